@@ -1,0 +1,194 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <glib.h>
+#include <slopewright/base/catalogue.h>
+#include <slopewright/base/polygon.h>
+#include <slopewright/base/status.h>
+#include <slopewright/base/units.h>
+
+/*
+ * The job: all that a user said about one site, and nothing computed. A job in
+ * use is never changed: edit = sw_job_copy(), change, commit to the document.
+ */
+
+typedef enum
+{
+  SW_PAPER_A4,
+  SW_PAPER_LETTER,
+  SW_PAPER_A3,
+  SW_PAPER_TABLOID,
+  SW_PAPER_COUNT
+} SwPaper;
+
+/** What to do with width left over when whole runs cover more than the face. */
+typedef enum
+{
+  SW_SURPLUS_SPREAD, /* all side laps a little wider */
+  SW_SURPLUS_TRIM    /* last run cut narrower */
+} SwSurplus;
+
+/** Which end of the crest, as the face view shows it: seen from the toe looking up, left is small along_m. */
+typedef enum
+{
+  SW_SIDE_LEFT,
+  SW_SIDE_RIGHT
+} SwSide;
+
+typedef enum
+{
+  SW_BENCH_SPLIT,     /* key trench and end at every bench */
+  SW_BENCH_CONTINUOUS /* laid over the bench */
+} SwBenchRule;
+
+/** How the face's shape was obtained; printed, and later the base of its error. */
+typedef enum
+{
+  SW_OBTAINED_TAPED_ANGLE, /* face length taped, angle read */
+  SW_OBTAINED_RISE_RATIO,  /* rise and H:V */
+  SW_OBTAINED_RUN_RISE,
+  SW_OBTAINED_TAPED_SHAPE, /* polygon taped in the face, with a diagonal */
+  SW_OBTAINED_DRAWN,
+  SW_OBTAINED_IMPORTED,
+  SW_OBTAINED_COUNT
+} SwObtained;
+
+/** Codes as in the file: "taped-angle", "rise-ratio", "run-rise", "taped-shape", "drawn", "imported". */
+const char *sw_obtained_code (SwObtained obtained);
+
+/** Yes/no answers of the site visit; unanswered is its own answer. */
+typedef enum
+{
+  SW_ANSWER_UNKNOWN,
+  SW_ANSWER_NO,
+  SW_ANSWER_YES
+} SwAnswer;
+
+/** Questions of the site visit; file keys and text ids "site.<key>". */
+typedef enum
+{
+  SW_SITE_SEEPAGE,      /* "seepage": springs, cracks, bulges or slumps seen */
+  SW_SITE_CHANNEL_FLOW, /* "channel_flow": swale, downspout or pipe onto the face */
+  SW_SITE_RUN_ON,       /* "run_on": water arrives from above */
+  SW_SITE_WATER_AT_TOE,
+  SW_SITE_TRAFFIC,          /* "traffic": public road within reach */
+  SW_SITE_UTILITIES_MARKED, /* "utilities_marked": one-call answered, marks seen */
+  SW_SITE_WILDLIFE,         /* "wildlife": reptiles, birds or amphibians likely */
+  SW_SITE_LINER,            /* "liner": membrane or service under the face */
+  SW_SITE_LONE_WORK,
+  SW_SITE_HOT_WEATHER,
+  SW_SITE_QUESTION_COUNT
+} SwSiteQuestion;
+
+extern const char *const sw_site_question_keys[SW_SITE_QUESTION_COUNT];
+
+typedef struct
+{
+  char *id;   /* "A": unique in the job, one to eight letters, digits or hyphens */
+  char *name; /* "Upper cutting" */
+  /* section: x out from any datum, strictly growing; y up */
+  SwPoint *section;
+  guint n_section;
+  guint crest, toe; /* indices into section, crest < toe */
+  /* plan: x along the crest, y out on the section's datum */
+  SwPoint *outline;
+  guint n_outline;
+  char *soil_id;
+  gboolean loose;   /* fill, or a boot heel sinks more than 20 mm */
+  double topsoil_m; /* loose topsoil depth over the soil, >= 0 */
+  SwSide leeward;   /* first run goes here */
+  SwBenchRule bench;
+  SwObtained obtained;
+  double length_error_m;  /* one sigma, >= 0 */
+  double angle_error_rad; /* one sigma, >= 0 */
+} SwFace;
+
+/** A practice value this job replaces, with the reason it prints. */
+typedef struct
+{
+  SwPracticeValue value;
+  double number; /* SI */
+  char *why;
+} SwOverride;
+
+typedef struct
+{
+  char *name;                 /* species or mix, as on the tag */
+  double pls_kg_per_m2;       /* pure live seed, >= 0; 0: no seed in this job */
+  double purity, germination; /* ratios in (0, 1] */
+} SwSeed;
+
+/** Lines of the job card; free text, "" when not given. File keys are the names here. */
+typedef struct
+{
+  char *name, *number, *revision, *date, *prepared_by, *checked_by;
+  char *client, *place, *permit, *authority, *utility_ticket, *supervisor;
+  char *emergency, *muster, *notes;
+} SwJobCard;
+
+typedef struct
+{
+  SwJobCard card;
+  SwUnitSystem units;
+  SwPaper paper;
+  char *language; /* of the pack: "en" */
+  char *practice_id;
+  SwOverride *overrides;
+  guint n_overrides;
+  char *blanket_id;
+  double roll_width_m, roll_length_m, roll_core_m;
+  double blanket_mass_kg_per_m2,
+      blanket_thickness_m; /* of this product; <= 0: the catalogue's */
+  SwSurplus surplus;
+  char *pin_id; /* "" : by soil */
+  SwSeed seed;
+  SwAnswer site[SW_SITE_QUESTION_COUNT];
+  GPtrArray *faces; /* (element-type SwFace), at least one in a valid job */
+  char *
+      unknown_json; /* keys of the file this version does not know; written back; NULL if none */
+  gint refs;        /* private */
+} SwJob;
+
+/** New job with one face: 2:1, 5 m rise, 20 m wide, drawn; practice "common"; every text "". */
+SwJob *sw_job_new_default (void);
+
+/** New job with no face and every text "" (for readers of files). */
+SwJob *sw_job_new_empty (void);
+SwJob *sw_job_ref (const SwJob *job);
+void sw_job_unref (SwJob *job);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwJob, sw_job_unref)
+
+/** Deep copy with one reference; change it before sharing it. */
+SwJob *sw_job_copy (const SwJob *job);
+
+/** Whether two jobs say the same (numbers bit for bit). */
+gboolean sw_job_equal (const SwJob *a, const SwJob *b);
+
+SwFace *sw_face_new (const char *id);
+SwFace *sw_face_copy (const SwFace *face);
+void sw_face_free (SwFace *face);
+
+/** Replace the section; copies @points. Crest and toe become first and last. */
+void sw_face_set_section (SwFace *face, const SwPoint *points, guint count);
+void sw_face_set_outline (SwFace *face, const SwPoint *points, guint count);
+
+/** The face with that id, NULL if none. */
+SwFace *sw_job_face (const SwJob *job, const char *id);
+
+/** Replace a text of a job or face: frees the old, copies @text (NULL as ""). */
+void sw_text_set (char **place, const char *text);
+
+/**
+ * sw_job_practice:
+ * @job: a job
+ * @catalogue: where its practice stands
+ *
+ * Returns: (transfer full) (nullable): the practice with the job's overrides
+ *   laid over it (evidence "user", source the reason); NULL for an unknown id.
+ */
+SwPractice *sw_job_practice (const SwJob *job, const SwCatalogue *catalogue);
+
+/** Set or clear an override. @why may be "". */
+void sw_job_set_override (SwJob *job, SwPracticeValue value, double number,
+                          const char *why);
+void sw_job_clear_override (SwJob *job, SwPracticeValue value);

@@ -1,0 +1,48 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <glib.h>
+#include <slopewright/base/units.h>
+
+/** How numbers are written for one reader. */
+typedef struct
+{
+  SwUnitSystem units;
+  char decimal_mark; /* '.' or ',' */
+} SwNumberStyle;
+
+/**
+ * sw_quantity_text:
+ * @value: in the SI unit of @unit
+ * @unit: what it is
+ * @style: for whom
+ *
+ * The one place where a quantity becomes text: "13.42 m", "44 ft 0 in",
+ * "150 mm", "6 in", "2:1", "26.6°", "50 %". Locale-independent; a minus is
+ * U+2212. Not finite gives "–".
+ *
+ * Returns: (transfer full): number, no-break space, unit
+ */
+char *sw_quantity_text (double value, SwUnit unit, SwNumberStyle style);
+
+/** The same without the unit, for table columns whose head carries it. */
+char *sw_quantity_number (double value, SwUnit unit, SwNumberStyle style);
+
+/** The unit alone as in a column head: "m", "ft", "mm"; "" for counts. */
+const char *sw_quantity_unit (SwUnit unit, SwUnitSystem units);
+
+/** "2H:1V · 26.6° · 50 %", always in this order. @angle_rad in [0, pi/2). */
+char *sw_gradient_text (double angle_rad, SwNumberStyle style);
+
+/** @value with @decimals decimals, trailing zeros kept, decimal mark of @style. */
+char *sw_decimal_text (double value, int decimals, SwNumberStyle style);
+
+/**
+ * sw_number_exact:
+ * @value: finite
+ * @buffer: at least G_ASCII_DTOSTR_BUF_SIZE bytes
+ *
+ * Shortest decimal that reads back as the same double, with a point.
+ * Returns: @buffer
+ */
+char *sw_number_exact (double value, char *buffer);

@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/figure/view.h>
+#include <slopewright/judge/result.h>
+
+/*
+ * The drawings of a job. Each gives a figure of the view's size. A result that
+ * could not be laid out (status not SW_OK) still gets its section and plan
+ * from the job itself, without runs. Objects: "A" face id, then "/section/2",
+ * "/outline/3", "/run/7", "/trench/0", "/tier/0", "/lap/1-2".
+ */
+
+/** Box of what a drawing shows, in its world metres: section (out, up), plan (along, out), face view (along, down). */
+SwBox sw_section_box (const SwResult *result, guint face);
+SwBox sw_plan_box (const SwResult *result, guint face);
+SwBox sw_face_view_box (const SwResult *result, guint face);
+
+SwFigure *sw_draw_section (const SwResult *result, guint face, const SwView *view,
+                           const SwDraw *draw);
+SwFigure *sw_draw_plan (const SwResult *result, guint face, const SwView *view,
+                        const SwDraw *draw);
+
+/** Runs with numbers and cut lengths, laps, joints, trenches, pins (all of them when they are 1.5 mm apart or more, else an inset says so). */
+SwFigure *sw_draw_face_view (const SwResult *result, guint face, const SwView *view,
+                             const SwDraw *draw);
+
+/** Scale bar with "1 : 100" and a line to measure. Drawn with its left end at (x, y). */
+void sw_draw_scale_bar (SwFigure *figure, double x_mm, double y_mm, double mm_per_m,
+                        double scale, const SwDraw *draw);
+
+typedef enum
+{
+  SW_DETAIL_KEY_TRENCH,
+  SW_DETAIL_SIDE_LAP,
+  SW_DETAIL_END_LAP,
+  SW_DETAIL_SLOT,
+  SW_DETAIL_TOE,
+  SW_DETAIL_PIN,
+  SW_DETAIL_PIN_PATTERN,
+  SW_DETAIL_COUNT
+} SwDetail;
+
+/** A dimensioned detail at this face's sizes. NULL where the job has no such thing (no slot, no end lap). */
+SwFigure *sw_draw_detail (const SwResult *result, guint face, SwDetail detail,
+                          double width_mm, double height_mm, const SwDraw *draw);
+
+/** Small pictures for the steps, drawn for this face. Text id "step.<code>". */
+typedef enum
+{
+  SW_STEP_PREPARE,
+  SW_STEP_SEED,
+  SW_STEP_DIG_KEY,
+  SW_STEP_ANCHOR,
+  SW_STEP_BACKFILL,
+  SW_STEP_UNROLL,
+  SW_STEP_PIN_FIELD,
+  SW_STEP_SIDE_LAP,
+  SW_STEP_END_LAP,
+  SW_STEP_SLOT,
+  SW_STEP_TOE,
+  SW_STEP_INSPECT,
+  SW_STEP_COUNT
+} SwStep;
+
+const char *sw_step_code (SwStep step);
+/** Whether this job has the step at all. */
+gboolean sw_step_applies (const SwResult *result, SwStep step);
+SwFigure *sw_draw_step (const SwResult *result, guint face, SwStep step, double width_mm,
+                        double height_mm, const SwDraw *draw);

@@ -1,0 +1,141 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <glib.h>
+
+/*
+ * A figure is a drawing as data: a display list in paper millimetres, origin
+ * top left, y down. Painters draw it; tests, hit-testing and accessibility
+ * read it. A page of a pack is a figure too.
+ */
+
+/** What an item shows; decides its look (palette) and what it is to a test. Palette keys are the codes. */
+typedef enum
+{
+  SW_ROLE_TEXT,  /* "text" */
+  SW_ROLE_MUTED, /* secondary text */
+  SW_ROLE_HEADING,
+  SW_ROLE_TABLE_HEAD, /* band behind a table head */
+  SW_ROLE_TABLE_RULE,
+  SW_ROLE_FRAME,
+  SW_ROLE_GRID,
+  SW_ROLE_GROUND,   /* the ground line of a section, the outline of a face */
+  SW_ROLE_SOIL,     /* fill below the ground */
+  SW_ROLE_BACKFILL, /* fill of a trench */
+  SW_ROLE_BLANKET,  /* blanket seen from the side */
+  SW_ROLE_RUN,      /* fill of a run seen from above */
+  SW_ROLE_RUN_EDGE,
+  SW_ROLE_LAP,   /* hatched strip where two runs overlap */
+  SW_ROLE_JOINT, /* end lap */
+  SW_ROLE_TRENCH,
+  SW_ROLE_SLOT,
+  SW_ROLE_PIN,
+  SW_ROLE_DIMENSION, /* dimension lines and arrows */
+  SW_ROLE_FALL_LINE, /* arrows */
+  SW_ROLE_WIND,
+  SW_ROLE_BREAK,  /* crest, toe, bench lines */
+  SW_ROLE_HANDLE, /* editable point on a canvas */
+  SW_ROLE_HIGHLIGHT,
+  SW_ROLE_CAUTION,
+  SW_ROLE_STOP,
+  SW_ROLE_SCALE_BAR,
+  SW_ROLE_WHITE, /* knock-out behind a label */
+  SW_ROLE_COUNT
+} SwRole;
+
+const char *sw_role_code (SwRole role);
+
+typedef struct
+{
+  double x_mm, y_mm;
+} SwPaperPoint;
+
+typedef enum
+{
+  SW_ALIGN_LEFT,
+  SW_ALIGN_CENTRE,
+  SW_ALIGN_RIGHT
+} SwAlign;
+typedef enum
+{
+  SW_FACE_REGULAR,
+  SW_FACE_BOLD
+} SwTypeface;
+
+typedef enum
+{
+  SW_ITEM_LINE,   /* open polyline, stroked */
+  SW_ITEM_AREA,   /* closed polygon, filled and/or stroked as the palette says */
+  SW_ITEM_CIRCLE, /* points[0] centre, points[1].x_mm radius */
+  SW_ITEM_TEXT,   /* points[0] base line position */
+  SW_ITEM_CLIP,   /* points: closed polygon; until the matching SW_ITEM_UNCLIP */
+  SW_ITEM_UNCLIP,
+  SW_ITEM_LINK /* points[0], points[1]: corners; text: target bookmark */
+} SwItemKind;
+
+typedef struct
+{
+  SwItemKind kind;
+  SwRole role;
+  const char *object;          /* interned: "A/run/7", "A/section/2"; "" for none */
+  guint first_point, n_points; /* into the figure's points */
+  char *text;                  /* TEXT, LINK */
+  double size_mm;              /* TEXT: height of the em */
+  SwAlign align;
+  SwTypeface typeface;
+  double turn_rad; /* TEXT: anticlockwise */
+} SwItem;
+
+typedef struct
+{
+  double width_mm, height_mm;
+  GArray *items;    /* (element-type SwItem) */
+  GArray *points;   /* (element-type SwPaperPoint) */
+  char *title;      /* spoken name and bookmark; may be NULL */
+  char *object_now; /* private: object id of items being added */
+} SwFigure;
+
+SwFigure *sw_figure_new (double width_mm, double height_mm);
+void sw_figure_free (SwFigure *figure);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwFigure, sw_figure_free)
+
+/** Items added from here on belong to @object ("" for none). */
+void sw_figure_object (SwFigure *figure, const char *object);
+
+void sw_figure_line (SwFigure *figure, SwRole role, const SwPaperPoint *points,
+                     guint count);
+void sw_figure_segment (SwFigure *figure, SwRole role, double x0_mm, double y0_mm,
+                        double x1_mm, double y1_mm);
+void sw_figure_area (SwFigure *figure, SwRole role, const SwPaperPoint *points,
+                     guint count);
+void sw_figure_box (SwFigure *figure, SwRole role, double x_mm, double y_mm,
+                    double width_mm, double height_mm);
+void sw_figure_circle (SwFigure *figure, SwRole role, double x_mm, double y_mm,
+                       double radius_mm);
+void sw_figure_text (SwFigure *figure, SwRole role, double x_mm, double y_mm,
+                     double size_mm, SwAlign align, SwTypeface typeface, double turn_rad,
+                     const char *text);
+void sw_figure_clip (SwFigure *figure, const SwPaperPoint *points, guint count);
+void sw_figure_unclip (SwFigure *figure);
+void sw_figure_link (SwFigure *figure, double x_mm, double y_mm, double width_mm,
+                     double height_mm, const char *target);
+
+/** Copy all items of @part into @figure, shifted; keeps roles and objects. */
+void sw_figure_place (SwFigure *figure, const SwFigure *part, double x_mm, double y_mm);
+
+const SwPaperPoint *sw_figure_item_points (const SwFigure *figure, const SwItem *item);
+
+/** The display list as text, one item a line, for tests. (transfer full) */
+char *sw_figure_dump (const SwFigure *figure);
+
+/**
+ * SwTextMeasure: how wide text is, unhinted. Given by paint; figure and sheet
+ * know no font. @width_mm (typeface, size_mm, text, data).
+ */
+typedef struct
+{
+  double (*width_mm) (SwTypeface typeface, double size_mm, const char *text,
+                      gpointer data);
+  gpointer data;
+  double ascent, descent; /* ratios of the em, positive */
+} SwTextMeasure;

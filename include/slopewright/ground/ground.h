@@ -1,0 +1,67 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/base/job.h>
+
+/**
+ * SwGround: the surface of a face as a height over its plan. The layout asks
+ * it for profiles and areas and knows nothing else of the ground. First kind:
+ * one section extruded along a straight crest.
+ */
+typedef struct SwGround SwGround;
+
+/**
+ * sw_ground_new:
+ * @face: its section is copied
+ * @ground: (out) (transfer full): the surface
+ *
+ * Returns: SW_OK; SW_E_FEW_POINTS; SW_E_RANGE for a number that is not finite;
+ *   SW_E_SECTION if out_m does not grow from point to point, crest is not
+ *   before toe, or the crest is not higher than the toe.
+ */
+SwStatus sw_ground_new (const SwFace *face, SwGround **ground);
+void sw_ground_free (SwGround *ground);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwGround, sw_ground_free)
+
+double sw_ground_crest_out_m (const SwGround *ground);
+double sw_ground_toe_out_m (const SwGround *ground);
+
+/** Height over the section's datum at a plan point. */
+double sw_ground_up_m (const SwGround *ground, SwPoint plan);
+
+/** True distance down the fall line from the crest line to @plan; negative behind the crest. */
+double sw_ground_down_m (const SwGround *ground, SwPoint plan);
+
+/** Inverse of sw_ground_down_m() at @along_m: where @down_m lies on plan. */
+double sw_ground_out_m (const SwGround *ground, double along_m, double down_m);
+
+/** True length of the surface line over the straight plan line from @a to @b: sum of sqrt(dx2 + dy2 + dz2) over its breaks. */
+double sw_ground_length_m (const SwGround *ground, SwPoint a, SwPoint b);
+
+/** True area of the surface over a simple plan polygon. */
+double sw_ground_area_m2 (const SwGround *ground, SwRing plan);
+
+/** Steepest angle between two out_m values, radians, >= 0. */
+double sw_ground_steepest_rad (const SwGround *ground, double out_from_m,
+                               double out_to_m);
+
+/** Mean angle between two out_m values: atan (drop / run), radians. */
+double sw_ground_mean_rad (const SwGround *ground, double out_from_m, double out_to_m);
+
+/** A stretch of the section to be covered as one, between benches. */
+typedef struct
+{
+  double out_from_m, out_to_m;
+  double down_from_m, down_to_m;
+} SwReach;
+
+/**
+ * sw_ground_tiers:
+ * @bench_hv: ground flatter than this H:V is bench, > 0
+ * @bench_min_m: a bench is at least so long on plan, > 0
+ * @reaches: (element-type SwReach): cleared and filled, crest to toe
+ *
+ * Never empty on SW_OK. A bench at the very crest or toe is left bare like any other.
+ */
+SwStatus sw_ground_tiers (const SwGround *ground, double bench_hv, double bench_min_m,
+                          GArray *reaches);

@@ -1,0 +1,162 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/base/catalogue.h>
+#include <slopewright/base/job.h>
+#include <slopewright/ground/ground.h>
+
+/*
+ * The layout of a job: runs, pieces, trenches and pins in their places.
+ * A layout is a value: made once, then only read.
+ */
+
+/** A point of the layout on plan with its true distance down from the crest line. */
+typedef struct
+{
+  double along_m, out_m, down_m;
+} SwPlace;
+
+typedef enum
+{
+  SW_PIN_KEY_TRENCH,
+  SW_PIN_SLOT,
+  SW_PIN_SIDE_LAP,
+  SW_PIN_END_LAP,
+  SW_PIN_EDGE,
+  SW_PIN_TOE,
+  SW_PIN_FIELD,
+  SW_PIN_ROLE_COUNT
+} SwPinRole; /* text id "pin-role.<code>" */
+
+/** "key-trench", "slot", "side-lap", "end-lap", "edge", "toe", "field". */
+const char *sw_pin_role_code (SwPinRole role);
+
+typedef struct
+{
+  float along_m, out_m, down_m; /* to 0.01 mm within 100 m */
+  guint16 role;                 /* SwPinRole */
+  guint16 tier;                 /* index into the face's tiers */
+} SwPinPlace;
+
+typedef enum
+{
+  SW_TRENCH_KEY,
+  SW_TRENCH_SLOT,
+  SW_TRENCH_TOE
+} SwTrenchKind;
+
+typedef struct
+{
+  SwTrenchKind kind;
+  guint tier;
+  SwPlace *line; /* centre line on the ground */
+  guint n_line;
+  double length_m; /* true length */
+  double depth_m, width_m;
+  double volume_m3; /* bank */
+} SwTrench;
+
+/** One length cut from one roll. */
+typedef struct
+{
+  guint run; /* index into the face's runs */
+  guint face;
+  guint order; /* 0 is the upslope piece */
+  double length_m;
+  int roll;                      /* 1.. in order of use */
+  double from_m;                 /* where in the roll it begins */
+  double down_from_m, down_to_m; /* what it covers on the face view, end lap included */
+} SwPiece;
+
+/** Everything a run's cut length is made of; metres. */
+typedef struct
+{
+  double set_back, key_lining, key_fold;
+  double face; /* true length of ground covered */
+  double slots, end_laps;
+  double toe; /* toe lining or fold */
+} SwRunTerms;
+
+typedef struct
+{
+  guint tier;
+  int number; /* 1.. over the face, in laying order from the leeward end, upper tier first */
+  int part; /* 0, or 1.. when the outline cuts the strip into stretches */
+  double along_from_m, along_to_m;
+  double out_from_m, out_to_m;
+  double down_from_m, down_to_m;
+  SwRunTerms terms;
+  double cut_m;                /* sum of the terms */
+  guint n_pieces, first_piece; /* in SwLayout.pieces, upslope first */
+} SwRun;
+
+typedef struct
+{
+  SwReach reach;
+  double along_from_m, along_to_m; /* extent of the outline within the reach */
+  double length_m;                 /* true fall-line length of the reach */
+  double mean_rad, steepest_rad;
+  double net_m2;     /* true area within the outline */
+  int strips;        /* runs side by side */
+  double side_lap_m; /* as laid: practice value or wider */
+  double surplus_m;  /* strips x pitch + lap - width before spreading or trimming */
+  double end_lap_m;  /* as laid, by steepness */
+  int slots;         /* check slots down the tier */
+  double pin_down_m, pin_across_m; /* field grid as laid */
+  double density_floor_per_m2;     /* 0 when the practice has none for this gradient */
+  guint first_run, n_runs;
+} SwTier;
+
+typedef struct
+{
+  const SwFace *face; /* of the layout's job */
+  SwGround *ground;
+  SwTier *tiers;
+  guint n_tiers;
+  SwRun *runs;
+  guint n_runs;
+  SwTrench *trenches;
+  guint n_trenches;
+  SwPinPlace *pins;
+  gsize n_pins;
+  gsize pins_by_role[SW_PIN_ROLE_COUNT];
+  const SwPin *
+      pin; /* which pin this face takes, from the catalogue; NULL if none is long enough */
+  double pin_need_m; /* length called for by soil, state and topsoil */
+} SwFaceLayout;
+
+typedef struct
+{
+  SwJob *job;
+  const SwCatalogue *catalogue; /* borrowed: must outlive the layout */
+  SwPractice *practice;         /* with overrides */
+  const SwBlanket *blanket;
+  SwFaceLayout *faces;
+  guint n_faces;
+  SwPiece *pieces; /* grouped by face and run */
+  guint n_pieces;
+  int rolls;       /* needed by the cutting plan */
+  int rolls_naive; /* every run from a fresh count of whole runs per roll, no off-cut reused */
+  int rolls_bound;   /* proved lower bound for these pieces */
+  double *offcuts_m; /* rolls long: what is left of each */
+} SwLayout;
+
+/**
+ * sw_layout_new:
+ * @job: kept by reference
+ * @catalogue: borrowed, must outlive the layout
+ * @layout: (out) (transfer full): the layout
+ * @bad_face: (out) (optional): index of the face that failed, or -1
+ *
+ * Returns: SW_OK or the first reason why it cannot be laid.
+ */
+SwStatus sw_layout_new (const SwJob *job, const SwCatalogue *catalogue, SwLayout **layout,
+                        int *bad_face);
+void sw_layout_free (SwLayout *layout);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwLayout, sw_layout_free)
+
+/** Pieces of a run, upslope first. */
+const SwPiece *sw_layout_run_pieces (const SwLayout *layout, const SwRun *run);
+
+/** "7" or "7b". Returns: (transfer full) */
+char *sw_run_label (const SwRun *run);

@@ -1,0 +1,24 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/figure/drawings.h>
+
+/** Paper size in mm, portrait. */
+void sw_paper_size_mm (SwPaper paper, double *width_mm, double *height_mm);
+/** "A4", "Letter", "A3", "Tabloid". */
+const char *sw_paper_code (SwPaper paper);
+gboolean sw_paper_from_code (const char *code, SwPaper *paper);
+
+/**
+ * sw_pack_new:
+ * @result: status must be SW_OK
+ * @draw: texts and style of the pack's language and units
+ * @paper: page size
+ * @version: program version, printed in the footer
+ * @fingerprint: hash of the job file's bytes, printed in the footer
+ *
+ * Returns: (transfer full) (element-type SwFigure): the pages of the crew
+ *   pack, in order; each page's title is its bookmark.
+ */
+GPtrArray *sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
+                        const char *version, const char *fingerprint);
