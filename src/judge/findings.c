@@ -1,2 +1,255 @@
 /* SPDX-License-Identifier: MIT */
+#include <math.h>
+#include <slopewright/base/gradient.h>
 #include <slopewright/judge/findings.h>
+
+/* No practice here is meant for ground steeper than 1:1: an engineer decides. */
+#define STEEPEST_RAD 0.7853981633974483
+
+/* The flat allowance that this program replaces; shown where the true figure is above it. */
+#define FLAT_ALLOWANCE 0.10
+
+/* Load constant of the revised NIOSH lifting equation, DHHS (NIOSH) 94-110: the most for
+ * one person under ideal conditions, kg. */
+#define NIOSH_LOAD_KG 23.0
+
+/* Angles at which footing needs a word; advice of this program, no regulator's value. */
+#define FOOTING_RAD 0.3217505543966422       /* 3:1 */
+#define STEEP_FOOTING_RAD 0.5880026035475675 /* 1.5:1 */
+
+/* Ratios are compared with so much slack, as class tables print them. */
+#define RATIO_TOLERANCE 1e-3
+
+const char *
+sw_severity_code (SwSeverity severity)
+{
+  static const char *const codes[] = { "note", "caution", "stop" };
+
+  return codes[severity];
+}
+
+static void
+free_finding (gpointer data)
+{
+  SwFinding *finding = data;
+
+  g_array_unref (finding->inputs);
+  g_free (finding);
+}
+
+static SwFinding *
+add (GPtrArray *findings, SwSeverity severity, const char *code, const char *failure,
+     int face, int tier)
+{
+  SwFinding *finding = g_new0 (SwFinding, 1);
+
+  *finding = (SwFinding){
+    .code = code, .failure = failure, .severity = severity, .face = face, .tier = tier
+  };
+  finding->inputs = g_array_new (FALSE, TRUE, sizeof (SwInput));
+  g_ptr_array_add (findings, finding);
+  return finding;
+}
+
+static void
+number (SwFinding *finding, const char *symbol, double value, SwUnit unit)
+{
+  SwInput input = {
+    .symbol = symbol, .value = value, .unit = unit, .origin = SW_ORIGIN_COMPUTED
+  };
+
+  g_array_append_val (finding->inputs, input);
+}
+
+/* Answers of the site visit that stop or shape the work. */
+static const struct
+{
+  SwSiteQuestion question;
+  SwAnswer when;
+  SwSeverity severity;
+  const char *code, *failure;
+} site_rules[] = {
+  { SW_SITE_SEEPAGE, SW_ANSWER_YES, SW_SEVERITY_STOP, "seepage", "F15" },
+  { SW_SITE_SEEPAGE, SW_ANSWER_UNKNOWN, SW_SEVERITY_CAUTION, "seepage-unknown", "F15" },
+  { SW_SITE_CHANNEL_FLOW, SW_ANSWER_YES, SW_SEVERITY_STOP, "channel-flow", "F14" },
+  { SW_SITE_CHANNEL_FLOW, SW_ANSWER_UNKNOWN, SW_SEVERITY_CAUTION, "channel-flow-unknown",
+    "F14" },
+  { SW_SITE_UTILITIES_MARKED, SW_ANSWER_NO, SW_SEVERITY_STOP, "utilities", "" },
+  { SW_SITE_UTILITIES_MARKED, SW_ANSWER_UNKNOWN, SW_SEVERITY_CAUTION, "utilities-unknown",
+    "" },
+  { SW_SITE_RUN_ON, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "run-on", "F1" },
+  { SW_SITE_WATER_AT_TOE, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "water-at-toe", "F4" },
+  { SW_SITE_LINER, SW_ANSWER_YES, SW_SEVERITY_STOP, "liner", "" },
+  { SW_SITE_WILDLIFE, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "wildlife", "F12" },
+  { SW_SITE_TRAFFIC, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "traffic", "" },
+  { SW_SITE_LONE_WORK, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "lone-work", "" },
+  { SW_SITE_HOT_WEATHER, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "heat", "" },
+};
+
+static void
+judge_site (GPtrArray *findings, const SwJob *job)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (site_rules); i++)
+    if (job->site[site_rules[i].question] == site_rules[i].when)
+      add (findings, site_rules[i].severity, site_rules[i].code, site_rules[i].failure,
+           -1, -1);
+}
+
+static void
+judge_gradient (GPtrArray *findings, const SwLayout *layout, int face, int index)
+{
+  const SwTier *tier = &layout->faces[face].tiers[index];
+  double limit_hv = layout->blanket->max_hv.value;
+  double hv = sw_gradient_hv (tier->steepest_rad);
+  SwFinding *finding;
+
+  if (tier->steepest_rad > STEEPEST_RAD + RATIO_TOLERANCE)
+    {
+      finding = add (findings, SW_SEVERITY_STOP, "too-steep", "F15", face, index);
+      number (finding, "gradient", tier->steepest_rad, SW_UNIT_RAD);
+    }
+  if (isfinite (limit_hv) && hv < limit_hv - RATIO_TOLERANCE)
+    {
+      finding = add (findings, SW_SEVERITY_CAUTION, "class-gradient", "", face, index);
+      number (finding, "gradient", hv, SW_UNIT_HV);
+      number (finding, "limit", limit_hv, SW_UNIT_HV);
+    }
+  if (tier->steepest_rad >= FOOTING_RAD - RATIO_TOLERANCE)
+    {
+      gboolean steep = tier->steepest_rad >= STEEP_FOOTING_RAD - RATIO_TOLERANCE;
+
+      finding = add (findings, SW_SEVERITY_CAUTION, steep ? "footing-steep" : "footing",
+                     "", face, index);
+      number (finding, "gradient", tier->steepest_rad, SW_UNIT_RAD);
+    }
+}
+
+/* A joint in the tier, or a concave break, is where blankets fail first. */
+static void
+judge_laying (GPtrArray *findings, const SwLayout *layout, int face_index, int index)
+{
+  const SwFaceLayout *face = &layout->faces[face_index];
+  const SwTier *tier = &face->tiers[index];
+  guint joints = 0;
+  SwFinding *finding;
+
+  for (guint r = tier->first_run; r < tier->first_run + tier->n_runs; r++)
+    joints += face->runs[r].n_pieces - 1;
+  if (joints > 0)
+    {
+      finding = add (findings, SW_SEVERITY_NOTE, "joints", "F8", face_index, index);
+      number (finding, "joints", joints, SW_UNIT_COUNT);
+      number (finding, "end_lap", tier->end_lap_m, SW_UNIT_SMALL_M);
+    }
+  if (tier->slots > 0)
+    {
+      finding = add (findings, SW_SEVERITY_NOTE, "slots", "F1", face_index, index);
+      number (finding, "slots", tier->slots, SW_UNIT_COUNT);
+    }
+}
+
+static gboolean
+has_concave_break (const SwFace *face)
+{
+  for (guint i = face->crest + 1; i < face->toe; i++)
+    {
+      const SwPoint *p = &face->section[i];
+      double before = (p[0].y_m - p[-1].y_m) / (p[0].x_m - p[-1].x_m);
+      double after = (p[1].y_m - p[0].y_m) / (p[1].x_m - p[0].x_m);
+
+      if (after > before + RATIO_TOLERANCE)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static void
+judge_pins (GPtrArray *findings, const SwLayout *layout, int index)
+{
+  const SwFaceLayout *face = &layout->faces[index];
+  SwFinding *finding;
+
+  if (face->pin == NULL || face->pin->length_m < face->pin_need_m - 1e-6)
+    {
+      finding = add (findings, SW_SEVERITY_CAUTION, "pin-short", "F9", index, -1);
+      number (finding, "need", face->pin_need_m, SW_UNIT_SMALL_M);
+    }
+  if (face->face->loose)
+    {
+      finding = add (findings, SW_SEVERITY_NOTE, "pin-trial", "F9", index, -1);
+      number (finding, "length",
+              face->pin != NULL ? face->pin->length_m : face->pin_need_m,
+              SW_UNIT_SMALL_M);
+    }
+}
+
+static void
+judge_face (GPtrArray *findings, const SwLayout *layout, int index)
+{
+  const SwFaceLayout *face = &layout->faces[index];
+
+  for (guint i = 0; i < face->n_tiers; i++)
+    {
+      judge_gradient (findings, layout, index, (int) i);
+      judge_laying (findings, layout, index, (int) i);
+    }
+  if (has_concave_break (face->face) && face->face->bench == SW_BENCH_CONTINUOUS)
+    add (findings, SW_SEVERITY_CAUTION, "bridging", "F2", index, -1);
+  judge_pins (findings, layout, index);
+}
+
+static void
+judge_material (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
+{
+  double over = tally->areas.placed_m2 / tally->areas.net_m2 - 1.0;
+  SwFinding *finding;
+
+  if (over > FLAT_ALLOWANCE)
+    {
+      finding = add (findings, SW_SEVERITY_NOTE, "flat-allowance", "", -1, -1);
+      number (finding, "over", over, SW_UNIT_PERCENT);
+      number (finding, "flat", FLAT_ALLOWANCE, SW_UNIT_PERCENT);
+    }
+  if (tally->roll_mass_kg > NIOSH_LOAD_KG)
+    {
+      finding = add (findings, SW_SEVERITY_CAUTION, "roll-heavy", "", -1, -1);
+      number (finding, "mass", tally->roll_mass_kg, SW_UNIT_KG);
+      number (finding, "limit", NIOSH_LOAD_KG, SW_UNIT_KG);
+    }
+  if (layout->blanket->net_plastic_usual
+      && layout->job->site[SW_SITE_WILDLIFE] == SW_ANSWER_YES)
+    add (findings, SW_SEVERITY_CAUTION, "plastic-net", "F12", -1, -1);
+}
+
+static int
+compare_severity (gconstpointer a, gconstpointer b)
+{
+  const SwFinding *x = *(SwFinding *const *) a, *y = *(SwFinding *const *) b;
+
+  return (int) y->severity - (int) x->severity;
+}
+
+GPtrArray *
+sw_findings_new (const SwLayout *layout, const SwTally *tally)
+{
+  GPtrArray *findings = g_ptr_array_new_with_free_func (free_finding);
+
+  judge_site (findings, layout->job);
+  for (guint i = 0; i < layout->n_faces; i++)
+    judge_face (findings, layout, (int) i);
+  judge_material (findings, layout, tally);
+  /* g_ptr_array_sort() is stable. */
+  g_ptr_array_sort (findings, compare_severity);
+  return findings;
+}
+
+int
+sw_findings_worst (const GPtrArray *findings)
+{
+  int worst = -1;
+
+  for (guint i = 0; i < findings->len; i++)
+    worst = MAX (worst,
+                 (int) ((const SwFinding *) g_ptr_array_index (findings, i))->severity);
+  return worst;
+}

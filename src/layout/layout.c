@@ -1,2 +1,247 @@
 /* SPDX-License-Identifier: MIT */
-#include <slopewright/layout/layout.h>
+#include "layout-private.h"
+#include <math.h>
+
+/* A pin must reach so far into firm ground below loose topsoil. */
+#define FIRM_HOLD_M 0.075
+
+static void
+clear_trench (gpointer data)
+{
+  g_free (((SwTrench *) data)->line);
+}
+
+static SwLaying *
+laying_new (const SwJob *job, const SwPractice *practice, const SwFace *face)
+{
+  SwLaying *laying = g_new0 (SwLaying, 1);
+
+  laying->face = face;
+  laying->practice = practice;
+  laying->job = job;
+  laying->tiers = g_array_new (FALSE, TRUE, sizeof (SwTier));
+  laying->regions = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
+  laying->runs = g_array_new (FALSE, TRUE, sizeof (SwRun));
+  laying->trenches = g_array_new (FALSE, TRUE, sizeof (SwTrench));
+  g_array_set_clear_func (laying->trenches, clear_trench);
+  laying->pins = g_array_new (FALSE, TRUE, sizeof (SwPinPlace));
+  return laying;
+}
+
+static void
+laying_free (gpointer data)
+{
+  SwLaying *laying = data;
+
+  g_clear_pointer (&laying->ground, sw_ground_free);
+  g_clear_pointer (&laying->outline, sw_region_free);
+  g_clear_pointer (&laying->tiers, g_array_unref);
+  g_clear_pointer (&laying->runs, g_array_unref);
+  g_clear_pointer (&laying->trenches, g_array_unref);
+  g_clear_pointer (&laying->pins, g_array_unref);
+  g_ptr_array_unref (laying->regions);
+  g_free (laying);
+}
+
+static SwStatus
+lay_ground (SwLaying *laying)
+{
+  const SwFace *face = laying->face;
+  SwStatus status = sw_ground_new (face, &laying->ground);
+
+  if (status == SW_OK)
+    status = sw_region_new (face->outline, face->n_outline, &laying->outline);
+  if (status == SW_OK)
+    status = sw_lay_tiers (laying);
+  if (status == SW_OK)
+    status = sw_lay_runs (laying);
+  if (status == SW_OK)
+    sw_lay_trenches (laying);
+  return status;
+}
+
+static void
+choose_pin (const SwLayout *layout, SwFaceLayout *face)
+{
+  const SwSoil *soil = sw_catalogue_soil (layout->catalogue, face->face->soil_id);
+  double by_soil_m = face->face->loose ? soil->pin_loose_m.value : soil->pin_firm_m.value;
+
+  face->pin_need_m =
+      fmax (sw_practice_get (layout->practice, SW_PRACTICE_PIN_LENGTH_M), by_soil_m);
+  if (face->face->topsoil_m > 0.0)
+    face->pin_need_m = fmax (face->pin_need_m, face->face->topsoil_m + FIRM_HOLD_M);
+  face->pin = layout->job->pin_id[0] != '\0'
+                  ? sw_catalogue_pin (layout->catalogue, layout->job->pin_id)
+                  : sw_catalogue_pin_of_length (layout->catalogue, face->pin_need_m);
+}
+
+/* Hand over what the first half of the work made. */
+static void
+take_ground (SwLaying *laying, SwFaceLayout *out)
+{
+  laying->out = out;
+  out->face = laying->face;
+  out->ground = g_steal_pointer (&laying->ground);
+  out->n_tiers = laying->tiers->len;
+  out->n_runs = laying->runs->len;
+  out->n_trenches = laying->trenches->len;
+  out->tiers = (SwTier *) g_array_free (g_steal_pointer (&laying->tiers), FALSE);
+  out->runs = (SwRun *) g_array_free (g_steal_pointer (&laying->runs), FALSE);
+  out->trenches = (SwTrench *) g_array_free (g_steal_pointer (&laying->trenches), FALSE);
+}
+
+static void
+take_pins (SwLaying *laying)
+{
+  SwFaceLayout *out = laying->out;
+
+  out->n_pins = laying->pins->len;
+  out->pins = (SwPinPlace *) g_array_free (g_steal_pointer (&laying->pins), FALSE);
+  for (gsize i = 0; i < out->n_pins; i++)
+    out->pins_by_role[out->pins[i].role]++;
+}
+
+static SwStatus
+look_up (SwLayout *layout, int *bad_face)
+{
+  const SwJob *job = layout->job;
+
+  layout->practice = sw_job_practice (job, layout->catalogue);
+  layout->blanket = sw_catalogue_blanket (layout->catalogue, job->blanket_id);
+  if (layout->practice == NULL || layout->blanket == NULL
+      || (job->pin_id[0] != '\0'
+          && sw_catalogue_pin (layout->catalogue, job->pin_id) == NULL))
+    return SW_E_UNKNOWN_ID;
+  for (guint i = 0; i < job->faces->len; i++)
+    {
+      const SwFace *face = g_ptr_array_index (job->faces, i);
+
+      if (sw_catalogue_soil (layout->catalogue, face->soil_id) == NULL)
+        {
+          *bad_face = (int) i;
+          return SW_E_UNKNOWN_ID;
+        }
+    }
+  return SW_OK;
+}
+
+/* Practice numbers that would make a count endless are refused before anything is counted. */
+static SwStatus
+check_practice (const SwPractice *practice)
+{
+  static const SwPracticeValue spacings[] = {
+    SW_PRACTICE_TRENCH_PIN_M,  SW_PRACTICE_TOE_PIN_M,  SW_PRACTICE_SIDE_LAP_PIN_M,
+    SW_PRACTICE_EDGE_PIN_M,    SW_PRACTICE_PIN_DOWN_M, SW_PRACTICE_PIN_ACROSS_M,
+    SW_PRACTICE_END_LAP_PIN_M, SW_PRACTICE_SLOT_PIN_M
+  };
+
+  for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
+    if (!isfinite (practice->values[i].value) || practice->values[i].value < 0.0)
+      return SW_E_RANGE;
+  for (guint i = 0; i < G_N_ELEMENTS (spacings); i++)
+    if (practice->values[spacings[i]].value < 0.01)
+      return SW_E_RANGE;
+  return SW_OK;
+}
+
+static SwStatus
+check_roll (const SwJob *job)
+{
+  if (!isfinite (job->roll_width_m) || !isfinite (job->roll_length_m)
+      || job->roll_width_m < 0.1 || job->roll_length_m < 1.0)
+    return SW_E_ROLL;
+  return SW_OK;
+}
+
+static SwStatus
+lay_faces (SwLayout *layout, GPtrArray *layings, int *bad_face)
+{
+  SwStatus status = SW_OK;
+
+  layout->n_faces = layout->job->faces->len;
+  layout->faces = g_new0 (SwFaceLayout, layout->n_faces);
+  for (guint i = 0; i < layout->n_faces; i++)
+    {
+      SwLaying *laying = laying_new (layout->job, layout->practice,
+                                     g_ptr_array_index (layout->job->faces, i));
+
+      g_ptr_array_add (layings, laying);
+      *bad_face = (int) i;
+      status = lay_ground (laying);
+      if (status != SW_OK)
+        return status;
+      take_ground (laying, &layout->faces[i]);
+      choose_pin (layout, &layout->faces[i]);
+    }
+  *bad_face = -1;
+  return layout->n_faces > 0 ? SW_OK : SW_E_EMPTY;
+}
+
+static SwStatus
+lay (SwLayout *layout, int *bad_face)
+{
+  g_autoptr (GPtrArray) layings = g_ptr_array_new_with_free_func (laying_free);
+  SwStatus status = look_up (layout, bad_face);
+
+  if (status == SW_OK)
+    status = check_practice (layout->practice);
+  if (status == SW_OK)
+    status = check_roll (layout->job);
+  if (status == SW_OK)
+    status = lay_faces (layout, layings, bad_face);
+  if (status == SW_OK)
+    status = sw_lay_pieces (layout);
+  for (guint i = 0; i < layings->len && status == SW_OK; i++)
+    {
+      SwLaying *laying = g_ptr_array_index (layings, i);
+
+      sw_lay_pins (laying, layout->pieces);
+      take_pins (laying);
+    }
+  return status;
+}
+
+SwStatus
+sw_layout_new (const SwJob *job, const SwCatalogue *catalogue, SwLayout **layout,
+               int *bad_face)
+{
+  g_autoptr (SwLayout) made = g_new0 (SwLayout, 1);
+  int face = -1;
+  SwStatus status;
+
+  made->job = sw_job_ref (job);
+  made->catalogue = catalogue;
+  status = lay (made, &face);
+  if (bad_face != NULL)
+    *bad_face = status == SW_OK ? -1 : face;
+  if (status == SW_OK)
+    *layout = g_steal_pointer (&made);
+  return status;
+}
+
+static void
+clear_face (SwFaceLayout *face)
+{
+  sw_ground_free (face->ground);
+  for (guint i = 0; i < face->n_trenches; i++)
+    g_free (face->trenches[i].line);
+  g_free (face->tiers);
+  g_free (face->runs);
+  g_free (face->trenches);
+  g_free (face->pins);
+}
+
+void
+sw_layout_free (SwLayout *layout)
+{
+  if (layout == NULL)
+    return;
+  for (guint i = 0; i < layout->n_faces; i++)
+    clear_face (&layout->faces[i]);
+  g_free (layout->faces);
+  g_free (layout->pieces);
+  g_free (layout->offcuts_m);
+  sw_practice_free (layout->practice);
+  sw_job_unref (layout->job);
+  g_free (layout);
+}

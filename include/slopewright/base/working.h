@@ -60,6 +60,8 @@ void sw_working_free (SwWorking *working);
 void sw_working_measured (SwWorking *working, const char *symbol, double value,
                           SwUnit unit);
 void sw_working_typed (SwWorking *working, const char *symbol, double value, SwUnit unit);
+/** A computed number too small to carry a working of its own. */
+void sw_working_part (SwWorking *working, const char *symbol, double value, SwUnit unit);
 void sw_working_computed (SwWorking *working, const char *symbol, const SwWorking *from);
 void sw_working_practice (SwWorking *working, const char *symbol,
                           const SwPractice *practice, SwPracticeValue value);

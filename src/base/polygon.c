@@ -1,0 +1,138 @@
+/* SPDX-License-Identifier: MIT */
+#include <math.h>
+#include <slopewright/base/polygon.h>
+
+/* A point this near to an edge lies on it: a tenth of a millimetre. */
+#define EDGE_M 1e-4
+
+double
+sw_ring_signed_area_m2 (SwRing ring)
+{
+  double twice = 0.0;
+
+  /* Around the first point, so that sites far from the datum lose no digits. */
+  for (guint i = 1; i + 1 < ring.count; i++)
+    {
+      double ax = ring.points[i].x_m - ring.points[0].x_m;
+      double ay = ring.points[i].y_m - ring.points[0].y_m;
+      double bx = ring.points[i + 1].x_m - ring.points[0].x_m;
+      double by = ring.points[i + 1].y_m - ring.points[0].y_m;
+
+      twice += ax * by - ay * bx;
+    }
+  return twice / 2.0;
+}
+
+double
+sw_ring_area_m2 (SwRing ring)
+{
+  return fabs (sw_ring_signed_area_m2 (ring));
+}
+
+SwBox
+sw_ring_box (SwRing ring)
+{
+  SwBox box = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+
+  for (guint i = 0; i < ring.count; i++)
+    {
+      box.x0_m = fmin (box.x0_m, ring.points[i].x_m);
+      box.y0_m = fmin (box.y0_m, ring.points[i].y_m);
+      box.x1_m = fmax (box.x1_m, ring.points[i].x_m);
+      box.y1_m = fmax (box.y1_m, ring.points[i].y_m);
+    }
+  return box;
+}
+
+static double
+distance_to_edge_m (SwPoint a, SwPoint b, SwPoint p)
+{
+  double dx = b.x_m - a.x_m, dy = b.y_m - a.y_m;
+  double square = dx * dx + dy * dy;
+  double t = square > 0.0 ? ((p.x_m - a.x_m) * dx + (p.y_m - a.y_m) * dy) / square : 0.0;
+
+  t = CLAMP (t, 0.0, 1.0);
+  return hypot (a.x_m + t * dx - p.x_m, a.y_m + t * dy - p.y_m);
+}
+
+gboolean
+sw_ring_contains (SwRing ring, SwPoint point)
+{
+  gboolean inside = FALSE;
+
+  for (guint i = 0, j = ring.count - 1; i < ring.count; j = i++)
+    {
+      SwPoint a = ring.points[j], b = ring.points[i];
+
+      if (distance_to_edge_m (a, b, point) <= EDGE_M)
+        return TRUE;
+      if ((a.y_m > point.y_m) != (b.y_m > point.y_m)
+          && point.x_m < a.x_m + (b.x_m - a.x_m) * (point.y_m - a.y_m) / (b.y_m - a.y_m))
+        inside = !inside;
+    }
+  return inside;
+}
+
+static int
+compare_spans (gconstpointer a, gconstpointer b)
+{
+  double x = ((const SwSpan *) a)->from_m, y = ((const SwSpan *) b)->from_m;
+
+  return (x > y) - (x < y);
+}
+
+static int
+compare_doubles (gconstpointer a, gconstpointer b)
+{
+  double x = *(const double *) a, y = *(const double *) b;
+
+  return (x > y) - (x < y);
+}
+
+/* Crossings come in pairs, because each edge counts its lower end only. */
+static void
+pair_crossings (double *crossings, guint count, GArray *spans)
+{
+  qsort (crossings, count, sizeof *crossings, compare_doubles);
+  for (guint i = 0; i + 1 < count; i += 2)
+    if (crossings[i + 1] - crossings[i] > 0.0)
+      {
+        SwSpan span = { crossings[i], crossings[i + 1] };
+        g_array_append_val (spans, span);
+      }
+  g_array_sort (spans, compare_spans);
+}
+
+void
+sw_ring_cut_x (SwRing ring, double x_m, GArray *spans)
+{
+  g_autofree double *crossings = g_new (double, ring.count);
+  guint count = 0;
+
+  g_array_set_size (spans, 0);
+  for (guint i = 0, j = ring.count - 1; i < ring.count; j = i++)
+    {
+      SwPoint a = ring.points[j], b = ring.points[i];
+
+      if ((a.x_m > x_m) != (b.x_m > x_m))
+        crossings[count++] = a.y_m + (b.y_m - a.y_m) * (x_m - a.x_m) / (b.x_m - a.x_m);
+    }
+  pair_crossings (crossings, count, spans);
+}
+
+void
+sw_ring_cut_y (SwRing ring, double y_m, GArray *spans)
+{
+  g_autofree double *crossings = g_new (double, ring.count);
+  guint count = 0;
+
+  g_array_set_size (spans, 0);
+  for (guint i = 0, j = ring.count - 1; i < ring.count; j = i++)
+    {
+      SwPoint a = ring.points[j], b = ring.points[i];
+
+      if ((a.y_m > y_m) != (b.y_m > y_m))
+        crossings[count++] = a.x_m + (b.x_m - a.x_m) * (y_m - a.y_m) / (b.y_m - a.y_m);
+    }
+  pair_crossings (crossings, count, spans);
+}

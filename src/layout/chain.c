@@ -1,0 +1,112 @@
+/* SPDX-License-Identifier: MIT */
+#include "chain.h"
+#include <math.h>
+
+/* An edge within 15 degrees of the fall line on plan is a side; tan 15 degrees. */
+#define SIDE_TAN 0.2679491924311227
+
+typedef struct
+{
+  SwChainKind kind;
+  gboolean ground_right;
+} EdgeKind;
+
+static void
+free_chain (gpointer data)
+{
+  SwChain *chain = data;
+
+  g_array_unref (chain->points);
+  g_free (chain);
+}
+
+/* Rings turn from along towards out, so the ground is on the left of the way: downslope
+ * of an edge that runs to the right. */
+static EdgeKind
+edge_kind (SwPoint a, SwPoint b)
+{
+  double along = b.x_m - a.x_m, out = b.y_m - a.y_m;
+
+  if (fabs (along) <= SIDE_TAN * fabs (out))
+    return (EdgeKind){ SW_CHAIN_SIDE, out < 0.0 };
+  return (EdgeKind){ along > 0.0 ? SW_CHAIN_CREST : SW_CHAIN_TOE, FALSE };
+}
+
+static gboolean
+same_kind (EdgeKind a, EdgeKind b)
+{
+  return a.kind == b.kind && a.ground_right == b.ground_right;
+}
+
+/* The way round leaves toe chains and left sides backwards. */
+static void
+turn_about (SwChain *chain)
+{
+  SwPoint *p = (SwPoint *) chain->points->data;
+  guint n = chain->points->len;
+
+  if (chain->kind == SW_CHAIN_CREST
+      || (chain->kind == SW_CHAIN_SIDE && !chain->ground_right))
+    return;
+  for (guint i = 0; i < n / 2; i++)
+    {
+      SwPoint kept = p[i];
+
+      p[i] = p[n - 1 - i];
+      p[n - 1 - i] = kept;
+    }
+}
+
+static SwPoint
+ring_point (SwRing ring, gboolean forwards, guint index)
+{
+  guint i = index % ring.count;
+
+  return ring.points[forwards ? i : ring.count - 1 - i];
+}
+
+static void
+add_ring_chains (GPtrArray *chains, SwRing ring)
+{
+  gboolean forwards = sw_ring_signed_area_m2 (ring) > 0.0;
+  guint start = 0;
+  SwChain *chain = NULL;
+  EdgeKind before = { SW_CHAIN_SIDE, FALSE };
+
+  /* Begin where the kind changes, so that no chain is cut in two. */
+  while (start < ring.count
+         && same_kind (edge_kind (ring_point (ring, forwards, start + ring.count - 1),
+                                  ring_point (ring, forwards, start)),
+                       edge_kind (ring_point (ring, forwards, start),
+                                  ring_point (ring, forwards, start + 1))))
+    start++;
+  for (guint i = start; i < start + ring.count; i++)
+    {
+      SwPoint a = ring_point (ring, forwards, i), b = ring_point (ring, forwards, i + 1);
+      EdgeKind kind = edge_kind (a, b);
+
+      if (chain == NULL || !same_kind (kind, before))
+        {
+          chain = g_new0 (SwChain, 1);
+          chain->kind = kind.kind;
+          chain->ground_right = kind.ground_right;
+          chain->points = g_array_new (FALSE, FALSE, sizeof (SwPoint));
+          g_array_append_val (chain->points, a);
+          g_ptr_array_add (chains, chain);
+        }
+      g_array_append_val (chain->points, b);
+      before = kind;
+    }
+}
+
+GPtrArray *
+sw_chains_new (const SwRegion *region)
+{
+  GPtrArray *chains = g_ptr_array_new_with_free_func (free_chain);
+
+  for (guint i = 0; i < sw_region_rings (region); i++)
+    add_ring_chains (chains, sw_region_ring (region, i));
+  for (guint i = 0; i < chains->len; i++)
+    turn_about (g_ptr_array_index (chains, i));
+  return chains;
+}

@@ -1,0 +1,34 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/base/polygon.h>
+
+/**
+ * SwRegion: part of a plan, as one or more rings without holes. Clipping is
+ * GEOS's work; a region only keeps what came out.
+ */
+typedef struct
+{
+  GArray *points; /* (element-type SwPoint) of all rings */
+  GArray
+      *starts; /* (element-type guint) first point of each ring, and one past the end */
+} SwRegion;
+
+/** Status of an outline: SW_E_FEW_POINTS, SW_E_RANGE, SW_E_OUTLINE (crosses or touches itself). */
+SwStatus sw_region_new (const SwPoint *outline, guint count, SwRegion **region);
+
+/** What of @region lies in @box; may hold no ring. (transfer full) */
+SwRegion *sw_region_clip (const SwRegion *region, SwBox box);
+void sw_region_free (SwRegion *region);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwRegion, sw_region_free)
+
+guint sw_region_rings (const SwRegion *region);
+SwRing sw_region_ring (const SwRegion *region, guint index);
+double sw_region_area_m2 (const SwRegion *region);
+
+/** Box of all rings. @region must have one. */
+SwBox sw_region_box (const SwRegion *region);
+
+/** Spans of y in which x = @x_m lies in the region, ascending; see sw_ring_cut_x(). */
+void sw_region_cut_x (const SwRegion *region, double x_m, GArray *spans);
+void sw_region_cut_y (const SwRegion *region, double y_m, GArray *spans);

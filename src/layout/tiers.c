@@ -1,0 +1,148 @@
+/* SPDX-License-Identifier: MIT */
+#include "layout-private.h"
+#include <math.h>
+#include <slopewright/base/count.h>
+#include <slopewright/base/gradient.h>
+
+/* A ratio read as 2.0004:1 is the 2:1 of the table: class limits go to the steeper class. */
+#define RATIO_TOLERANCE 1e-3
+
+static gboolean
+as_steep_as (double angle_rad, double hv)
+{
+  return sw_gradient_hv (angle_rad) <= hv + RATIO_TOLERANCE;
+}
+
+static double
+density_floor_per_m2 (const SwPractice *practice, double angle_rad)
+{
+  for (guint i = 0; i < practice->n_density; i++)
+    if (as_steep_as (angle_rad, practice->density[i].hv))
+      return practice->density[i].per_m2.value;
+  return 0.0;
+}
+
+static int
+slots_wanted (const SwPractice *practice, const SwTier *tier)
+{
+  double every_m = sw_practice_get (practice, SW_PRACTICE_SLOT_EVERY_M);
+
+  if (every_m <= 0.0
+      || !as_steep_as (tier->steepest_rad,
+                       sw_practice_get (practice, SW_PRACTICE_SLOT_HV)))
+    return 0;
+  return sw_count_up (tier->length_m, every_m) - 1;
+}
+
+double
+sw_slot_down_m (const SwTier *tier, int index)
+{
+  return tier->reach.down_from_m + tier->length_m * (index + 1) / (tier->slots + 1);
+}
+
+/* How many strips, and how wide their laps come out. */
+static SwStatus
+fit_strips (SwTier *tier, double roll_m, double lap_m, SwSurplus surplus)
+{
+  double width_m = tier->along_to_m - tier->along_from_m;
+
+  if (sw_ticks (roll_m) <= sw_ticks (lap_m) || sw_ticks (lap_m) < 0)
+    return SW_E_ROLL;
+  tier->strips = MAX (1, sw_count_up (width_m - lap_m, roll_m - lap_m));
+  tier->side_lap_m = lap_m;
+  tier->surplus_m = tier->strips * (roll_m - lap_m) + lap_m - width_m;
+  if (surplus == SW_SURPLUS_SPREAD && tier->strips > 1)
+    tier->side_lap_m = (tier->strips * roll_m - width_m) / (tier->strips - 1);
+  return SW_OK;
+}
+
+static void
+fit_grid (SwTier *tier, const SwPractice *practice)
+{
+  double floor_per_m2 = density_floor_per_m2 (practice, tier->steepest_rad);
+
+  tier->density_floor_per_m2 = floor_per_m2;
+  tier->pin_across_m = sw_practice_get (practice, SW_PRACTICE_PIN_ACROSS_M);
+  tier->pin_down_m = sw_practice_get (practice, SW_PRACTICE_PIN_DOWN_M);
+  /* The tighter of grid and density: rows move together, columns stay. */
+  if (floor_per_m2 > 0.0)
+    tier->pin_down_m = fmin (tier->pin_down_m, 1.0 / (floor_per_m2 * tier->pin_across_m));
+}
+
+/* The tier is what the outline leaves of the reach. */
+static void
+measure_tier (const SwGround *ground, SwBox box, SwTier *tier)
+{
+  SwReach *reach = &tier->reach;
+
+  tier->along_from_m = box.x0_m;
+  tier->along_to_m = box.x1_m;
+  reach->out_from_m = box.y0_m;
+  reach->out_to_m = box.y1_m;
+  reach->down_from_m = sw_ground_down_m (ground, (SwPoint){ box.x0_m, box.y0_m });
+  reach->down_to_m = sw_ground_down_m (ground, (SwPoint){ box.x0_m, box.y1_m });
+  tier->length_m = reach->down_to_m - reach->down_from_m;
+  tier->mean_rad = sw_ground_mean_rad (ground, box.y0_m, box.y1_m);
+  tier->steepest_rad = sw_ground_steepest_rad (ground, box.y0_m, box.y1_m);
+}
+
+static SwStatus
+lay_tier (SwLaying *laying, SwReach reach)
+{
+  const SwPractice *practice = laying->practice;
+  SwBox outline = sw_region_box (laying->outline), box;
+  SwTier tier = { 0 };
+  SwRegion *region =
+      sw_region_clip (laying->outline, (SwBox){ outline.x0_m, reach.out_from_m,
+                                                outline.x1_m, reach.out_to_m });
+  SwStatus status;
+
+  if (sw_region_rings (region) == 0)
+    {
+      sw_region_free (region);
+      return SW_OK;
+    }
+  box = sw_region_box (region);
+  measure_tier (laying->ground, box, &tier);
+  for (guint i = 0; i < sw_region_rings (region); i++)
+    tier.net_m2 += sw_ground_area_m2 (laying->ground, sw_region_ring (region, i));
+  tier.end_lap_m = sw_practice_get (
+      practice,
+      as_steep_as (tier.steepest_rad, sw_practice_get (practice, SW_PRACTICE_STEEP_HV))
+          ? SW_PRACTICE_END_LAP_STEEP_M
+          : SW_PRACTICE_END_LAP_M);
+  tier.slots = slots_wanted (practice, &tier);
+  status = fit_strips (&tier, laying->job->roll_width_m,
+                       sw_practice_get (practice, SW_PRACTICE_SIDE_LAP_M),
+                       laying->job->surplus);
+  fit_grid (&tier, practice);
+  g_array_append_val (laying->tiers, tier);
+  g_ptr_array_add (laying->regions, region);
+  return status;
+}
+
+SwStatus
+sw_lay_tiers (SwLaying *laying)
+{
+  g_autoptr (GArray) reaches = g_array_new (FALSE, FALSE, sizeof (SwReach));
+  SwStatus status = SW_OK;
+
+  if (laying->face->bench == SW_BENCH_CONTINUOUS)
+    {
+      double from_m = sw_ground_crest_out_m (laying->ground);
+      double to_m = sw_ground_toe_out_m (laying->ground);
+      SwReach whole = { from_m, to_m, 0.0,
+                        sw_ground_down_m (laying->ground, (SwPoint){ 0, to_m }) };
+
+      g_array_append_val (reaches, whole);
+    }
+  else
+    status = sw_ground_tiers (
+        laying->ground, sw_practice_get (laying->practice, SW_PRACTICE_BENCH_HV),
+        sw_practice_get (laying->practice, SW_PRACTICE_BENCH_MIN_M), reaches);
+  for (guint i = 0; i < reaches->len && status == SW_OK; i++)
+    status = lay_tier (laying, g_array_index (reaches, SwReach, i));
+  if (status == SW_OK && laying->tiers->len == 0)
+    return SW_E_EMPTY;
+  return status;
+}

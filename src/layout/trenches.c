@@ -1,0 +1,115 @@
+/* SPDX-License-Identifier: MIT */
+#include "chain.h"
+#include "layout-private.h"
+
+static SwPlace
+place_at (const SwGround *ground, double along_m, double down_m)
+{
+  return (SwPlace){ along_m, sw_ground_out_m (ground, along_m, down_m), down_m };
+}
+
+static void
+finish_trench (SwLaying *laying, SwTrench *trench)
+{
+  trench->volume_m3 = trench->length_m * trench->depth_m * trench->width_m;
+  g_array_append_vals (laying->trenches, trench, 1);
+}
+
+/* @beyond_m: how far past the chain, down the slope, the centre line lies; negative is upslope. */
+static void
+add_along_chain (SwLaying *laying, SwTrench trench, const SwChain *chain, double beyond_m)
+{
+  const SwPoint *p = (const SwPoint *) chain->points->data;
+
+  trench.n_line = chain->points->len;
+  trench.line = g_new (SwPlace, trench.n_line);
+  for (guint i = 0; i < trench.n_line; i++)
+    {
+      trench.line[i] = place_at (laying->ground, p[i].x_m,
+                                 sw_ground_down_m (laying->ground, p[i]) + beyond_m);
+      if (i > 0)
+        trench.length_m += sw_ground_length_m (laying->ground, p[i - 1], p[i]);
+    }
+  finish_trench (laying, &trench);
+}
+
+static void
+add_key (SwLaying *laying, guint tier, const SwChain *chain)
+{
+  SwTrench key = { .kind = SW_TRENCH_KEY, .tier = tier };
+
+  key.depth_m = sw_practice_get (laying->practice, SW_PRACTICE_TRENCH_DEPTH_M);
+  key.width_m = sw_practice_get (laying->practice, SW_PRACTICE_TRENCH_WIDTH_M);
+  add_along_chain (laying, key, chain,
+                   -sw_practice_get (laying->practice, SW_PRACTICE_SET_BACK_M)
+                       - key.width_m / 2.0);
+}
+
+/* A fold and a plain row have a line, for their pins, but no depth. */
+static void
+add_toe (SwLaying *laying, guint tier, const SwChain *chain)
+{
+  const SwPractice *practice = laying->practice;
+  SwTrench toe = { .kind = SW_TRENCH_TOE, .tier = tier };
+  double beyond_m = 0.0;
+
+  if (practice->toe_kind == SW_TOE_TRENCH)
+    {
+      toe.depth_m = sw_practice_get (practice, SW_PRACTICE_TOE_DEPTH_M);
+      toe.width_m = sw_practice_get (practice, SW_PRACTICE_TOE_WIDTH_M);
+      beyond_m = toe.width_m / 2.0;
+    }
+  else if (practice->toe_kind == SW_TOE_FOLD)
+    beyond_m = sw_practice_get (practice, SW_PRACTICE_TOE_FOLD_M) / 2.0;
+  add_along_chain (laying, toe, chain, beyond_m);
+}
+
+static void
+add_slot (SwLaying *laying, guint tier_index, double down_m, SwSpan along)
+{
+  SwTrench slot = { .kind = SW_TRENCH_SLOT, .tier = tier_index, .n_line = 2 };
+
+  slot.depth_m = sw_practice_get (laying->practice, SW_PRACTICE_SLOT_DEPTH_M);
+  slot.width_m = sw_practice_get (laying->practice, SW_PRACTICE_SLOT_WIDTH_M);
+  slot.line = g_new (SwPlace, 2);
+  slot.line[0] = place_at (laying->ground, along.from_m, down_m);
+  slot.line[1] = place_at (laying->ground, along.to_m, down_m);
+  slot.length_m = along.to_m - along.from_m;
+  finish_trench (laying, &slot);
+}
+
+static void
+add_slots (SwLaying *laying, guint tier_index)
+{
+  const SwTier *tier = &g_array_index (laying->tiers, SwTier, tier_index);
+  const SwRegion *region = g_ptr_array_index (laying->regions, tier_index);
+  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (SwSpan));
+
+  for (int i = 0; i < tier->slots; i++)
+    {
+      double down_m = sw_slot_down_m (tier, i);
+
+      sw_region_cut_y (
+          region, sw_ground_out_m (laying->ground, tier->along_from_m, down_m), spans);
+      for (guint s = 0; s < spans->len; s++)
+        add_slot (laying, tier_index, down_m, g_array_index (spans, SwSpan, s));
+    }
+}
+
+void
+sw_lay_trenches (SwLaying *laying)
+{
+  for (guint t = 0; t < laying->tiers->len; t++)
+    {
+      g_autoptr (GPtrArray) chains =
+          sw_chains_new (g_ptr_array_index (laying->regions, t));
+
+      for (guint i = 0; i < chains->len; i++)
+        if (((SwChain *) chains->pdata[i])->kind == SW_CHAIN_CREST)
+          add_key (laying, t, chains->pdata[i]);
+      add_slots (laying, t);
+      for (guint i = 0; i < chains->len; i++)
+        if (((SwChain *) chains->pdata[i])->kind == SW_CHAIN_TOE)
+          add_toe (laying, t, chains->pdata[i]);
+    }
+}

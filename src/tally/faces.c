@@ -1,0 +1,239 @@
+/* SPDX-License-Identifier: MIT */
+#include "tally-private.h"
+#include <slopewright/base/count.h>
+#include <slopewright/tally/earthwork.h>
+#include <string.h>
+
+/* What the workings of one tier have in common. */
+typedef struct
+{
+  SwTally *tally;
+  const SwLayout *layout;
+  const SwFaceLayout *face;
+  const SwTier *tier;
+  guint tier_index;
+  char *prefix; /* "A.1" */
+} TierTally;
+
+static const SwRun *
+longest_run (const TierTally *t)
+{
+  const SwRun *longest = NULL;
+
+  for (guint i = t->tier->first_run; i < t->tier->first_run + t->tier->n_runs; i++)
+    if (longest == NULL || t->face->runs[i].cut_m > longest->cut_m)
+      longest = &t->face->runs[i];
+  return longest;
+}
+
+static void
+add_shape (const TierTally *t)
+{
+  const SwTier *tier = t->tier;
+  double drop_m = sw_ground_up_m (t->face->ground,
+                                  (SwPoint){ tier->along_from_m, tier->reach.out_from_m })
+                  - sw_ground_up_m (t->face->ground, (SwPoint){ tier->along_from_m,
+                                                                tier->reach.out_to_m });
+  SwWorking *length, *angle, *width, *area;
+
+  length =
+      sw_tally_add (t->tally, sw_working_new ("tier_length", tier->length_m, SW_UNIT_M,
+                                              SW_ROUNDING_NONE, "%s.length", t->prefix));
+  sw_working_measured (length, "run", tier->reach.out_to_m - tier->reach.out_from_m,
+                       SW_UNIT_M);
+  sw_working_measured (length, "drop", drop_m, SW_UNIT_M);
+  angle = sw_tally_add (t->tally,
+                        sw_working_new ("tier_gradient", tier->mean_rad, SW_UNIT_RAD,
+                                        SW_ROUNDING_NONE, "%s.gradient", t->prefix));
+  sw_working_measured (angle, "run", tier->reach.out_to_m - tier->reach.out_from_m,
+                       SW_UNIT_M);
+  sw_working_measured (angle, "drop", drop_m, SW_UNIT_M);
+  width = sw_tally_add (
+      t->tally, sw_working_new ("tier_width", tier->along_to_m - tier->along_from_m,
+                                SW_UNIT_M, SW_ROUNDING_NONE, "%s.width", t->prefix));
+  sw_working_measured (width, "from", tier->along_from_m, SW_UNIT_M);
+  sw_working_measured (width, "to", tier->along_to_m, SW_UNIT_M);
+  area = sw_tally_add (t->tally,
+                       sw_working_new ("tier_area", tier->net_m2, SW_UNIT_M2,
+                                       SW_ROUNDING_NONE, "%s.net-area", t->prefix));
+  sw_working_computed (area, "length", length);
+  sw_working_computed (area, "width", width);
+}
+
+static void
+add_runs (const TierTally *t)
+{
+  const SwTier *tier = t->tier;
+  double roll_m = t->layout->job->roll_width_m;
+  char *width_name = g_strdup_printf ("%s.width", t->prefix);
+  const SwWorking *width = sw_tally_working (t->tally, width_name);
+  gboolean spread = t->layout->job->surplus == SW_SURPLUS_SPREAD && tier->strips > 1;
+  SwWorking *runs, *lap;
+
+  g_free (width_name);
+  runs = sw_tally_add (t->tally, sw_working_new ("run_count", tier->strips, SW_UNIT_COUNT,
+                                                 SW_ROUNDING_UP, "%s.runs", t->prefix));
+  sw_working_computed (runs, "width", width);
+  sw_working_typed (runs, "roll", roll_m, SW_UNIT_M);
+  sw_working_practice (runs, "lap", t->layout->practice, SW_PRACTICE_SIDE_LAP_M);
+  lap = sw_tally_add (t->tally,
+                      sw_working_new (spread ? "lap_spread" : "lap_kept",
+                                      tier->side_lap_m, SW_UNIT_SMALL_M, SW_ROUNDING_NONE,
+                                      "%s.side-lap", t->prefix));
+  if (spread)
+    {
+      sw_working_computed (lap, "runs", runs);
+      sw_working_computed (lap, "width", width);
+      sw_working_typed (lap, "roll", roll_m, SW_UNIT_M);
+    }
+  sw_working_practice (lap, "least", t->layout->practice, SW_PRACTICE_SIDE_LAP_M);
+}
+
+static void
+add_cut_of (const TierTally *t, const SwRun *run, const char *name)
+{
+  SwWorking *cut =
+      sw_tally_add (t->tally, sw_working_new ("cut_length", run->cut_m, SW_UNIT_M,
+                                              SW_ROUNDING_NONE, "%s", name));
+
+  sw_working_practice (cut, "set_back", t->layout->practice, SW_PRACTICE_SET_BACK_M);
+  sw_working_part (cut, "key_lining", run->terms.key_lining, SW_UNIT_M);
+  sw_working_practice (cut, "fold", t->layout->practice, SW_PRACTICE_TRENCH_FOLD_M);
+  sw_working_part (cut, "face", run->terms.face, SW_UNIT_M);
+  sw_working_part (cut, "slots", run->terms.slots, SW_UNIT_M);
+  sw_working_part (cut, "end_laps", run->terms.end_laps, SW_UNIT_M);
+  sw_working_part (cut, "toe", run->terms.toe, SW_UNIT_M);
+}
+
+/* One working where all runs are alike, else one a run. */
+static void
+add_cuts (const TierTally *t)
+{
+  const SwRun *longest = longest_run (t);
+  g_autofree char *name = g_strdup_printf ("%s.cut-length", t->prefix);
+  gboolean alike = TRUE;
+
+  if (longest == NULL)
+    return;
+  add_cut_of (t, longest, name);
+  for (guint i = t->tier->first_run; i < t->tier->first_run + t->tier->n_runs; i++)
+    if (sw_ticks (t->face->runs[i].cut_m) != sw_ticks (longest->cut_m))
+      alike = FALSE;
+  for (guint i = t->tier->first_run; !alike && i < t->tier->first_run + t->tier->n_runs;
+       i++)
+    {
+      const SwRun *run = &t->face->runs[i];
+      g_autofree char *label = sw_run_label (run);
+      g_autofree char *own =
+          g_strdup_printf ("%s.run.%s.cut-length", t->face->face->id, label);
+
+      add_cut_of (t, run, own);
+    }
+}
+
+static double
+trench_length_m (const TierTally *t, SwTrenchKind kind)
+{
+  double length_m = 0.0;
+
+  for (guint i = 0; i < t->face->n_trenches; i++)
+    if (t->face->trenches[i].kind == kind && t->face->trenches[i].tier == t->tier_index)
+      length_m += t->face->trenches[i].length_m;
+  return length_m;
+}
+
+static void
+add_trench (const TierTally *t, SwTrenchKind kind, const char *name,
+            SwPracticeValue depth, SwPracticeValue width)
+{
+  double length_m = trench_length_m (t, kind);
+  const SwPractice *practice = t->layout->practice;
+  SwWorking *length, *volume;
+
+  if (length_m <= 0.0)
+    return;
+  length = sw_tally_add (t->tally,
+                         sw_working_new ("trench_length", length_m, SW_UNIT_M,
+                                         SW_ROUNDING_NONE, "%s.%s", t->prefix, name));
+  sw_working_measured (length, "length", length_m, SW_UNIT_M);
+  volume =
+      sw_tally_add (t->tally, sw_working_new ("trench_volume",
+                                              length_m * practice->values[depth].value
+                                                  * practice->values[width].value,
+                                              SW_UNIT_M3, SW_ROUNDING_NONE,
+                                              "%s.%s-volume", t->prefix, name));
+  sw_working_computed (volume, "length", length);
+  sw_working_practice (volume, "depth", practice, depth);
+  sw_working_practice (volume, "width", practice, width);
+}
+
+static void
+add_trenches (const TierTally *t)
+{
+  add_trench (t, SW_TRENCH_KEY, "key-trench", SW_PRACTICE_TRENCH_DEPTH_M,
+              SW_PRACTICE_TRENCH_WIDTH_M);
+  add_trench (t, SW_TRENCH_SLOT, "slots", SW_PRACTICE_SLOT_DEPTH_M,
+              SW_PRACTICE_SLOT_WIDTH_M);
+  if (t->layout->practice->toe_kind == SW_TOE_TRENCH)
+    add_trench (t, SW_TRENCH_TOE, "toe-trench", SW_PRACTICE_TOE_DEPTH_M,
+                SW_PRACTICE_TOE_WIDTH_M);
+  t->tally->key_trench_m += trench_length_m (t, SW_TRENCH_KEY);
+  t->tally->slot_m += trench_length_m (t, SW_TRENCH_SLOT);
+  if (t->layout->practice->toe_kind == SW_TOE_TRENCH)
+    t->tally->toe_trench_m += trench_length_m (t, SW_TRENCH_TOE);
+}
+
+static void
+add_spoil (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face)
+{
+  const SwSoil *soil = sw_catalogue_soil (layout->catalogue, face->face->soil_id);
+  double bank_m3 = 0.0, loose_m3 = 0.0;
+  SwWorking *bank, *loose;
+
+  for (guint i = 0; i < face->n_trenches; i++)
+    bank_m3 += face->trenches[i].volume_m3;
+  if (sw_loose_volume (bank_m3, soil->swell.value, &loose_m3) != SW_OK)
+    return;
+  bank =
+      sw_tally_add (tally, sw_working_new ("spoil_bank", bank_m3, SW_UNIT_M3,
+                                           SW_ROUNDING_NONE, "%s.spoil", face->face->id));
+  for (guint i = 0; i < tally->workings->len; i++)
+    {
+      const SwWorking *part = g_ptr_array_index (tally->workings, i);
+
+      if (g_str_equal (part->formula, "trench_volume")
+          && g_str_has_prefix (part->name, face->face->id)
+          && part->name[strlen (face->face->id)] == '.')
+        sw_working_computed (bank, "trench", part);
+    }
+  loose = sw_tally_add (tally, sw_working_new ("spoil_loose", loose_m3, SW_UNIT_M3,
+                                               SW_ROUNDING_NONE, "%s.spoil-loose",
+                                               face->face->id));
+  sw_working_computed (loose, "bank", bank);
+  sw_working_sourced (loose, "swell", &soil->swell, SW_UNIT_PERCENT);
+  tally->trench_bank_m3 += bank_m3;
+  tally->trench_loose_m3 += loose_m3;
+}
+
+void
+sw_tally_faces (SwTally *tally, const SwLayout *layout)
+{
+  for (guint f = 0; f < layout->n_faces; f++)
+    {
+      const SwFaceLayout *face = &layout->faces[f];
+
+      for (guint i = 0; i < face->n_tiers; i++)
+        {
+          g_autofree char *prefix = g_strdup_printf ("%s.%u", face->face->id, i + 1);
+          TierTally t = { tally, layout, face, &face->tiers[i], i, prefix };
+
+          add_shape (&t);
+          add_runs (&t);
+          add_cuts (&t);
+          add_trenches (&t);
+          tally->areas.net_m2 += face->tiers[i].net_m2;
+        }
+      add_spoil (tally, layout, face);
+      tally->runs += (int) face->n_runs;
+    }
+}

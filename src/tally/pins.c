@@ -1,0 +1,162 @@
+/* SPDX-License-Identifier: MIT */
+#include "tally-private.h"
+#include <slopewright/base/count.h>
+
+/* How far apart the pins of a role stand, for the working; the field grid is the tier's own. */
+static const SwPracticeValue spacing_of[SW_PIN_ROLE_COUNT] = {
+  [SW_PIN_KEY_TRENCH] = SW_PRACTICE_TRENCH_PIN_M,
+  [SW_PIN_SLOT] = SW_PRACTICE_SLOT_PIN_M,
+  [SW_PIN_SIDE_LAP] = SW_PRACTICE_SIDE_LAP_PIN_M,
+  [SW_PIN_END_LAP] = SW_PRACTICE_END_LAP_PIN_M,
+  [SW_PIN_EDGE] = SW_PRACTICE_EDGE_PIN_M,
+  [SW_PIN_TOE] = SW_PRACTICE_TOE_PIN_M,
+  [SW_PIN_FIELD] = SW_PRACTICE_PIN_DOWN_M,
+};
+
+static const char *const formula_of[SW_PIN_ROLE_COUNT] = {
+  [SW_PIN_KEY_TRENCH] = "pins_line", [SW_PIN_SLOT] = "pins_line",
+  [SW_PIN_TOE] = "pins_line",        [SW_PIN_SIDE_LAP] = "pins_column",
+  [SW_PIN_EDGE] = "pins_column",     [SW_PIN_FIELD] = "pins_field",
+  [SW_PIN_END_LAP] = "pins_end_lap",
+};
+
+static SwWorking *
+add_role (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face,
+          SwPinRole role)
+{
+  gsize count = face->pins_by_role[role];
+  SwWorking *working =
+      sw_tally_add (tally, sw_working_new (formula_of[role], (double) count,
+                                           SW_UNIT_COUNT, SW_ROUNDING_NONE, "%s.pins.%s",
+                                           face->face->id, sw_pin_role_code (role)));
+
+  if (role == SW_PIN_FIELD)
+    {
+      const SwTier *tier = &face->tiers[0];
+
+      sw_working_part (working, "down", tier->pin_down_m, SW_UNIT_M);
+      sw_working_practice (working, "down_most", layout->practice,
+                           SW_PRACTICE_PIN_DOWN_M);
+      sw_working_practice (working, "across_most", layout->practice,
+                           SW_PRACTICE_PIN_ACROSS_M);
+      sw_working_part (working, "floor", tier->density_floor_per_m2, SW_UNIT_PER_M2);
+    }
+  else
+    sw_working_practice (working, "spacing", layout->practice, spacing_of[role]);
+  if (role == SW_PIN_END_LAP)
+    sw_working_part (working, "joints", (double) (layout->n_pieces - face->n_runs),
+                     SW_UNIT_COUNT);
+  return working;
+}
+
+static SwWorking *
+add_face_pins (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face)
+{
+  g_autoptr (GPtrArray) parts = g_ptr_array_new ();
+  SwWorking *sum;
+
+  for (int role = 0; role < SW_PIN_ROLE_COUNT; role++)
+    if (face->pins_by_role[role] > 0)
+      g_ptr_array_add (parts, add_role (tally, layout, face, (SwPinRole) role));
+  sum = sw_tally_add (tally,
+                      sw_working_new ("pins_face", (double) face->n_pins, SW_UNIT_COUNT,
+                                      SW_ROUNDING_NONE, "%s.pins", face->face->id));
+  for (guint i = 0; i < parts->len; i++)
+    sw_working_computed (sum, "role", g_ptr_array_index (parts, i));
+  return sum;
+}
+
+static SwWorking *
+add_pin_length (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face)
+{
+  const SwSoil *soil = sw_catalogue_soil (layout->catalogue, face->face->soil_id);
+  SwWorking *working = sw_tally_add (
+      tally, sw_working_new ("pin_length", face->pin_need_m, SW_UNIT_SMALL_M,
+                             SW_ROUNDING_NONE, "%s.pin-length", face->face->id));
+
+  sw_working_practice (working, "least", layout->practice, SW_PRACTICE_PIN_LENGTH_M);
+  sw_working_sourced (working, "by_soil",
+                      face->face->loose ? &soil->pin_loose_m : &soil->pin_firm_m,
+                      SW_UNIT_SMALL_M);
+  sw_working_measured (working, "topsoil", face->face->topsoil_m, SW_UNIT_SMALL_M);
+  return working;
+}
+
+static SwPinOrder *
+order_for (SwTally *tally, const SwFaceLayout *face)
+{
+  SwPinOrder fresh = { .pin = face->pin, .need_m = face->pin_need_m };
+
+  for (guint i = 0; i < tally->pin_orders->len; i++)
+    {
+      SwPinOrder *order = &g_array_index (tally->pin_orders, SwPinOrder, i);
+
+      if (order->pin == face->pin
+          && (face->pin != NULL
+              || sw_ticks (order->need_m) == sw_ticks (face->pin_need_m)))
+        return order;
+    }
+  g_array_append_val (tally->pin_orders, fresh);
+  return &g_array_index (tally->pin_orders, SwPinOrder, tally->pin_orders->len - 1);
+}
+
+static int
+compare_orders (gconstpointer a, gconstpointer b)
+{
+  const SwPinOrder *x = a, *y = b;
+  double length_x = x->pin != NULL ? x->pin->length_m : x->need_m;
+  double length_y = y->pin != NULL ? y->pin->length_m : y->need_m;
+
+  return (length_x > length_y) - (length_x < length_y);
+}
+
+/* Boxes for the count and its spares; without a box size the pins are ordered singly. */
+static void
+round_to_boxes (SwTally *tally, const SwLayout *layout, SwPinOrder *order)
+{
+  const SwSourced *spare = &layout->practice->values[SW_PRACTICE_PIN_SPARE];
+  gsize wanted = (gsize) sw_count_up_ratio ((double) order->count * (1.0 + spare->value));
+  double length_m = order->pin != NULL ? order->pin->length_m : order->need_m;
+  SwWorking *working;
+
+  order->boxes = order->pin != NULL && order->pin->per_box > 0
+                     ? (int) ((wanted + (gsize) order->pin->per_box - 1)
+                              / (gsize) order->pin->per_box)
+                     : 0;
+  order->order =
+      order->boxes > 0 ? (gsize) order->boxes * (gsize) order->pin->per_box : wanted;
+  order->spare = wanted - order->count;
+  working = sw_tally_add (tally, sw_working_new ("pins_order", (double) order->order,
+                                                 SW_UNIT_COUNT, SW_ROUNDING_UP,
+                                                 "pins.%.0f", length_m * 1000.0));
+  sw_working_part (working, "pins", (double) order->count, SW_UNIT_COUNT);
+  sw_working_practice (working, "spare", layout->practice, SW_PRACTICE_PIN_SPARE);
+  if (order->boxes > 0)
+    {
+      SwSourced per_box = { order->pin->per_box, order->pin->evidence,
+                            order->pin->source };
+
+      sw_working_sourced (working, "per_box", &per_box, SW_UNIT_COUNT);
+      sw_working_part (working, "boxes", order->boxes, SW_UNIT_COUNT);
+    }
+}
+
+void
+sw_tally_pins (SwTally *tally, const SwLayout *layout)
+{
+  for (guint f = 0; f < layout->n_faces; f++)
+    {
+      const SwFaceLayout *face = &layout->faces[f];
+      SwPinOrder *order = order_for (tally, face);
+
+      add_pin_length (tally, layout, face);
+      add_face_pins (tally, layout, face);
+      order->count += face->n_pins;
+      tally->pins += face->n_pins;
+      for (int role = 0; role < SW_PIN_ROLE_COUNT; role++)
+        order->by_role[role] += face->pins_by_role[role];
+    }
+  g_array_sort (tally->pin_orders, compare_orders);
+  for (guint i = 0; i < tally->pin_orders->len; i++)
+    round_to_boxes (tally, layout, &g_array_index (tally->pin_orders, SwPinOrder, i));
+}
