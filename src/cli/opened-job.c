@@ -1,0 +1,132 @@
+/* SPDX-License-Identifier: MIT */
+#include "opened-job.h"
+
+#include <slopewright/store/store.h>
+
+#define FINGERPRINT_DIGITS 12
+
+void
+slopepack_reader_clear (SlopepackReader *reader)
+{
+  g_clear_pointer (&reader->units, g_free);
+  g_clear_pointer (&reader->language, g_free);
+}
+
+static SlopepackExit
+read_bytes (const char *path, SwJob **job, char **fingerprint)
+{
+  g_autoptr (GFile) file = g_file_new_for_commandline_arg (path);
+  g_autoptr (GError) error = NULL;
+  g_autofree char *text = NULL;
+  g_autofree char *digest = NULL;
+  g_autofree char *name = g_filename_display_name (path);
+  gsize length = 0;
+
+  if (!g_file_load_contents (file, NULL, &text, &length, NULL, &error))
+    return slopepack_complain (SLOPEPACK_UNREADABLE, "cannot read the job: %s",
+                               error->message);
+  *job = sw_job_parse (text, length, name, &error);
+  if (*job == NULL)
+    return slopepack_complain (SLOPEPACK_UNREADABLE, "%s", error->message);
+  digest = g_compute_checksum_for_data (G_CHECKSUM_SHA256, (const guchar *) text, length);
+  *fingerprint = g_strndup (digest, FINGERPRINT_DIGITS);
+  return SLOPEPACK_DONE;
+}
+
+static SlopepackExit
+choose_style (const SlopepackReader *reader, SlopepackJob *opened)
+{
+  const char *language =
+      reader->language != NULL ? reader->language : opened->job->language;
+
+  opened->style = (SwNumberStyle){ opened->job->units, '.' };
+  if (g_strcmp0 (reader->units, "metric") == 0)
+    opened->style.units = SW_UNITS_METRIC;
+  else if (g_strcmp0 (reader->units, "us") == 0)
+    opened->style.units = SW_UNITS_US;
+  else if (reader->units != NULL)
+    return slopepack_complain (
+        SLOPEPACK_USAGE, "--units: found '%s'; expected metric or us", reader->units);
+
+  opened->texts = sw_texts_load (language);
+  if (opened->texts == NULL)
+    return slopepack_complain (
+        SLOPEPACK_USAGE, "there are no texts in language '%s'; expected en", language);
+  return SLOPEPACK_DONE;
+}
+
+static SlopepackExit
+work_out (SlopepackJob *opened)
+{
+  const SwResult *result;
+
+  opened->result = sw_result_new (opened->job, opened->catalogue);
+  result = opened->result;
+  if (result->status == SW_OK)
+    return SLOPEPACK_DONE;
+  if (result->bad_face < 0)
+    return slopepack_complain (SLOPEPACK_CANNOT_LAY, "the job cannot be laid out: %s",
+                               sw_status_text (result->status));
+
+  const SwFace *face = g_ptr_array_index (opened->job->faces, result->bad_face);
+  return slopepack_complain (SLOPEPACK_CANNOT_LAY, "face '%s' cannot be laid out: %s",
+                             face->id, sw_status_text (result->status));
+}
+
+SlopepackExit
+slopepack_job_open (const char *path, const SlopepackReader *reader, SlopepackJob *opened)
+{
+  g_auto (SlopepackJob) job = { 0 };
+  SlopepackExit code = read_bytes (path, &job.job, &job.fingerprint);
+
+  if (code == SLOPEPACK_DONE)
+    code = choose_style (reader, &job);
+  if (code == SLOPEPACK_DONE)
+    {
+      job.catalogue = sw_catalogue_load ();
+      code = work_out (&job);
+    }
+  if (code == SLOPEPACK_DONE)
+    {
+      *opened = job;
+      job = (SlopepackJob){ 0 };
+    }
+  return code;
+}
+
+void
+slopepack_job_close (SlopepackJob *opened)
+{
+  g_clear_pointer (&opened->result, sw_result_unref);
+  g_clear_pointer (&opened->job, sw_job_unref);
+  g_clear_pointer (&opened->texts, sw_texts_unref);
+  g_clear_pointer (&opened->catalogue, sw_catalogue_free);
+  g_clear_pointer (&opened->fingerprint, g_free);
+}
+
+guint
+slopepack_job_findings (const SlopepackJob *opened, SwSeverity severity)
+{
+  guint count = 0;
+
+  for (guint i = 0; i < opened->result->findings->len; i++)
+    {
+      const SwFinding *finding = g_ptr_array_index (opened->result->findings, i);
+      count += finding->severity == severity;
+    }
+  return count;
+}
+
+SlopepackExit
+slopepack_job_verdict (const SlopepackJob *opened)
+{
+  guint stops = slopepack_job_findings (opened, SW_SEVERITY_STOP);
+
+  if (stops == 0)
+    return SLOPEPACK_DONE;
+  return slopepack_complain (
+      SLOPEPACK_STOP_FINDING,
+      stops == 1 ? "the job has %u stop finding; read it before any work begins"
+                 : "the job has %u stop findings; read them before any work begins",
+      stops);
+}

@@ -1,0 +1,17 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include "command.h"
+
+/**
+ * slopepack_check_output:
+ * @output: (nullable): what -o said
+ * @job_path: the job, which must not be written over
+ *
+ * Returns: SLOPEPACK_DONE, or SLOPEPACK_USAGE after having complained.
+ */
+SlopepackExit slopepack_check_output (const SlopepackCommand *command, const char *output,
+                                      const char *job_path);
+
+/** Complain about trouble of the paint room. Returns: the code to exit with. */
+SlopepackExit slopepack_paint_complaint (const GError *error);

@@ -1,0 +1,203 @@
+# SPDX-License-Identifier: MIT
+"""House rules that can be read off the files. Arguments: source root, C compiler, flags."""
+
+import json
+import re
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+import floors
+import tap
+
+ROOT = Path(sys.argv[1])
+COMPILER = sys.argv[2]
+FLAGS = sys.argv[3:]
+
+LINES_AT_MOST = 800
+COLUMNS_AT_MOST = 100
+FORBIDDEN_STEMS = {"utils", "util", "helpers", "helper", "common", "misc"}
+CODE = {".c", ".h", ".py", ".sh"}
+FOLDERS = ["src", "include", "ui", "tests", "examples", "resources", ".ci"]
+
+
+def files(suffixes, folders=FOLDERS):
+    return [path for folder in folders for path in sorted((ROOT / folder).rglob("*"))
+            if path.is_file() and path.suffix in suffixes and "__pycache__" not in path.parts]
+
+
+def read(path):
+    return path.read_text(encoding="utf-8")
+
+
+def name_of(path):
+    return str(path.relative_to(ROOT))
+
+
+def expect_none(found):
+    assert not found, "\n".join(found)
+
+
+def rooms():
+    for room in floors.ROOMS:
+        for folder in (ROOT / "src" / room, ROOT / "include" / "slopewright" / room):
+            for path in sorted(folder.rglob("*.[ch]")):
+                yield room, path
+
+
+def case_floors():
+    seen = list(rooms())
+    assert len(seen) > 30, f"only {len(seen)} files found: is {ROOT} the source tree?"
+    expect_none([f"{name_of(path)}: {text}" for room, path in seen
+                 for text in floors.violations(room, read(path))])
+
+
+def case_floors_can_fail():
+    """The check itself: a wrong include of every kind is seen, a right one is not."""
+    wrong = [("ground", "#include <slopewright/layout/layout.h>"),
+             ("base", '#include "slopewright/store/store.h"'),
+             ("paint", "# include <slopewright/sheet/pack.h>"),
+             ("sheet", "#include <slopewright/store/store.h>"),
+             ("cli", "#include <gtk/gtk.h>"),
+             ("tally", "#include <jansson.h>"),
+             ("layout", '#include "../store/reader.h"')]
+    right = [("layout", "#include <slopewright/ground/ground.h>"),
+             ("document", "#include <slopewright/store/store.h>"),
+             ("app", "#include <gtk/gtk.h>"), ("store", "#include <jansson.h>")]
+    for room, text in wrong:
+        assert floors.violations(room, text), f"missed in {room}: {text}"
+    for room, text in right:
+        expect_none(floors.violations(room, text))
+
+
+def compile_alone(text):
+    with tempfile.TemporaryDirectory() as folder:
+        source = Path(folder) / "alone.c"
+        source.write_text(text, encoding="utf-8")
+        return subprocess.run(
+            [COMPILER, "-std=gnu17", "-fsyntax-only", "-Wall", "-Wextra", "-Wpedantic",
+             "-Wconversion", "-Wstrict-prototypes", "-Werror", *FLAGS,
+             f"-I{ROOT / 'include'}", str(source)],
+            capture_output=True, text=True)
+
+
+def case_headers_alone():
+    """Each public header compiles on its own, twice in one file, under strict flags."""
+    headers = files({".h"}, ["include"])
+    assert len(headers) > 20
+    found = []
+    for header in headers:
+        line = f"#include <{header.relative_to(ROOT / 'include')}>\n"
+        done = compile_alone(line + line + "int main (void) { return 0; }\n")
+        if done.returncode:
+            found.append(f"{name_of(header)}:\n{done.stderr}")
+    expect_none(found)
+
+
+def case_headers_alone_can_fail():
+    assert compile_alone("int add (double a) { return a; }\n").returncode != 0
+
+
+def case_sizes():
+    found = []
+    for path in files(CODE | {".ui", ".css"}):
+        lines = read(path).split("\n")
+        if len(lines) > LINES_AT_MOST:
+            found.append(f"{name_of(path)}: {len(lines)} lines, at most {LINES_AT_MOST}")
+        # Addresses and the one-line comments of headers cannot be broken.
+        found += [f"{name_of(path)}:{number}: {len(line)} columns, at most {COLUMNS_AT_MOST}"
+                  for number, line in enumerate(lines, 1)
+                  if len(line) > COLUMNS_AT_MOST and "://" not in line
+                  and not (path.suffix == ".h" and "/*" in line)]
+    expect_none(found)
+
+
+def case_names():
+    expect_none([name_of(path) for path in files(CODE | {".ui", ".css", ".json"})
+                 if FORBIDDEN_STEMS & set(re.split(r"[-_.]", path.name.lower()))])
+
+
+def case_licence_line():
+    found = []
+    for path in files(CODE):
+        head = read(path).split("\n")[:2]
+        if not any("SPDX-License-Identifier: MIT" in line for line in head):
+            found.append(f"{name_of(path)}: no SPDX line on top")
+    expect_none(found)
+
+
+def case_numbers_and_locale():
+    """Rooms below cli never read or write a double through the C locale, nor ask the clock."""
+    pattern = re.compile(
+        r"\b(strtod|atof|setlocale|localtime|g_strtod|time|rand|g_random_\w+)\s*\(")
+    printf = re.compile(r'printf[^;]*"[^"]*%[-+ #0-9.*]*[feEgG]')
+    found = []
+    for room, path in rooms():
+        if room in ("cli", "app", "document"):
+            continue
+        text = re.sub(r"/\*.*?\*/", "", read(path), flags=re.DOTALL)
+        found += [f"{name_of(path)}: {hit}" for hit in pattern.findall(text)]
+        found += [f"{name_of(path)}: printf of a double" for _ in printf.findall(text)]
+    expect_none(found)
+
+
+def texts():
+    ids = {}
+    for path in sorted((ROOT / "resources" / "texts" / "en").glob("*.json")):
+        for key, value in json.loads(read(path)).items():
+            assert key not in ids, f"{key} stands in {ids[key][0]} and {path.name}"
+            ids[key] = (path.name, value)
+    return ids
+
+
+TEXT_CALL = re.compile(r'sw_texts_(?:get|fill|fill_table|has)\s*\(\s*[^,"]+,\s*"([^"%]+)"\s*[,)]')
+
+
+def case_text_ids():
+    """Every text id written out in a call exists."""
+    ids = texts()
+    found = [f"{name_of(path)}: {key}" for _, path in rooms()
+             for key in TEXT_CALL.findall(read(path)) if key not in ids]
+    expect_none(found)
+
+
+def case_texts_wording():
+    """No verdict "safe"; sentences are trimmed; places are well formed."""
+    found = []
+    for key, (name, text) in texts().items():
+        if re.search(r"\bsafe\b|\bsafely\b|\bunsafe\b", text, re.IGNORECASE):
+            found.append(f"{name}: {key}: says {text!r}")
+        if text != text.strip() or not text:
+            found.append(f"{name}: {key}: empty or padded")
+        if re.sub(r"\{[a-z][a-z0-9_]*\}", "", text).count("{"):
+            found.append(f"{name}: {key}: broken place in {text!r}")
+    expect_none(found)
+
+
+def case_resources_listed():
+    """Every data file is in the bundle and every file of the bundle is there."""
+    manifest = read(ROOT / "resources" / "slopewright.gresource.xml")
+    listed = set(re.findall(r"<file[^>]*>([^<]+)</file>", manifest))
+    folder = ROOT / "resources"
+    there = {str(path.relative_to(folder)) for part in ("texts", "catalogue", "schema")
+             for path in (folder / part).rglob("*.json")}
+    expect_none([f"not in the bundle: {name}" for name in sorted(there - listed)]
+                + [f"not there: {name}" for name in sorted(listed)
+                   if not (folder / name).exists()])
+
+
+def case_placeholders_left():
+    """No work left behind in the code, and no path of one machine."""
+    pattern = re.compile(r"\b(TODO|FIXME|XXX|HACK|lorem)\b|/work/|/home/\w")
+    this = Path(__file__).resolve()
+    expect_none([f"{name_of(path)}: {hit}" for path in files(CODE | {".json", ".md", ".1"})
+                 if path.resolve() != this
+                 for hit in (match.group(0) for match in pattern.finditer(read(path)))])
+
+
+CASES = [(f"/lint/{name[5:].replace('_', '-')}", function)
+         for name, function in list(globals().items()) if name.startswith("case_")]
+
+if __name__ == "__main__":
+    sys.exit(tap.run(CASES))

@@ -1,0 +1,70 @@
+#!/bin/sh
+# SPDX-License-Identifier: MIT
+# Install what the tests need (Debian 12, missing packages only), build, run
+# everything and end with the line "N passed, N failed".
+#
+#   1 everything, built with the address and undefined-behaviour sanitizers
+#   2 the rooms below the window again in an optimised build: same results
+#   3 the model's tests of that build under valgrind
+set -eu
+cd "$(dirname "$0")/.."
+
+sh tests/install-missing.sh tests/packages/build.txt tests/packages/test.txt
+
+# Debian's own python has the modules of python3-* packages; another one that
+# comes first in the path may not.
+PATH=/usr/bin:/bin:/usr/sbin:/sbin:$PATH
+export PATH LC_ALL=C.UTF-8
+unset DISPLAY WAYLAND_DISPLAY G_MESSAGES_DEBUG 2>/dev/null || true
+
+rooms="--suite base --suite ground --suite layout --suite tally --suite judge"
+upper="--suite figure --suite store --suite sheet --suite paint --suite document --suite cli"
+started=$(date +%s)
+
+# build FOLDER OPTION...: configure once, then only what changed.
+build() {
+  folder=$1
+  shift
+  if [ ! -f "$folder/build.ninja" ]; then
+    rm -rf "$folder"
+    meson setup "$folder" -Dwerror=true "$@" >"$folder.log" 2>&1 || { cat "$folder.log" >&2; exit 1; }
+  fi
+  echo "Building in $folder"
+  ninja -C "$folder" >"$folder.log" 2>&1 || { tail -60 "$folder.log" >&2; exit 1; }
+}
+
+# tests LABEL FOLDER OPTION...: run, leave the log for the summary, never stop here.
+tests() {
+  label=$1
+  folder=$2
+  shift 2
+  echo "Running: $label"
+  rm -f "$folder/meson-logs/testlog.json"
+  xvfb-run -a -s '-screen 0 1400x1000x24' dbus-run-session -- \
+    meson test -C "$folder" --no-rebuild "$@" >"$folder/tests-$label.log" 2>&1 || true
+  rm -f "$folder/meson-logs/$label.json"
+  for log in "$folder/meson-logs"/testlog*.json; do
+    [ ! -f "$log" ] || mv "$log" "$folder/meson-logs/$label.json"
+  done
+}
+
+build build -Db_sanitize=address,undefined
+ASAN_OPTIONS=detect_leaks=1:strict_string_checks=1
+UBSAN_OPTIONS=print_stacktrace=1:halt_on_error=1
+LSAN_OPTIONS=suppressions=$PWD/tests/leaks-of-libraries.txt:print_suppressions=0
+export ASAN_OPTIONS UBSAN_OPTIONS LSAN_OPTIONS
+tests sanitized build
+
+build build-optimised -Dbuildtype=release -Ddebug=true
+# shellcheck disable=SC2086 # one word an option
+tests optimised build-optimised $rooms $upper
+# shellcheck disable=SC2086
+G_SLICE=always-malloc tests valgrind build-optimised --timeout-multiplier 10 \
+  --wrap 'valgrind --quiet --error-exitcode=9 --leak-check=full --errors-for-leak-kinds=definite' \
+  $rooms
+
+echo "Took $(($(date +%s) - started)) s"
+python3 tests/summary.py \
+  'All, sanitizers on' build/meson-logs/sanitized.json \
+  'Without window, optimised' build-optimised/meson-logs/optimised.json \
+  'Model, under valgrind' build-optimised/meson-logs/valgrind.json
