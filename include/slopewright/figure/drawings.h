@@ -16,6 +16,24 @@ SwBox sw_section_box (const SwResult *result, guint face);
 SwBox sw_plan_box (const SwResult *result, guint face);
 SwBox sw_face_view_box (const SwResult *result, guint face);
 
+/**
+ * sw_section_fit:
+ * @width_mm: width of the figure to be drawn
+ * @height_mm: its height
+ * @scale: (out) (optional): the chosen scale 1 : @scale
+ *
+ * Returns: the view at the largest true scale that leaves room for what this
+ *   drawing writes round itself: dimensions, key, scale bar.
+ */
+SwView sw_section_fit (const SwResult *result, guint face, double width_mm,
+                       double height_mm, const SwDraw *draw, double *scale);
+SwView sw_plan_fit (const SwResult *result, guint face, double width_mm, double height_mm,
+                    const SwDraw *draw, double *scale);
+SwView sw_face_view_fit (const SwResult *result, guint face, double width_mm,
+                         double height_mm, const SwDraw *draw, double *scale);
+
+/* On paper each of the three carries its caption, key and scale bar; on screen it does not. */
+
 SwFigure *sw_draw_section (const SwResult *result, guint face, const SwView *view,
                            const SwDraw *draw);
 SwFigure *sw_draw_plan (const SwResult *result, guint face, const SwView *view,
