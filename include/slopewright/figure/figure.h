@@ -43,6 +43,7 @@ typedef enum
   SW_ROLE_COUNT
 } SwRole;
 
+/** The palette key of @role: "text", "table_head", "run_edge". */
 const char *sw_role_code (SwRole role);
 
 typedef struct
@@ -89,10 +90,10 @@ typedef struct
 typedef struct
 {
   double width_mm, height_mm;
-  GArray *items;    /* (element-type SwItem) */
-  GArray *points;   /* (element-type SwPaperPoint) */
-  char *title;      /* spoken name and bookmark; may be NULL */
-  char *object_now; /* private: object id of items being added */
+  GArray *items;          /* (element-type SwItem) */
+  GArray *points;         /* (element-type SwPaperPoint) */
+  char *title;            /* spoken name and bookmark; may be NULL */
+  const char *object_now; /* private: object id of items being added, interned */
 } SwFigure;
 
 SwFigure *sw_figure_new (double width_mm, double height_mm);

@@ -13,9 +13,11 @@ typedef struct
 {
   SwColour line, fill;           /* on paper and light screens */
   SwColour line_dark, fill_dark; /* on dark screens */
-  double width_mm;
-  double dash_mm[4]; /* zeros: solid */
-  double hatch_mm;   /* spacing of 45 degree hatch lines in areas; 0: none */
+  double width_mm;               /* of lines and of the edges of areas; 0: no edge */
+  double dash_mm[4];             /* on, off, on, off; zeros: solid */
+  double hatch_mm;       /* spacing of 45 degree hatch lines in areas, rising to the
+                              right; negative: falling; 0: none */
+  double hatch_width_mm; /* their width, in the line colour */
 } SwLook;
 
 typedef struct
@@ -23,5 +25,7 @@ typedef struct
   SwLook looks[SW_ROLE_COUNT];
 } SwPalette;
 
+/** Every look plain: black lines of 0.25 mm, nothing filled. For store to fill in. */
+SwPalette *sw_palette_new (void);
 void sw_palette_free (SwPalette *palette);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwPalette, sw_palette_free)
