@@ -1,0 +1,67 @@
+# SPDX-License-Identifier: MIT
+"""Compares slopepack with the quantities worked by hand in examples/*.expected.md.
+
+A line that counts has a name in back-quotes in its first cell and a number in its
+second. A number printed with decimals holds to half of its last digit; a whole
+number holds exactly.
+
+Arguments: source root, slopepack.
+"""
+
+import json
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+ROOT = Path(sys.argv[1])
+SLOPEPACK = sys.argv[2]
+sys.path.insert(0, str(ROOT / "tests" / "lint"))
+import tap  # noqa: E402
+
+ROW = re.compile(r"^\| `([^`]+)` \| ([0-9.]+) \|", re.MULTILINE)
+
+
+def expected(path):
+    return [(name, text) for name, text in ROW.findall(path.read_text(encoding="utf-8"))]
+
+
+def workings(job):
+    done = subprocess.run([SLOPEPACK, "tally", job, "--format", "json"], capture_output=True,
+                          check=True, timeout=60)
+    tally = json.loads(done.stdout)
+    return {working["name"]: working["value"] for working in tally["workings"]}
+
+
+def tolerance(text):
+    decimals = len(text.partition(".")[2])
+    return 0.5 * 10.0 ** -decimals if decimals else 0.0
+
+
+def case_of(path, name, text):
+    job = path.with_name(path.name.replace(".expected.md", ".slope.json"))
+
+    def case():
+        found = workings(job)
+        assert name in found, f"slopepack has no number named {name}"
+        assert abs(found[name] - float(text)) <= tolerance(text) * (1 + 1e-9), (
+            f"slopepack says {found[name]}, worked by hand {text}")
+    return f"/examples/{path.name.partition('.')[0]}/{name}", case
+
+
+def case_every_job_has_hand_work():
+    jobs = {path.name.partition(".")[0] for path in (ROOT / "examples").glob("*.slope.json")}
+    papers = {path.name.partition(".")[0]: len(expected(path))
+              for path in (ROOT / "examples").glob("*.expected.md")}
+    assert len(jobs) >= 3
+    assert jobs == set(papers), f"{jobs} against {set(papers)}"
+    assert all(count >= 15 for count in papers.values()), papers
+
+
+CASES = [("/examples/every-job-has-hand-work", case_every_job_has_hand_work)]
+CASES += [case_of(path, name, text)
+          for path in sorted((ROOT / "examples").glob("*.expected.md"))
+          for name, text in expected(path)]
+
+if __name__ == "__main__":
+    sys.exit(tap.run(CASES))
