@@ -13,17 +13,19 @@ sh tests/install-missing.sh tests/packages/build.txt
 PATH=/usr/bin:/bin:/usr/sbin:/sbin:$PATH
 export PATH
 
-# quietly COMMAND...: show its output only when it fails.
-quietly() {
-  "$@" >"$folder.log" 2>&1 || { tail -60 "$folder.log" >&2; exit 1; }
+# into LOG COMMAND...: show its output only when it fails.
+into() {
+  log=$1
+  shift
+  "$@" >"$log" 2>&1 || { tail -60 "$log" >&2; echo "This failed: $*" >&2; exit 1; }
 }
+echo "Building in $folder"
 if [ ! -f "$folder/build.ninja" ]; then
   rm -rf "$folder"
-  quietly meson setup "$folder" -Dbuildtype=release
+  mkdir "$folder"
+  into "$folder/setup.log" meson setup "$folder" -Dbuildtype=release
 fi
-echo "Building in $folder"
-quietly ninja -C "$folder" src/cli/slopepack src/app/slopewright
-rm -f "$folder.log"
+into "$folder/build.log" ninja -C "$folder" src/cli/slopepack src/app/slopewright
 
 slopepack=$folder/src/cli/slopepack
 mkdir -p out

@@ -21,16 +21,24 @@ rooms="--suite base --suite ground --suite layout --suite tally --suite judge"
 upper="--suite figure --suite store --suite sheet --suite paint --suite document --suite cli"
 started=$(date +%s)
 
+# into LOG COMMAND...: show its output only when it fails.
+into() {
+  log=$1
+  shift
+  "$@" >"$log" 2>&1 || { tail -60 "$log" >&2; echo "This failed: $*" >&2; exit 1; }
+}
+
 # build FOLDER OPTION...: configure once, then only what changed.
 build() {
   folder=$1
   shift
+  echo "Building in $folder"
   if [ ! -f "$folder/build.ninja" ]; then
     rm -rf "$folder"
-    meson setup "$folder" -Dwerror=true "$@" >"$folder.log" 2>&1 || { cat "$folder.log" >&2; exit 1; }
+    mkdir "$folder"
+    into "$folder/setup.log" meson setup "$folder" -Dwerror=true "$@"
   fi
-  echo "Building in $folder"
-  ninja -C "$folder" >"$folder.log" 2>&1 || { tail -60 "$folder.log" >&2; exit 1; }
+  into "$folder/build.log" ninja -C "$folder"
 }
 
 # tests LABEL FOLDER OPTION...: run, leave the log for the summary, never stop here.
