@@ -17,21 +17,30 @@ typedef struct
  * @unit: what it is
  * @style: for whom
  *
- * The one place where a quantity becomes text: "13.42 m", "44 ft 0 in",
+ * The one place where a quantity becomes text: "13.42 m", "44 ft 0¼ in",
  * "150 mm", "6 in", "2:1", "26.6°", "50 %". Locale-independent; a minus is
- * U+2212. Not finite gives "–".
+ * U+2212; whole numbers of five digits and more are grouped by threes (no-break
+ * space; comma in US units with a decimal point). Not finite gives "–".
+ *
+ * US readers get what they read off a tape: lengths in feet and inches to the
+ * nearest quarter inch, small lengths in inches to the nearest eighth (below
+ * half an inch in hundredths, where an eighth would hide the wire), areas in
+ * square yards and volumes in cubic yards, as they are ordered and paid.
  *
  * Returns: (transfer full): number, no-break space, unit
  */
 char *sw_quantity_text (double value, SwUnit unit, SwNumberStyle style);
 
-/** The same without the unit, for table columns whose head carries it. */
+/**
+ * The same without the unit, for table columns whose head carries it. A column
+ * of US lengths is in decimal feet, "44.03", so that it can be added up.
+ */
 char *sw_quantity_number (double value, SwUnit unit, SwNumberStyle style);
 
 /** The unit alone as in a column head: "m", "ft", "mm"; "" for counts. */
 const char *sw_quantity_unit (SwUnit unit, SwUnitSystem units);
 
-/** "2H:1V · 26.6° · 50 %", always in this order. @angle_rad in [0, pi/2). */
+/** "2H:1V · 26.6° · 50 %", always in this order. @angle_rad in [0, pi/2); level ground has no ratio: "– · 0.0° · 0 %". */
 char *sw_gradient_text (double angle_rad, SwNumberStyle style);
 
 /** @value with @decimals decimals, trailing zeros kept, decimal mark of @style. */

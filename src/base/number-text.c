@@ -1,0 +1,277 @@
+/* SPDX-License-Identifier: MIT */
+#include <slopewright/base/number-text.h>
+
+#include <math.h>
+#include <slopewright/base/gradient.h>
+#include <string.h>
+
+#define MINUS "\xe2\x88\x92"
+#define DASH "\xe2\x80\x93"
+#define NO_BREAK_SPACE "\xc2\xa0"
+#define DEGREE "\xc2\xb0"
+#define MAX_DECIMALS 17
+
+/* How one unit is shown in one system. */
+typedef struct
+{
+  const char *symbol;
+  double per_si;  /* shown = SI times this */
+  int decimals;   /* at most */
+  gboolean fixed; /* keep trailing zeros, so that columns line up */
+} Display;
+
+static const Display metric[SW_UNIT_COUNT_OF_UNITS] = {
+  [SW_UNIT_RATIO] = { "", 1.0, 2, TRUE },
+  [SW_UNIT_COUNT] = { "", 1.0, 0, TRUE },
+  [SW_UNIT_PERCENT] = { "%", 100.0, 1, FALSE },
+  [SW_UNIT_M] = { "m", 1.0, 2, TRUE },
+  [SW_UNIT_SMALL_M] = { "mm", 1000.0, 0, FALSE },
+  [SW_UNIT_M2] = { "m²", 1.0, 1, TRUE },
+  [SW_UNIT_M3] = { "m³", 1.0, 2, TRUE },
+  [SW_UNIT_KG] = { "kg", 1.0, 1, TRUE },
+  [SW_UNIT_RAD] = { DEGREE, 180.0 / G_PI, 1, TRUE },
+  [SW_UNIT_HV] = { "", 1.0, 2, FALSE },
+  [SW_UNIT_PER_M2] = { "/m²", 1.0, 2, TRUE },
+  [SW_UNIT_KG_PER_M2] = { "g/m²", 1000.0, 1, FALSE },
+  [SW_UNIT_PA] = { "Pa", 1.0, 1, FALSE },
+  [SW_UNIT_MONTH] = { "mo", 1.0, 1, FALSE },
+  [SW_UNIT_DAY] = { "d", 1.0, 1, FALSE },
+  [SW_UNIT_HOUR] = { "h", 1.0, 1, FALSE },
+};
+
+static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
+  [SW_UNIT_RATIO] = { "", 1.0, 2, TRUE },
+  [SW_UNIT_COUNT] = { "", 1.0, 0, TRUE },
+  [SW_UNIT_PERCENT] = { "%", 100.0, 1, FALSE },
+  [SW_UNIT_M] = { "ft", 1.0 / SW_M_PER_FT, 2, TRUE },
+  [SW_UNIT_SMALL_M] = { "in", 1.0 / SW_M_PER_IN, 2, FALSE },
+  [SW_UNIT_M2] = { "yd²", 1.0 / SW_M2_PER_YD2, 1, TRUE },
+  [SW_UNIT_M3] = { "yd³", 1.0 / SW_M3_PER_YD3, 2, TRUE },
+  [SW_UNIT_KG] = { "lb", 1.0 / SW_KG_PER_LB, 1, TRUE },
+  [SW_UNIT_RAD] = { DEGREE, 180.0 / G_PI, 1, TRUE },
+  [SW_UNIT_HV] = { "", 1.0, 2, FALSE },
+  [SW_UNIT_PER_M2] = { "/yd²", SW_M2_PER_YD2, 2, TRUE },
+  [SW_UNIT_KG_PER_M2] = { "lb/1000 ft²", 1000.0 * SW_M2_PER_FT2 / SW_KG_PER_LB, 2, FALSE },
+  [SW_UNIT_PA] = { "lb/ft²", 1.0 / SW_PA_PER_PSF, 2, TRUE },
+  [SW_UNIT_MONTH] = { "mo", 1.0, 1, FALSE },
+  [SW_UNIT_DAY] = { "d", 1.0, 1, FALSE },
+  [SW_UNIT_HOUR] = { "h", 1.0, 1, FALSE },
+};
+
+static const Display *
+display_of (SwUnit unit, SwUnitSystem units)
+{
+  return units == SW_UNITS_US ? &us[unit] : &metric[unit];
+}
+
+/* "-0.00" and "0.00" are the same number to a reader. */
+static gboolean
+shows_zero (const char *digits)
+{
+  return strspn (digits, "-0.") == strlen (digits);
+}
+
+/* Digits with a point and an ASCII minus, as the C locale has them. */
+static char *
+plain_decimals (double value, int decimals)
+{
+  /* The largest double has 309 digits before the point. */
+  char buffer[309 + MAX_DECIMALS + 4];
+  char format[8];
+
+  g_snprintf (format, sizeof format, "%%.%df", CLAMP (decimals, 0, MAX_DECIMALS));
+  g_ascii_formatd (buffer, sizeof buffer, format, value);
+  return g_strdup (buffer[0] == '-' && shows_zero (buffer) ? buffer + 1 : buffer);
+}
+
+static void
+drop_trailing_zeros (char *digits)
+{
+  if (strchr (digits, '.') == NULL)
+    return;
+  char *end = digits + strlen (digits);
+  while (end[-1] == '0')
+    end--;
+  if (end[-1] == '.')
+    end--;
+  *end = '\0';
+}
+
+/* Replace the ASCII minus and point; put @group (may be "") between thousands. */
+static char *
+dress (const char *digits, const char *group, char decimal_mark)
+{
+  GString *text = g_string_new (NULL);
+  gboolean negative = digits[0] == '-';
+  const char *whole = digits + (negative ? 1 : 0);
+  gsize n_whole = strcspn (whole, ".");
+
+  if (negative)
+    g_string_append (text, MINUS);
+  for (gsize i = 0; i < n_whole; i++)
+    {
+      if (i > 0 && n_whole >= 5 && (n_whole - i) % 3 == 0)
+        g_string_append (text, group);
+      g_string_append_c (text, whole[i]);
+    }
+  if (whole[n_whole] == '.')
+    {
+      g_string_append_c (text, decimal_mark);
+      g_string_append (text, whole + n_whole + 1);
+    }
+  return g_string_free (text, FALSE);
+}
+
+static const char *
+group_mark (SwNumberStyle style)
+{
+  return style.units == SW_UNITS_US && style.decimal_mark == '.' ? "," : NO_BREAK_SPACE;
+}
+
+static char *
+shown_number (double shown, int decimals, gboolean fixed, SwNumberStyle style)
+{
+  g_autofree char *digits = plain_decimals (shown, decimals);
+
+  if (!fixed)
+    drop_trailing_zeros (digits);
+  return dress (digits, group_mark (style), style.decimal_mark);
+}
+
+/* Whole inches and eighths: "5⅞", "½", "0". */
+static char *
+inches_text (gint64 eighths, SwNumberStyle style)
+{
+  static const char *const fractions[8] = { "", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞" };
+  gint64 whole = eighths / 8;
+  const char *fraction = fractions[eighths % 8];
+
+  if (whole == 0 && *fraction != '\0')
+    return g_strdup (fraction);
+  g_autofree char *digits = shown_number ((double) whole, 0, TRUE, style);
+  return g_strconcat (digits, fraction, NULL);
+}
+
+/* Beyond this a count of eighths is no tape reading, and gint64 has an end. */
+#define LARGEST_TAPE_M 1e9
+
+static char *
+feet_and_inches (double value_m, SwNumberStyle style)
+{
+  gint64 quarters = (gint64) floor (fabs (value_m) / SW_M_PER_IN * 4.0 + 0.5);
+  g_autofree char *feet = shown_number ((double) (quarters / 48), 0, TRUE, style);
+  g_autofree char *inches = inches_text (quarters % 48 * 2, style);
+  const char *sign = value_m < 0.0 && quarters > 0 ? MINUS : "";
+
+  if (quarters < 48)
+    return g_strconcat (sign, inches, NO_BREAK_SPACE "in", NULL);
+  return g_strconcat (sign, feet, NO_BREAK_SPACE "ft" NO_BREAK_SPACE, inches,
+                      NO_BREAK_SPACE "in", NULL);
+}
+
+static char *
+small_inches (double value_m, SwNumberStyle style)
+{
+  double inches = fabs (value_m) / SW_M_PER_IN;
+  const char *sign = value_m < 0.0 ? MINUS : "";
+
+  if (inches < 0.5 - 1e-6)
+    return shown_number (value_m / SW_M_PER_IN, 2, FALSE, style);
+  g_autofree char *text = inches_text ((gint64) floor (inches * 8.0 + 0.5), style);
+  return g_strconcat (sign, text, NULL);
+}
+
+/* Ten and more millimetres, grams or pascals: a decimal would be false precision. */
+static int
+decimals_of (double shown, SwUnit unit, const Display *display, SwUnitSystem units)
+{
+  if (unit == SW_UNIT_SMALL_M && units == SW_UNITS_METRIC)
+    return fabs (shown) < 9.95 ? 1 : 0;
+  if (unit == SW_UNIT_KG_PER_M2 || unit == SW_UNIT_PA)
+    return fabs (shown) < 99.95 ? display->decimals : 0;
+  return display->decimals;
+}
+
+char *
+sw_quantity_number (double value, SwUnit unit, SwNumberStyle style)
+{
+  g_return_val_if_fail ((unsigned) unit < SW_UNIT_COUNT_OF_UNITS, NULL);
+  if (!isfinite (value))
+    return g_strdup (DASH);
+  if (unit == SW_UNIT_SMALL_M && style.units == SW_UNITS_US
+      && fabs (value) < LARGEST_TAPE_M)
+    return small_inches (value, style);
+
+  const Display *display = display_of (unit, style.units);
+  double shown = value * display->per_si;
+  int decimals = decimals_of (shown, unit, display, style.units);
+  g_autofree char *number = shown_number (shown, decimals, display->fixed, style);
+  return g_strconcat (number, unit == SW_UNIT_HV ? ":1" : "", NULL);
+}
+
+char *
+sw_quantity_text (double value, SwUnit unit, SwNumberStyle style)
+{
+  if (unit == SW_UNIT_M && style.units == SW_UNITS_US && fabs (value) < LARGEST_TAPE_M)
+    return feet_and_inches (value, style);
+
+  g_autofree char *number = sw_quantity_number (value, unit, style);
+  const char *symbol = sw_quantity_unit (unit, style.units);
+  gboolean alone = number == NULL || *symbol == '\0' || !isfinite (value);
+  if (alone)
+    return g_steal_pointer (&number);
+  return g_strconcat (number, unit == SW_UNIT_RAD ? "" : NO_BREAK_SPACE, symbol, NULL);
+}
+
+const char *
+sw_quantity_unit (SwUnit unit, SwUnitSystem units)
+{
+  g_return_val_if_fail ((unsigned) unit < SW_UNIT_COUNT_OF_UNITS, "");
+  return display_of (unit, units)->symbol;
+}
+
+static char *
+ratio_text (double hv, SwNumberStyle style)
+{
+  /* Nearly level ground: the ratio grows without end and says nothing. */
+  if (!isfinite (hv) || hv >= 1e5)
+    return g_strdup (DASH);
+  g_autofree char *number
+      = shown_number (hv, hv < 10.0 ? 2 : hv < 100.0 ? 1 : 0, FALSE, style);
+  return g_strconcat (number, "H:1V", NULL);
+}
+
+char *
+sw_gradient_text (double angle_rad, SwNumberStyle style)
+{
+  g_autofree char *ratio = ratio_text (sw_gradient_hv (angle_rad), style);
+  g_autofree char *degrees = shown_number (angle_rad * 180.0 / G_PI, 1, TRUE, style);
+  double percent = 100.0 * sw_gradient_ratio (angle_rad);
+  g_autofree char *grade = shown_number (percent, percent < 100.0 ? 1 : 0, FALSE, style);
+
+  return g_strconcat (ratio, " · ", degrees, DEGREE " · ", grade, NO_BREAK_SPACE "%", NULL);
+}
+
+char *
+sw_decimal_text (double value, int decimals, SwNumberStyle style)
+{
+  if (!isfinite (value))
+    return g_strdup (DASH);
+  g_autofree char *digits = plain_decimals (value, decimals);
+  return dress (digits, "", style.decimal_mark);
+}
+
+char *
+sw_number_exact (double value, char *buffer)
+{
+  static const char *const formats[] = { "%.15g", "%.16g", "%.17g" };
+  gsize i = 0;
+
+  /* "-0" would be read back as the integer 0. */
+  if (value == 0.0 && signbit (value))
+    return strcpy (buffer, "-0.0");
+  do
+    g_ascii_formatd (buffer, G_ASCII_DTOSTR_BUF_SIZE, formats[i], value);
+  while (g_ascii_strtod (buffer, NULL) != value && ++i < G_N_ELEMENTS (formats));
+  return buffer;
+}
