@@ -96,8 +96,8 @@ sw_practice_copy (const SwPractice *practice)
   copy->source = g_strdup (practice->source);
   for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     copy->values[i].source = g_strdup (practice->values[i].source);
-  copy->density
-      = g_memdup2 (practice->density, practice->n_density * sizeof *practice->density);
+  copy->density =
+      g_memdup2 (practice->density, practice->n_density * sizeof *practice->density);
   for (guint i = 0; i < practice->n_density; i++)
     copy->density[i].per_m2.source = g_strdup (practice->density[i].per_m2.source);
   return copy;
@@ -179,8 +179,8 @@ sw_catalogue_new (void)
 {
   SwCatalogue *catalogue = g_new0 (SwCatalogue, 1);
 
-  catalogue->practices
-      = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_practice_free);
+  catalogue->practices =
+      g_ptr_array_new_with_free_func ((GDestroyNotify) sw_practice_free);
   catalogue->soils = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_soil_free);
   catalogue->blankets = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_blanket_free);
   catalogue->rolls = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_roll_free);

@@ -4,36 +4,44 @@
 #include <string.h>
 
 static const char *const obtained_codes[SW_OBTAINED_COUNT] = {
-  [SW_OBTAINED_TAPED_ANGLE] = "taped-angle", [SW_OBTAINED_RISE_RATIO] = "rise-ratio",
-  [SW_OBTAINED_RUN_RISE] = "run-rise",       [SW_OBTAINED_TAPED_SHAPE] = "taped-shape",
-  [SW_OBTAINED_DRAWN] = "drawn",             [SW_OBTAINED_IMPORTED] = "imported",
+  [SW_OBTAINED_TAPED_ANGLE] = "taped-angle",
+  [SW_OBTAINED_RISE_RATIO] = "rise-ratio",
+  [SW_OBTAINED_RUN_RISE] = "run-rise",
+  [SW_OBTAINED_TAPED_SHAPE] = "taped-shape",
+  [SW_OBTAINED_DRAWN] = "drawn",
+  [SW_OBTAINED_IMPORTED] = "imported",
 };
 
 const char *const sw_site_question_keys[SW_SITE_QUESTION_COUNT] = {
-  [SW_SITE_SEEPAGE] = "seepage",
-  [SW_SITE_CHANNEL_FLOW] = "channel_flow",
-  [SW_SITE_RUN_ON] = "run_on",
-  [SW_SITE_WATER_AT_TOE] = "water_at_toe",
-  [SW_SITE_TRAFFIC] = "traffic",
-  [SW_SITE_UTILITIES_MARKED] = "utilities_marked",
-  [SW_SITE_WILDLIFE] = "wildlife",
-  [SW_SITE_LINER] = "liner",
-  [SW_SITE_LONE_WORK] = "lone_work",
-  [SW_SITE_HOT_WEATHER] = "hot_weather",
+  [SW_SITE_SEEPAGE] = "seepage",     [SW_SITE_CHANNEL_FLOW] = "channel_flow",
+  [SW_SITE_RUN_ON] = "run_on",       [SW_SITE_WATER_AT_TOE] = "water_at_toe",
+  [SW_SITE_TRAFFIC] = "traffic",     [SW_SITE_UTILITIES_MARKED] = "utilities_marked",
+  [SW_SITE_WILDLIFE] = "wildlife",   [SW_SITE_LINER] = "liner",
+  [SW_SITE_LONE_WORK] = "lone_work", [SW_SITE_HOT_WEATHER] = "hot_weather",
 };
 
 /* Every text of a job, so that new, copy, equal and free cannot forget one. */
 static const gsize text_offsets[] = {
-  G_STRUCT_OFFSET (SwJob, card.name),        G_STRUCT_OFFSET (SwJob, card.number),
-  G_STRUCT_OFFSET (SwJob, card.revision),    G_STRUCT_OFFSET (SwJob, card.date),
-  G_STRUCT_OFFSET (SwJob, card.prepared_by), G_STRUCT_OFFSET (SwJob, card.checked_by),
-  G_STRUCT_OFFSET (SwJob, card.client),      G_STRUCT_OFFSET (SwJob, card.place),
-  G_STRUCT_OFFSET (SwJob, card.permit),      G_STRUCT_OFFSET (SwJob, card.authority),
-  G_STRUCT_OFFSET (SwJob, card.utility_ticket), G_STRUCT_OFFSET (SwJob, card.supervisor),
-  G_STRUCT_OFFSET (SwJob, card.emergency),   G_STRUCT_OFFSET (SwJob, card.muster),
-  G_STRUCT_OFFSET (SwJob, card.notes),       G_STRUCT_OFFSET (SwJob, language),
-  G_STRUCT_OFFSET (SwJob, practice_id),      G_STRUCT_OFFSET (SwJob, blanket_id),
-  G_STRUCT_OFFSET (SwJob, pin_id),           G_STRUCT_OFFSET (SwJob, seed.name),
+  G_STRUCT_OFFSET (SwJob, card.name),
+  G_STRUCT_OFFSET (SwJob, card.number),
+  G_STRUCT_OFFSET (SwJob, card.revision),
+  G_STRUCT_OFFSET (SwJob, card.date),
+  G_STRUCT_OFFSET (SwJob, card.prepared_by),
+  G_STRUCT_OFFSET (SwJob, card.checked_by),
+  G_STRUCT_OFFSET (SwJob, card.client),
+  G_STRUCT_OFFSET (SwJob, card.place),
+  G_STRUCT_OFFSET (SwJob, card.permit),
+  G_STRUCT_OFFSET (SwJob, card.authority),
+  G_STRUCT_OFFSET (SwJob, card.utility_ticket),
+  G_STRUCT_OFFSET (SwJob, card.supervisor),
+  G_STRUCT_OFFSET (SwJob, card.emergency),
+  G_STRUCT_OFFSET (SwJob, card.muster),
+  G_STRUCT_OFFSET (SwJob, card.notes),
+  G_STRUCT_OFFSET (SwJob, language),
+  G_STRUCT_OFFSET (SwJob, practice_id),
+  G_STRUCT_OFFSET (SwJob, blanket_id),
+  G_STRUCT_OFFSET (SwJob, pin_id),
+  G_STRUCT_OFFSET (SwJob, seed.name),
   G_STRUCT_OFFSET (SwJob, unknown_json),
 };
 
@@ -75,8 +83,9 @@ SwJob *
 sw_job_new_default (void)
 {
   static const SwPoint section[] = { { 0.0, 5.0 }, { 10.0, 0.0 } };
-  static const SwPoint outline[]
-      = { { 0.0, 0.0 }, { 20.0, 0.0 }, { 20.0, 10.0 }, { 0.0, 10.0 } };
+  static const SwPoint outline[] = {
+    { 0.0, 0.0 }, { 20.0, 0.0 }, { 20.0, 10.0 }, { 0.0, 10.0 }
+  };
   SwJob *job = sw_job_new_empty ();
   SwFace *face = sw_face_new ("A");
 
@@ -130,8 +139,7 @@ sw_job_copy (const SwJob *job)
   copy->refs = 1;
   for (gsize i = 0; i < G_N_ELEMENTS (text_offsets); i++)
     *job_text (copy, i) = g_strdup (job_text_get (job, i));
-  copy->overrides
-      = g_memdup2 (job->overrides, job->n_overrides * sizeof *job->overrides);
+  copy->overrides = g_memdup2 (job->overrides, job->n_overrides * sizeof *job->overrides);
   for (guint i = 0; i < job->n_overrides; i++)
     copy->overrides[i].why = g_strdup (job->overrides[i].why);
   copy->faces = g_ptr_array_copy (job->faces, copy_face, NULL);

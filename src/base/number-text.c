@@ -51,7 +51,8 @@ static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_RAD] = { DEGREE, 180.0 / G_PI, 1, TRUE },
   [SW_UNIT_HV] = { "", 1.0, 2, FALSE },
   [SW_UNIT_PER_M2] = { "/yd²", SW_M2_PER_YD2, 2, TRUE },
-  [SW_UNIT_KG_PER_M2] = { "lb/1000 ft²", 1000.0 * SW_M2_PER_FT2 / SW_KG_PER_LB, 2, FALSE },
+  [SW_UNIT_KG_PER_M2] = { "lb/1000 ft²", 1000.0 * SW_M2_PER_FT2 / SW_KG_PER_LB, 2,
+                          FALSE },
   [SW_UNIT_PA] = { "lb/ft²", 1.0 / SW_PA_PER_PSF, 2, TRUE },
   [SW_UNIT_MONTH] = { "mo", 1.0, 1, FALSE },
   [SW_UNIT_DAY] = { "d", 1.0, 1, FALSE },
@@ -138,15 +139,15 @@ shown_number (double shown, int decimals, gboolean fixed, SwNumberStyle style)
   return dress (digits, group_mark (style), style.decimal_mark);
 }
 
-/* Whole inches and eighths: "5⅞", "½", "0". */
+/* Whole inches and eighths: "5⅞", "½", "0"; after feet a lone fraction gets a zero. */
 static char *
-inches_text (gint64 eighths, SwNumberStyle style)
+inches_text (gint64 eighths, gboolean after_feet, SwNumberStyle style)
 {
   static const char *const fractions[8] = { "", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞" };
   gint64 whole = eighths / 8;
   const char *fraction = fractions[eighths % 8];
 
-  if (whole == 0 && *fraction != '\0')
+  if (whole == 0 && *fraction != '\0' && !after_feet)
     return g_strdup (fraction);
   g_autofree char *digits = shown_number ((double) whole, 0, TRUE, style);
   return g_strconcat (digits, fraction, NULL);
@@ -160,7 +161,7 @@ feet_and_inches (double value_m, SwNumberStyle style)
 {
   gint64 quarters = (gint64) floor (fabs (value_m) / SW_M_PER_IN * 4.0 + 0.5);
   g_autofree char *feet = shown_number ((double) (quarters / 48), 0, TRUE, style);
-  g_autofree char *inches = inches_text (quarters % 48 * 2, style);
+  g_autofree char *inches = inches_text (quarters % 48 * 2, quarters >= 48, style);
   const char *sign = value_m < 0.0 && quarters > 0 ? MINUS : "";
 
   if (quarters < 48)
@@ -177,7 +178,7 @@ small_inches (double value_m, SwNumberStyle style)
 
   if (inches < 0.5 - 1e-6)
     return shown_number (value_m / SW_M_PER_IN, 2, FALSE, style);
-  g_autofree char *text = inches_text ((gint64) floor (inches * 8.0 + 0.5), style);
+  g_autofree char *text = inches_text ((gint64) floor (inches * 8.0 + 0.5), FALSE, style);
   return g_strconcat (sign, text, NULL);
 }
 
@@ -236,8 +237,11 @@ ratio_text (double hv, SwNumberStyle style)
   /* Nearly level ground: the ratio grows without end and says nothing. */
   if (!isfinite (hv) || hv >= 1e5)
     return g_strdup (DASH);
-  g_autofree char *number
-      = shown_number (hv, hv < 10.0 ? 2 : hv < 100.0 ? 1 : 0, FALSE, style);
+  g_autofree char *number = shown_number (hv,
+                                          hv < 10.0    ? 2
+                                          : hv < 100.0 ? 1
+                                                       : 0,
+                                          FALSE, style);
   return g_strconcat (number, "H:1V", NULL);
 }
 
@@ -249,7 +253,8 @@ sw_gradient_text (double angle_rad, SwNumberStyle style)
   double percent = 100.0 * sw_gradient_ratio (angle_rad);
   g_autofree char *grade = shown_number (percent, percent < 100.0 ? 1 : 0, FALSE, style);
 
-  return g_strconcat (ratio, " · ", degrees, DEGREE " · ", grade, NO_BREAK_SPACE "%", NULL);
+  return g_strconcat (ratio, " · ", degrees, DEGREE " · ", grade, NO_BREAK_SPACE "%",
+                      NULL);
 }
 
 char *

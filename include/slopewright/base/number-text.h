@@ -40,7 +40,10 @@ char *sw_quantity_number (double value, SwUnit unit, SwNumberStyle style);
 /** The unit alone as in a column head: "m", "ft", "mm"; "" for counts. */
 const char *sw_quantity_unit (SwUnit unit, SwUnitSystem units);
 
-/** "2H:1V · 26.6° · 50 %", always in this order. @angle_rad in [0, pi/2); level ground has no ratio: "– · 0.0° · 0 %". */
+/**
+ * "2H:1V · 26.6° · 50 %", always in this order. @angle_rad in [0, pi/2); level
+ * ground has no ratio: "– · 0.0° · 0 %".
+ */
 char *sw_gradient_text (double angle_rad, SwNumberStyle style);
 
 /** @value with @decimals decimals, trailing zeros kept, decimal mark of @style. */
