@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-#include "cutting-search.h"
-#include "cutting-swap.h"
+#include "cutting-gap.h"
 #include <slopewright/layout/cutting.h>
 
 typedef struct
@@ -131,61 +130,6 @@ place_in_rolls (SwCutting *cutting, const gint64 *pieces, guint count)
     }
 }
 
-/* Steps that one search may spend; about 10 ms of work. A count, not a clock, so that the
- * same pieces always give the same plan. */
-#define SEARCH_BUDGET 400000
-
-static SwPieceKind *
-group_kinds (const Piece *sorted, guint count, guint *n_kinds)
-{
-  SwPieceKind *kinds = g_new0 (SwPieceKind, MAX (count, 1));
-
-  *n_kinds = 0;
-  for (guint i = 0; i < count; i++)
-    {
-      if (*n_kinds == 0 || kinds[*n_kinds - 1].length != sorted[i].length)
-        kinds[(*n_kinds)++].length = sorted[i].length;
-      kinds[*n_kinds - 1].count++;
-    }
-  return kinds;
-}
-
-/* Give the single pieces of each kind to the rolls of the plan that was found. */
-static void
-deal_out (SwCutting *cutting, const Piece *sorted, const SwPieceKind *kinds,
-          guint n_kinds, const int *patterns, int rolls)
-{
-  const Piece *next = sorted;
-
-  for (guint k = 0; k < n_kinds; k++)
-    for (int r = 0; r < rolls; r++)
-      for (int n = patterns[(gsize) r * n_kinds + k]; n > 0; n--)
-        cutting->roll_of[next++->index] = r + 1;
-  cutting->rolls = rolls;
-}
-
-/* Close the gap between bound and plan: fewer rolls while they can be found, a higher
- * bound where fewer are proved impossible. */
-static void
-search_between (SwCutting *cutting, const Piece *sorted, guint count, gint64 capacity)
-{
-  guint n_kinds;
-  g_autofree SwPieceKind *kinds = group_kinds (sorted, count, &n_kinds);
-  g_autofree int *patterns = g_new0 (int, (gsize) cutting->rolls *MAX (n_kinds, 1));
-
-  for (int rolls = cutting->bound; rolls < cutting->rolls; rolls++)
-    {
-      gint64 budget = SEARCH_BUDGET;
-      SwSearchEnd end =
-          sw_cutting_search (kinds, n_kinds, capacity, rolls, &budget, patterns);
-
-      if (end == SW_SEARCH_FOUND)
-        deal_out (cutting, sorted, kinds, n_kinds, patterns, rolls);
-      else if (end == SW_SEARCH_IMPOSSIBLE && cutting->bound == rolls)
-        cutting->bound = rolls + 1;
-    }
-}
-
 SwCutting *
 sw_cutting_new (const gint64 *pieces, guint count, gint64 capacity)
 {
@@ -209,10 +153,7 @@ sw_cutting_new (const gint64 *pieces, guint count, gint64 capacity)
       g_free (cutting->roll_of);
       cutting->roll_of = g_steal_pointer (&fullest);
     }
-  if (cutting->rolls > cutting->bound)
-    cutting->rolls = sw_cutting_by_swaps (pieces, count, capacity, cutting->bound,
-                                          cutting->roll_of, cutting->rolls);
-  search_between (cutting, sorted, count, capacity);
+  sw_cutting_close_gap (cutting, pieces, count, capacity);
   place_in_rolls (cutting, pieces, count);
   return cutting;
 }

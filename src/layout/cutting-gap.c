@@ -1,0 +1,160 @@
+/* SPDX-License-Identifier: MIT */
+#include "cutting-gap.h"
+#include "cutting-columns.h"
+#include "cutting-search.h"
+#include "cutting-swap.h"
+#include <string.h>
+
+/* Steps that one search may spend; about 10 ms of work. A count, not a clock, so that the
+ * same pieces always give the same plan. */
+#define SEARCH_BUDGET 400000
+
+/* How many rolls of each filling of the relaxation are given back to the search, at most. */
+#define MOST_GIVEN_BACK 2
+
+typedef struct
+{
+  SwPieceKind *kinds; /* longest first */
+  guint n_kinds;
+  guint *kind_of; /* per piece */
+  gint64 capacity;
+} Order;
+
+static int
+compare_longest_first (gconstpointer a, gconstpointer b)
+{
+  gint64 x = *(const gint64 *) a, y = *(const gint64 *) b;
+
+  return (x < y) - (x > y);
+}
+
+static void
+group_kinds (Order *order, const gint64 *pieces, guint count)
+{
+  g_autofree gint64 *sorted = g_memdup2 (pieces, count * sizeof *pieces);
+
+  qsort (sorted, count, sizeof *sorted, compare_longest_first);
+  order->kinds = g_new0 (SwPieceKind, count);
+  for (guint i = 0; i < count; i++)
+    {
+      if (i == 0 || sorted[i] != sorted[i - 1])
+        order->kinds[order->n_kinds++].length = sorted[i];
+      order->kinds[order->n_kinds - 1].count++;
+    }
+  order->kind_of = g_new (guint, count);
+  for (guint i = 0; i < count; i++)
+    for (guint k = 0; k < order->n_kinds; k++)
+      if (order->kinds[k].length == pieces[i])
+        order->kind_of[i] = k;
+}
+
+/* Give the single pieces of each kind to the rolls of a plan by fillings. */
+static void
+deal_out (SwCutting *cutting, const Order *order, guint count, const int *patterns,
+          int rolls)
+{
+  g_autofree int *left =
+      g_memdup2 (patterns, sizeof (int) * (gsize) rolls * order->n_kinds);
+
+  for (guint i = 0; i < count; i++)
+    {
+      guint kind = order->kind_of[i];
+      int roll = 0;
+
+      while (left[(gsize) roll * order->n_kinds + kind] == 0)
+        roll++;
+      left[(gsize) roll * order->n_kinds + kind]--;
+      cutting->roll_of[i] = roll + 1;
+    }
+  cutting->rolls = rolls;
+}
+
+/* Cut whole times what the relaxation says, @given_back less of each; what is left of the
+ * demand goes to @rest. Returns the rolls used, or -1 when there are none to spare. */
+static int
+take_whole_times (const Order *order, const SwColumns *columns, int given_back, int rolls,
+                  SwPieceKind *rest, int *patterns)
+{
+  guint n = order->n_kinds;
+  int used = 0;
+
+  memcpy (rest, order->kinds, n * sizeof *rest);
+  for (guint c = 0; c < n; c++)
+    for (int t = (int) (columns->times[c] + 1e-9) - given_back; t > 0; t--)
+      {
+        const int *filling = columns->patterns + (gsize) c * n;
+
+        if (used == rolls)
+          return -1;
+        for (guint k = 0; k < n; k++)
+          {
+            int taken = MIN (filling[k], rest[k].count);
+
+            patterns[(gsize) used * n + k] = taken;
+            rest[k].count -= taken;
+          }
+        used++;
+      }
+  return used;
+}
+
+static gboolean
+search_from_columns (const Order *order, const SwColumns *columns, int rolls,
+                     int *patterns)
+{
+  g_autofree SwPieceKind *rest = g_new (SwPieceKind, order->n_kinds);
+
+  for (int given_back = 0; columns != NULL && given_back <= MOST_GIVEN_BACK; given_back++)
+    {
+      gint64 budget = SEARCH_BUDGET;
+      int used = take_whole_times (order, columns, given_back, rolls, rest, patterns);
+
+      if (used >= 0
+          && sw_cutting_search (rest, order->n_kinds, order->capacity, rolls - used,
+                                &budget, patterns + (gsize) used * order->n_kinds)
+                 == SW_SEARCH_FOUND)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static void
+search_between (SwCutting *cutting, const Order *order, guint count)
+{
+  g_autoptr (SwColumns) columns =
+      sw_columns_new (order->kinds, order->n_kinds, order->capacity);
+  g_autofree int *patterns = g_new0 (int, (gsize) cutting->rolls * order->n_kinds);
+
+  if (columns != NULL)
+    cutting->bound = MAX (cutting->bound, columns->bound);
+  for (int rolls = cutting->bound; rolls < cutting->rolls; rolls++)
+    {
+      gint64 budget = SEARCH_BUDGET;
+      SwSearchEnd end = SW_SEARCH_FOUND;
+
+      if (!search_from_columns (order, columns, rolls, patterns))
+        end = sw_cutting_search (order->kinds, order->n_kinds, order->capacity, rolls,
+                                 &budget, patterns);
+      if (end == SW_SEARCH_FOUND)
+        deal_out (cutting, order, count, patterns, rolls);
+      else if (end == SW_SEARCH_IMPOSSIBLE && cutting->bound == rolls)
+        cutting->bound = rolls + 1;
+    }
+}
+
+void
+sw_cutting_close_gap (SwCutting *cutting, const gint64 *pieces, guint count,
+                      gint64 capacity)
+{
+  Order order = { .capacity = capacity };
+
+  if (cutting->rolls > cutting->bound)
+    cutting->rolls = sw_cutting_by_swaps (pieces, count, capacity, cutting->bound,
+                                          cutting->roll_of, cutting->rolls);
+  if (cutting->rolls <= cutting->bound)
+    return;
+  group_kinds (&order, pieces, count);
+  search_between (cutting, &order, count);
+  g_free (order.kinds);
+  g_free (order.kind_of);
+}
