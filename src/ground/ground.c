@@ -166,7 +166,8 @@ sw_ground_length_m (const SwGround *ground, SwPoint a, SwPoint b)
   return length_m;
 }
 
-/* Part of the line integral of down d(along) over one edge, exact: down is linear between breaks. */
+/* Part of the line integral of down d(along) over one edge; exact, since down is linear
+ * between breaks. */
 static double
 edge_area_m2 (const SwGround *ground, SwPoint a, SwPoint b)
 {

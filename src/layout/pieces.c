@@ -37,7 +37,8 @@ split_run (const SwRun *run, double roll_m, double lap_m, double min_piece_m,
     }
 }
 
-/* Where on the face a point of the blanket lies, @along_blanket_m from its start in the key trench. */
+/* Where on the face a point of the blanket lies, @along_blanket_m from its start in the
+ * key trench. */
 static double
 blanket_to_down_m (const SwFaceLayout *face, const SwPractice *practice, const SwRun *run,
                    double along_blanket_m)

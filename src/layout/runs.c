@@ -94,7 +94,8 @@ compare_spans (gconstpointer a, gconstpointer b)
   return (x > y) - (x < y);
 }
 
-/* Stretches of a strip: extents down the slope of what the strip covers, joined where they overlap. */
+/* Stretches of a strip: extents down the slope of what the strip covers, joined where they
+ * overlap. */
 static void
 find_stretches (const SwRegion *strip, GArray *stretches)
 {
