@@ -107,7 +107,8 @@ sw_figure_text (SwFigure *figure, SwRole role, double x_mm, double y_mm, double 
   const SwPaperPoint at = { x_mm, y_mm };
   SwItem *item = add_item (figure, SW_ITEM_TEXT, role, &at, 1);
 
-  item->text = g_strdup (text ? text : "");
+  /* Painters and their libraries stumble over broken UTF-8. */
+  item->text = g_utf8_make_valid (text ? text : "", -1);
   item->size_mm = size_mm;
   item->align = align;
   item->typeface = typeface;
@@ -135,7 +136,7 @@ sw_figure_link (SwFigure *figure, double x_mm, double y_mm, double width_mm,
                                    { x_mm + width_mm, y_mm + height_mm } };
   SwItem *item = add_item (figure, SW_ITEM_LINK, SW_ROLE_TEXT, corners, 2);
 
-  item->text = g_strdup (target);
+  item->text = g_utf8_make_valid (target, -1);
 }
 
 void

@@ -10,9 +10,9 @@
 GQuark sw_paint_error_quark (void);
 typedef enum
 {
-  SW_PAINT_ERROR_FONT,
-  SW_PAINT_ERROR_WRITE,
-  SW_PAINT_ERROR_SIZE
+  SW_PAINT_ERROR_FONT,  /* the sheet font is not installed or does not read */
+  SW_PAINT_ERROR_WRITE, /* the file cannot be made or written; a link leads nowhere */
+  SW_PAINT_ERROR_SIZE   /* larger than the file kind can hold */
 } SwPaintError;
 
 /** Path of the sheet font, regular or bold, found once through fontconfig. NULL with @error when it is not installed. */
@@ -21,6 +21,17 @@ const char *sw_paint_font_path (SwTypeface typeface, GError **error);
 /** Unhinted widths of the sheet font. (transfer none): lives as long as the program; one per thread. */
 const SwTextMeasure *sw_paint_measure (GError **error);
 
+/**
+ * sw_paint_missing_glyph:
+ * @text: UTF-8
+ * @missing: (out): the first character that the regular or the bold sheet
+ *   font lacks and would print as a box; 0 when all are there. A newline is
+ *   missing too: a figure's text is one line.
+ *
+ * Returns: FALSE with @error set when the font is not installed
+ */
+gboolean sw_paint_missing_glyph (const char *text, gunichar *missing, GError **error);
+
 typedef enum
 {
   SW_THEME_PAPER,
@@ -28,7 +39,13 @@ typedef enum
   SW_THEME_DARK
 } SwTheme;
 
-/** Paint @figure with its top left at the origin; user space must be millimetres. */
+/**
+ * sw_paint_cairo:
+ * @cr: user space in millimetres; the figure's top left comes to its origin
+ * @theme: on screens (not SW_THEME_PAPER) no line is thinner than one dot
+ *
+ * Paints no ground behind the figure.
+ */
 void sw_paint_cairo (const SwFigure *figure, cairo_t *cr, const SwPalette *palette,
                      SwTheme theme);
 
