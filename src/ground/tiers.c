@@ -22,7 +22,7 @@ add_reach (const SwGround *ground, double out_from_m, double out_to_m, GArray *r
 static guint
 flat_until (const SwGround *ground, guint first, double bench_hv)
 {
-  const SwPoint *p = ground->section;
+  const SwPoint *p = ground->section; /* of the first station */
   guint i = first;
 
   while (i < ground->toe
@@ -35,7 +35,7 @@ SwStatus
 sw_ground_tiers (const SwGround *ground, double bench_hv, double bench_min_m,
                  GArray *reaches)
 {
-  const SwPoint *p = ground->section;
+  const SwPoint *p = ground->section; /* of the first station */
   double from_m = p[ground->crest].x_m;
   guint i = ground->crest;
 

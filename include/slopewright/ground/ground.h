@@ -6,18 +6,41 @@
 /**
  * SwGround: the surface of a face as a height over its plan. The layout asks
  * it for profiles and areas and knows nothing else of the ground. First kind:
- * one section extruded along a straight crest.
+ * one section extruded along a straight crest. Second: sections at stations
+ * along the crest, matched break by break and ruled between.
  */
 typedef struct SwGround SwGround;
+
+/** A section at a place along the crest; borrowed. */
+typedef struct
+{
+  double along_m;
+  const SwPoint *section; /* x out, y up */
+} SwStation;
+
+/**
+ * sw_ground_new_ruled:
+ * @stations: @n_stations of them, along_m growing; each section has @n_points
+ * @crest, @toe: indices of the points that are crest and toe at every station
+ * @ground: (out) (transfer full): the surface
+ *
+ * Between two stations break i runs straight from its place in the one to its
+ * place in the other, and the ground straight from break to break: a ruled
+ * surface. Beyond the outer stations the section goes on unchanged.
+ *
+ * Returns: SW_OK; SW_E_FEW_POINTS; SW_E_RANGE for a number that is not finite;
+ *   SW_E_SECTION if out_m does not grow from point to point, stations do not
+ *   follow each other, or the crest is not before and above the toe.
+ */
+SwStatus sw_ground_new_ruled (const SwStation *stations, guint n_stations, guint n_points,
+                              guint crest, guint toe, SwGround **ground);
 
 /**
  * sw_ground_new:
  * @face: its section is copied
  * @ground: (out) (transfer full): the surface
  *
- * Returns: SW_OK; SW_E_FEW_POINTS; SW_E_RANGE for a number that is not finite;
- *   SW_E_SECTION if out_m does not grow from point to point, crest is not
- *   before toe, or the crest is not higher than the toe.
+ * Returns: as sw_ground_new_ruled().
  */
 SwStatus sw_ground_new (const SwFace *face, SwGround **ground);
 void sw_ground_free (SwGround *ground);
@@ -25,6 +48,9 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwGround, sw_ground_free)
 
 double sw_ground_crest_out_m (const SwGround *ground);
 double sw_ground_toe_out_m (const SwGround *ground);
+
+/** Where break @point of the section lies at @along_m. */
+double sw_ground_break_out_m (const SwGround *ground, guint point, double along_m);
 
 /** Height over the section's datum at a plan point. */
 double sw_ground_up_m (const SwGround *ground, SwPoint plan);
