@@ -57,6 +57,13 @@ tests() {
 }
 
 build build -Db_sanitize=address,undefined
+
+# A locale that writes 1,5: numbers of files and sheets must not follow it.
+mkdir -p build/locales
+[ -d build/locales/de_DE.UTF-8 ] || localedef -i de_DE -f UTF-8 build/locales/de_DE.UTF-8
+LOCPATH=$PWD/build/locales
+export LOCPATH
+
 ASAN_OPTIONS=detect_leaks=1:strict_string_checks=1
 UBSAN_OPTIONS=print_stacktrace=1:halt_on_error=1
 LSAN_OPTIONS=suppressions=$PWD/tests/leaks-of-libraries.txt:print_suppressions=0

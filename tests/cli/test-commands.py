@@ -27,7 +27,8 @@ DONE, USAGE, STOP, UNREADABLE, CANNOT_LAY, CANNOT_WRITE = 0, 2, 3, 4, 5, 6
 def run(*words, environment=None, **more):
     """No display and no settings of the person who runs the tests."""
     clean = {"PATH": os.environ["PATH"], "HOME": os.environ.get("HOME", "/")}
-    clean.update({key: value for key, value in os.environ.items() if key.endswith("SAN_OPTIONS")})
+    clean.update({key: value for key, value in os.environ.items()
+                  if key.endswith("SAN_OPTIONS") or key == "LOCPATH"})
     clean.update(environment or {})
     return subprocess.run([SLOPEPACK, *map(str, words)], capture_output=True, env=clean,
                           timeout=60, **more)

@@ -58,7 +58,21 @@ def case_every_job_has_hand_work():
     assert all(count >= 15 for count in papers.values()), papers
 
 
-CASES = [("/examples/every-job-has-hand-work", case_every_job_has_hand_work)]
+def case_schema():
+    """The examples follow the published schema."""
+    try:
+        import jsonschema
+    except ImportError:
+        return "python3-jsonschema is not installed"
+    schema = json.loads((ROOT / "resources/schema/job-1.schema.json").read_text("utf-8"))
+    jsonschema.Draft7Validator.check_schema(schema)
+    for path in sorted((ROOT / "examples").glob("*.slope.json")):
+        jsonschema.validate(json.loads(path.read_text("utf-8")), schema)
+    return None
+
+
+CASES = [("/examples/every-job-has-hand-work", case_every_job_has_hand_work),
+         ("/examples/schema", case_schema)]
 CASES += [case_of(path, name, text)
           for path in sorted((ROOT / "examples").glob("*.expected.md"))
           for name, text in expected(path)]

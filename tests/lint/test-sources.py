@@ -187,6 +187,19 @@ def case_resources_listed():
                    if not (folder / name).exists()])
 
 
+def case_sources_listed():
+    """No source file that the build does not know."""
+    found = []
+    for folder in ("src", "tests"):
+        for path in sorted((ROOT / folder).rglob("*.c")):
+            build = path.parent / "meson.build"
+            names = read(build) if build.exists() else ""
+            stem = path.stem.removeprefix("test-")
+            if path.name not in names and f"'{stem}'" not in names:
+                found.append(f"{name_of(path)}: not in {name_of(build)}")
+    expect_none(found)
+
+
 def case_placeholders_left():
     """No work left behind in the code, and no path of one machine."""
     pattern = re.compile(r"\b(TODO|FIXME|XXX|HACK|lorem)\b|/work/|/home/\w")
