@@ -1,0 +1,121 @@
+/* SPDX-License-Identifier: MIT */
+#include "face-view.h"
+#include <math.h>
+#include <slopewright/base/count.h>
+
+/* "104 mm", or "100 mm to 104 mm" when tiers differ. */
+static char *
+range_text (double low_m, double high_m, const SwDraw *draw)
+{
+  g_autofree char *low = sw_quantity_text (low_m, SW_UNIT_SMALL_M, draw->style);
+  g_autofree char *high = sw_quantity_text (high_m, SW_UNIT_SMALL_M, draw->style);
+
+  if (strcmp (low, high) == 0)
+    return g_steal_pointer (&low);
+  return sw_texts_fill (draw->texts, "drawing.range", "low", low, "high", high, NULL);
+}
+
+char *
+sw_side_lap_text (const SwFaceLayout *laid, const SwDraw *draw)
+{
+  double low = INFINITY, high = 0.0;
+
+  for (guint t = 0; t < laid->n_tiers; t++)
+    {
+      low = fmin (low, laid->tiers[t].side_lap_m);
+      high = fmax (high, laid->tiers[t].side_lap_m);
+    }
+  return range_text (low, high, draw);
+}
+
+char *
+sw_end_lap_text (const SwFaceLayout *laid, const SwDraw *draw)
+{
+  double low = INFINITY, high = 0.0;
+
+  for (guint t = 0; t < laid->n_tiers; t++)
+    {
+      low = fmin (low, laid->tiers[t].end_lap_m);
+      high = fmax (high, laid->tiers[t].end_lap_m);
+    }
+  return range_text (low, high, draw);
+}
+
+static char *
+trench_text (const SwPractice *practice, const SwDraw *draw, const char *id,
+             SwPracticeValue width, SwPracticeValue depth)
+{
+  g_autofree char *w =
+      sw_quantity_text (practice->values[width].value, SW_UNIT_SMALL_M, draw->style);
+  g_autofree char *d =
+      sw_quantity_text (practice->values[depth].value, SW_UNIT_SMALL_M, draw->style);
+
+  return sw_texts_fill (draw->texts, id, "width", w, "depth", d, NULL);
+}
+
+static gboolean
+has_slots (const SwFaceLayout *laid)
+{
+  for (guint t = 0; t < laid->n_tiers; t++)
+    if (laid->tiers[t].slots > 0)
+      return TRUE;
+  return FALSE;
+}
+
+static void
+add_laps (GArray *key, const SwFaceLayout *laid, const SwDraw *draw)
+{
+  gboolean overlaps = FALSE, joints = FALSE;
+
+  for (guint t = 0; t < laid->n_tiers; t++)
+    overlaps = overlaps || laid->tiers[t].strips > 1;
+  for (guint i = 0; i < laid->n_runs; i++)
+    joints = joints || laid->runs[i].n_pieces > 1;
+  if (overlaps)
+    {
+      g_autofree char *lap = sw_side_lap_text (laid, draw);
+
+      sw_key_add (key, SW_ROLE_LAP, SW_KEY_BOX,
+                  sw_texts_fill (draw->texts, "drawing.key.lap", "lap", lap, NULL));
+    }
+  if (joints)
+    {
+      g_autofree char *lap = sw_end_lap_text (laid, draw);
+
+      sw_key_add (key, SW_ROLE_JOINT, SW_KEY_BOX,
+                  sw_texts_fill (draw->texts, "drawing.key.joint", "lap", lap, NULL));
+    }
+}
+
+GArray *
+sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
+                  gboolean with_pins)
+{
+  GArray *key = sw_key_new ();
+  const SwFaceLayout *laid;
+  const SwPractice *practice;
+
+  if (result->layout == NULL)
+    return key;
+  laid = &result->layout->faces[face];
+  practice = result->layout->practice;
+  sw_key_add (key, SW_ROLE_RUN, SW_KEY_BOX,
+              g_strdup (sw_texts_get (draw->texts, "drawing.key.run-numbers")));
+  add_laps (key, laid, draw);
+  sw_key_add (key, SW_ROLE_TRENCH, SW_KEY_BOX,
+              trench_text (practice, draw, "drawing.key.key-trench",
+                           SW_PRACTICE_TRENCH_WIDTH_M, SW_PRACTICE_TRENCH_DEPTH_M));
+  if (has_slots (laid))
+    sw_key_add (key, SW_ROLE_SLOT, SW_KEY_BOX,
+                trench_text (practice, draw, "drawing.key.slot-size",
+                             SW_PRACTICE_SLOT_WIDTH_M, SW_PRACTICE_SLOT_DEPTH_M));
+  if (with_pins)
+    sw_key_add (key, SW_ROLE_PIN, SW_KEY_DOT,
+                g_strdup (sw_texts_get (draw->texts, "drawing.key.pin")));
+  else
+    sw_key_add (key, SW_ROLE_PIN, SW_KEY_NONE,
+                g_strdup (sw_texts_get (draw->texts, "drawing.key.pins-elsewhere")));
+  sw_key_add (key, SW_ROLE_TEXT, SW_KEY_NONE,
+              g_strdup (sw_texts_get (draw->texts, "drawing.laid-flat")));
+  return key;
+}

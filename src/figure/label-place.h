@@ -1,0 +1,85 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/figure/figure.h>
+
+/*
+ * Labels that never cover one another. A drawing asks for its labels, each
+ * with places where it could go; then the most important choose first, and
+ * one that finds no free place is left out.
+ */
+
+/** A turned box: half sizes along and across its own axis, turned anticlockwise as seen on paper. */
+typedef struct
+{
+  double x_mm, y_mm;
+  double half_width_mm, half_height_mm;
+  double turn_rad;
+} SwLabelBox;
+
+/** Whether the boxes overlap by more than a hair (0.01 mm). */
+gboolean sw_label_boxes_meet (SwLabelBox a, SwLabelBox b);
+
+/** Where the middle of a label could be, and how the text is turned there. */
+typedef struct
+{
+  double x_mm, y_mm, turn_rad;
+} SwLabelSpot;
+
+typedef enum
+{
+  SW_LABEL_EXTRA, /* first to be left out */
+  SW_LABEL_USEFUL,
+  SW_LABEL_MAIN,
+  SW_LABEL_NEEDED
+} SwLabelRank;
+
+typedef enum
+{
+  SW_LABEL_PLAIN,
+  SW_LABEL_KNOCK_OUT = 1 << 0, /* white behind the text */
+  SW_LABEL_LEADER = 1 << 1,    /* a thin line from the target to the text */
+  SW_LABEL_BOLD = 1 << 2
+} SwLabelStyle;
+
+/** What a drawing asks for. Everything is copied. */
+typedef struct
+{
+  SwLabelRank rank;
+  SwRole role;
+  guint style; /* SwLabelStyle */
+  double size_mm;
+  const char *object; /* NULL: none */
+  const char *text;
+  SwPaperPoint target; /* LEADER: what the label speaks of */
+  const SwLabelSpot *spots;
+  guint n_spots; /* in order of preference */
+} SwLabelWish;
+
+/** A measured distance: drawn only if its text finds a place. */
+typedef struct
+{
+  double x0_mm, y0_mm, x1_mm, y1_mm;
+  double offset_mm; /* to the left of the way from 0 to 1; negative: to the right */
+} SwLabelSpan;
+
+typedef struct SwLabels SwLabels;
+
+/** Labels of a figure of this size; text keeps inside it. @measure is borrowed. */
+SwLabels *sw_labels_new (double width_mm, double height_mm, const SwTextMeasure *measure);
+void sw_labels_free (SwLabels *labels);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwLabels, sw_labels_free)
+
+/** Keep @box free of labels. */
+void sw_labels_reserve (SwLabels *labels, SwLabelBox box);
+void sw_labels_reserve_rect (SwLabels *labels, double x_mm, double y_mm, double width_mm,
+                             double height_mm);
+
+void sw_labels_wish (SwLabels *labels, const SwLabelWish *wish);
+
+/** Dimension with extension lines and arrows; its text goes to the middle, else beside an end. */
+void sw_labels_dimension (SwLabels *labels, SwLabelRank rank, SwLabelSpan span,
+                          double size_mm, const char *object, const char *text);
+
+/** Choose places and draw everything asked for. Returns: how many were left out. */
+guint sw_labels_place (SwLabels *labels, SwFigure *figure);
