@@ -396,7 +396,7 @@ dimension_face (SwDrawing *drawing, const GArray *stretches)
       Stretch stretch = g_array_index (stretches, Stretch, i);
       SwPaperPoint at = sw_drawing_at (drawing, p[stretch.to].x_m, p[stretch.to].y_m);
 
-      sw_drawing_object (drawing, "");
+      sw_figure_object (drawing->figure, "");
       if (i + 1 < stretches->len)
         {
           sw_figure_segment (drawing->figure, SW_ROLE_GRID, at.x_mm, at.y_mm + SOIL_MM,
