@@ -95,6 +95,14 @@ sw_ground_break_out_m (const SwGround *ground, guint point, double along_m)
 }
 
 double
+sw_ground_break_down_m (const SwGround *ground, guint point, double along_m)
+{
+  SwProfile profile = sw_profile_at (ground, along_m, SW_PROFILE_ROOM (ground));
+
+  return profile.down_m[point];
+}
+
+double
 sw_ground_crest_out_m (const SwGround *ground)
 {
   return ground->section[ground->crest].x_m;
@@ -130,36 +138,16 @@ sw_ground_out_m (const SwGround *ground, double along_m, double down_m)
   return sw_profile_out_m (&profile, down_m);
 }
 
-/* Largest angle of the stretches between two out_m values at one station. */
-static double
-steepest_of (const SwPoint *p, guint count, double out_from_m, double out_to_m)
+GArray *
+sw_ground_stations_between (const SwGround *ground, double along_from_m,
+                            double along_to_m)
 {
-  double steepest = 0.0;
+  GArray *at_m = g_array_new (FALSE, FALSE, sizeof (double));
 
-  for (guint i = 1; i < count; i++)
-    if (p[i].x_m > out_from_m && p[i - 1].x_m < out_to_m)
-      steepest = fmax (steepest,
-                       atan2 (fabs (p[i].y_m - p[i - 1].y_m), p[i].x_m - p[i - 1].x_m));
-  return steepest;
-}
-
-double
-sw_ground_steepest_rad (const SwGround *ground, double out_from_m, double out_to_m)
-{
-  double steepest = 0.0;
-
+  g_array_append_val (at_m, along_from_m);
   for (guint s = 0; s < ground->stations; s++)
-    steepest = fmax (steepest, steepest_of (ground->section + (gsize) s * ground->count,
-                                            ground->count, out_from_m, out_to_m));
-  return steepest;
-}
-
-double
-sw_ground_mean_rad (const SwGround *ground, double out_from_m, double out_to_m)
-{
-  SwPoint from = { ground->along_m[0], out_from_m },
-          to = { ground->along_m[0], out_to_m };
-
-  return atan2 (sw_ground_up_m (ground, from) - sw_ground_up_m (ground, to),
-                out_to_m - out_from_m);
+    if (ground->along_m[s] > along_from_m && ground->along_m[s] < along_to_m)
+      g_array_append_val (at_m, ground->along_m[s]);
+  g_array_append_val (at_m, along_to_m);
+  return at_m;
 }

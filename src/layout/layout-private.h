@@ -39,8 +39,9 @@ void sw_lay_trenches (SwLaying *laying);
 /** Pins of every role; runs must know their pieces. */
 void sw_lay_pins (SwLaying *laying, const SwPiece *pieces);
 
-/** Check slots of a tier: distance down from the crest of slot @index, 0-based. */
-double sw_slot_down_m (const SwTier *tier, int index);
+/** Distance down from the crest, at @along_m, of check slot @index (0-based) of a tier. */
+double sw_slot_down_m (const SwGround *ground, const SwTier *tier, double along_m,
+                       int index);
 
 /** Split every run of every face into pieces, plan the rolls, fill pieces, rolls and off-cuts. */
 SwStatus sw_lay_pieces (SwLayout *layout);

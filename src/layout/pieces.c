@@ -46,11 +46,12 @@ blanket_to_down_m (const SwFaceLayout *face, const SwPractice *practice, const S
   const SwTier *tier = &face->tiers[run->tier];
   double start_m = run->terms.set_back + run->terms.key_lining + run->terms.key_fold;
   double fold_m = 2.0 * sw_practice_get (practice, SW_PRACTICE_SLOT_DEPTH_M);
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
   double down_m = run->down_from_m + along_blanket_m - start_m;
 
   for (int i = 0; i < tier->slots; i++)
     {
-      double slot_m = sw_slot_down_m (tier, i);
+      double slot_m = sw_slot_down_m (face->ground, tier, middle_m, i);
 
       if (slot_m > run->down_from_m && slot_m < run->down_to_m && down_m > slot_m)
         down_m = fmax (slot_m, down_m - fold_m);

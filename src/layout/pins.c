@@ -146,7 +146,8 @@ pin_field_gap (SwLaying *laying, guint tier_index, const SwPiece *pieces, double
 
   for (int i = 0; i < tier->slots; i++)
     {
-      double down_m = sw_slot_down_m (tier, i);
+      double down_m =
+          sw_slot_down_m (laying->out->ground, tier, (from_m + to_m) / 2.0, i);
       g_array_append_val (rows_m, down_m);
     }
   add_joint_rows (laying, tier, pieces, (from_m + to_m) / 2.0, rows_m);

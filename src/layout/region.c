@@ -52,17 +52,6 @@ ring_to_geos (GEOSContextHandle_t geos, SwRing ring)
                                    0);
 }
 
-static GEOSGeometry *
-box_to_geos (GEOSContextHandle_t geos, SwBox box)
-{
-  SwPoint corners[] = { { box.x0_m, box.y0_m },
-                        { box.x1_m, box.y0_m },
-                        { box.x1_m, box.y1_m },
-                        { box.x0_m, box.y1_m } };
-
-  return ring_to_geos (geos, (SwRing){ corners, G_N_ELEMENTS (corners) });
-}
-
 static void
 add_polygon (GEOSContextHandle_t geos, SwRegion *region, const GEOSGeometry *polygon)
 {
@@ -122,10 +111,10 @@ sw_region_new (const SwPoint *outline, guint count, SwRegion **region)
 }
 
 SwRegion *
-sw_region_clip (const SwRegion *region, SwBox box)
+sw_region_clip (const SwRegion *region, SwRing window_ring)
 {
   GEOSContextHandle_t geos = GEOS_init_r ();
-  GEOSGeometry *window = box_to_geos (geos, box);
+  GEOSGeometry *window = ring_to_geos (geos, window_ring);
   SwRegion *clipped = empty_region ();
 
   for (guint i = 0; i < sw_region_rings (region); i++)
@@ -141,6 +130,17 @@ sw_region_clip (const SwRegion *region, SwBox box)
   GEOSGeom_destroy_r (geos, window);
   GEOS_finish_r (geos);
   return clipped;
+}
+
+SwRegion *
+sw_region_clip_box (const SwRegion *region, SwBox box)
+{
+  SwPoint corners[] = { { box.x0_m, box.y0_m },
+                        { box.x1_m, box.y0_m },
+                        { box.x1_m, box.y1_m },
+                        { box.x0_m, box.y1_m } };
+
+  return sw_region_clip (region, (SwRing){ corners, G_N_ELEMENTS (corners) });
 }
 
 guint

@@ -17,8 +17,11 @@ typedef struct
 /** Status of an outline: SW_E_FEW_POINTS, SW_E_RANGE, SW_E_OUTLINE (crosses or touches itself). */
 SwStatus sw_region_new (const SwPoint *outline, guint count, SwRegion **region);
 
-/** What of @region lies in @box; may hold no ring. (transfer full) */
-SwRegion *sw_region_clip (const SwRegion *region, SwBox box);
+/** What of @region lies in @window, a simple ring; may hold no ring. (transfer full) */
+SwRegion *sw_region_clip (const SwRegion *region, SwRing window);
+
+/** The same for an axis-parallel window. */
+SwRegion *sw_region_clip_box (const SwRegion *region, SwBox box);
 void sw_region_free (SwRegion *region);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwRegion, sw_region_free)
 

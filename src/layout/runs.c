@@ -37,18 +37,35 @@ sw_toe_allowance_m (const SwPractice *practice)
 
 /* Slots that a stretch crosses; each takes a fold down and up again. */
 static int
-slots_crossed (const SwTier *tier, const SwRun *run)
+slots_crossed (const SwGround *ground, const SwTier *tier, const SwRun *run)
 {
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
   int crossed = 0;
 
   for (int i = 0; i < tier->slots; i++)
     {
-      double down_m = sw_slot_down_m (tier, i);
+      double down_m = sw_slot_down_m (ground, tier, middle_m, i);
 
       if (down_m > run->down_from_m && down_m < run->down_to_m)
         crossed++;
     }
   return crossed;
+}
+
+/* A rectangle is cut, so it must reach over the longest of its two edges and its middle. */
+static double
+longest_cover_m (const SwGround *ground, const SwRun *run)
+{
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+  const double at_m[] = { run->along_from_m, middle_m, run->along_to_m };
+  double longest_m = 0.0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (at_m); i++)
+    longest_m =
+        fmax (longest_m,
+              sw_ground_down_m (ground, (SwPoint){ at_m[i], run->out_to_m })
+                  - sw_ground_down_m (ground, (SwPoint){ at_m[i], run->out_from_m }));
+  return longest_m;
 }
 
 static void
@@ -62,8 +79,8 @@ fill_terms (const SwLaying *laying, const SwTier *tier, SwRun *run)
       practice->trench_lining, sw_practice_get (practice, SW_PRACTICE_TRENCH_DEPTH_M),
       sw_practice_get (practice, SW_PRACTICE_TRENCH_WIDTH_M));
   terms->key_fold = sw_practice_get (practice, SW_PRACTICE_TRENCH_FOLD_M);
-  terms->face = run->down_to_m - run->down_from_m;
-  terms->slots = slots_crossed (tier, run) * 2.0
+  terms->face = longest_cover_m (laying->ground, run);
+  terms->slots = slots_crossed (laying->ground, tier, run) * 2.0
                  * sw_practice_get (practice, SW_PRACTICE_SLOT_DEPTH_M);
   terms->toe = sw_toe_allowance_m (practice);
   run->cut_m = terms->set_back + terms->key_lining + terms->key_fold + terms->face

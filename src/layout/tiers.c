@@ -35,9 +35,14 @@ slots_wanted (const SwPractice *practice, const SwTier *tier)
 }
 
 double
-sw_slot_down_m (const SwTier *tier, int index)
+sw_slot_down_m (const SwGround *ground, const SwTier *tier, double along_m, int index)
 {
-  return tier->reach.down_from_m + tier->length_m * (index + 1) / (tier->slots + 1);
+  double from_m = sw_ground_break_down_m (ground, tier->reach.from_break, along_m);
+  double to_m = sw_ground_break_down_m (ground, tier->reach.to_break, along_m);
+  double share = tier->share_from
+                 + (tier->share_to - tier->share_from) * (index + 1) / (tier->slots + 1);
+
+  return from_m + share * (to_m - from_m);
 }
 
 /* How many strips, and how wide their laps come out. */
@@ -71,30 +76,52 @@ fit_grid (SwTier *tier, const SwPractice *practice)
 
 /* The tier is what the outline leaves of the reach. */
 static void
-measure_tier (const SwGround *ground, SwBox box, SwTier *tier)
+measure_tier (const SwGround *ground, const SwRegion *region, SwTier *tier)
 {
+  SwBox box = sw_region_box (region);
   SwReach *reach = &tier->reach;
+  double longest_m = 0.0;
 
   tier->along_from_m = box.x0_m;
   tier->along_to_m = box.x1_m;
-  reach->out_from_m = box.y0_m;
-  reach->out_to_m = box.y1_m;
-  reach->down_from_m = sw_ground_down_m (ground, (SwPoint){ box.x0_m, box.y0_m });
-  reach->down_to_m = sw_ground_down_m (ground, (SwPoint){ box.x0_m, box.y1_m });
-  tier->length_m = reach->down_to_m - reach->down_from_m;
-  tier->mean_rad = sw_ground_mean_rad (ground, box.y0_m, box.y1_m);
-  tier->steepest_rad = sw_ground_steepest_rad (ground, box.y0_m, box.y1_m);
+  *reach = (SwReach){ reach->from_break, reach->to_break, box.y0_m,
+                      box.y1_m,          INFINITY,        -INFINITY };
+  tier->share_from = 1.0;
+  tier->share_to = 0.0;
+  for (guint i = 0; i < region->points->len; i++)
+    {
+      SwPoint p = g_array_index (region->points, SwPoint, i);
+      double from_m = sw_ground_break_down_m (ground, reach->from_break, p.x_m);
+      double whole_m = sw_ground_break_down_m (ground, reach->to_break, p.x_m) - from_m;
+      double down_m = sw_ground_down_m (ground, p);
+
+      reach->down_from_m = fmin (reach->down_from_m, down_m);
+      reach->down_to_m = fmax (reach->down_to_m, down_m);
+      tier->share_from = fmin (tier->share_from, (down_m - from_m) / whole_m);
+      tier->share_to = fmax (tier->share_to, (down_m - from_m) / whole_m);
+      longest_m = fmax (longest_m, whole_m);
+    }
+  tier->length_m = longest_m * (tier->share_to - tier->share_from);
+  tier->mean_rad = sw_ground_mean_rad (ground, *reach, (box.x0_m + box.x1_m) / 2.0);
+  tier->steepest_rad = sw_ground_steepest_rad (ground, *reach);
+}
+
+static SwRegion *
+clip_to_reach (const SwLaying *laying, SwReach reach)
+{
+  SwBox box = sw_region_box (laying->outline);
+  g_autoptr (GArray) band = g_array_new (FALSE, FALSE, sizeof (SwPoint));
+
+  sw_ground_band (laying->ground, reach, box.x0_m, box.x1_m, band);
+  return sw_region_clip (laying->outline, (SwRing){ (SwPoint *) band->data, band->len });
 }
 
 static SwStatus
 lay_tier (SwLaying *laying, SwReach reach)
 {
   const SwPractice *practice = laying->practice;
-  SwBox outline = sw_region_box (laying->outline), box;
-  SwTier tier = { 0 };
-  SwRegion *region =
-      sw_region_clip (laying->outline, (SwBox){ outline.x0_m, reach.out_from_m,
-                                                outline.x1_m, reach.out_to_m });
+  SwTier tier = { .reach = reach };
+  SwRegion *region = clip_to_reach (laying, reach);
   SwStatus status;
 
   if (sw_region_rings (region) == 0)
@@ -102,8 +129,7 @@ lay_tier (SwLaying *laying, SwReach reach)
       sw_region_free (region);
       return SW_OK;
     }
-  box = sw_region_box (region);
-  measure_tier (laying->ground, box, &tier);
+  measure_tier (laying->ground, region, &tier);
   for (guint i = 0; i < sw_region_rings (region); i++)
     tier.net_m2 += sw_ground_area_m2 (laying->ground, sw_region_ring (region, i));
   tier.end_lap_m = sw_practice_get (
@@ -128,14 +154,7 @@ sw_lay_tiers (SwLaying *laying)
   SwStatus status = SW_OK;
 
   if (laying->face->bench == SW_BENCH_CONTINUOUS)
-    {
-      double from_m = sw_ground_crest_out_m (laying->ground);
-      double to_m = sw_ground_toe_out_m (laying->ground);
-      SwReach whole = { from_m, to_m, 0.0,
-                        sw_ground_down_m (laying->ground, (SwPoint){ 0, to_m }) };
-
-      g_array_append_val (reaches, whole);
-    }
+    status = sw_ground_whole (laying->ground, reaches);
   else
     status = sw_ground_tiers (
         laying->ground, sw_practice_get (laying->practice, SW_PRACTICE_BENCH_HV),

@@ -64,17 +64,31 @@ add_toe (SwLaying *laying, guint tier, const SwChain *chain)
   add_along_chain (laying, toe, chain, beyond_m);
 }
 
+/* A slot follows its share of the way between the tier's breaks, bending at stations only. */
 static void
-add_slot (SwLaying *laying, guint tier_index, double down_m, SwSpan along)
+add_slot (SwLaying *laying, guint tier_index, int index, SwSpan along)
 {
-  SwTrench slot = { .kind = SW_TRENCH_SLOT, .tier = tier_index, .n_line = 2 };
+  const SwTier *tier = &g_array_index (laying->tiers, SwTier, tier_index);
+  SwTrench slot = { .kind = SW_TRENCH_SLOT, .tier = tier_index };
+  g_autoptr (GArray) at_m =
+      sw_ground_stations_between (laying->ground, along.from_m, along.to_m);
 
   slot.depth_m = sw_practice_get (laying->practice, SW_PRACTICE_SLOT_DEPTH_M);
   slot.width_m = sw_practice_get (laying->practice, SW_PRACTICE_SLOT_WIDTH_M);
-  slot.line = g_new (SwPlace, 2);
-  slot.line[0] = place_at (laying->ground, along.from_m, down_m);
-  slot.line[1] = place_at (laying->ground, along.to_m, down_m);
-  slot.length_m = along.to_m - along.from_m;
+  slot.n_line = at_m->len;
+  slot.line = g_new (SwPlace, slot.n_line);
+  for (guint i = 0; i < at_m->len; i++)
+    {
+      double along_m = g_array_index (at_m, double, i);
+      SwPlace *p = slot.line;
+
+      p[i] = place_at (laying->ground, along_m,
+                       sw_slot_down_m (laying->ground, tier, along_m, index));
+      if (i > 0)
+        slot.length_m += sw_ground_length_m (
+            laying->ground, (SwPoint){ p[i - 1].along_m, p[i - 1].out_m },
+            (SwPoint){ p[i].along_m, p[i].out_m });
+    }
   finish_trench (laying, &slot);
 }
 
@@ -84,15 +98,15 @@ add_slots (SwLaying *laying, guint tier_index)
   const SwTier *tier = &g_array_index (laying->tiers, SwTier, tier_index);
   const SwRegion *region = g_ptr_array_index (laying->regions, tier_index);
   g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (SwSpan));
+  double middle_m = (tier->along_from_m + tier->along_to_m) / 2.0;
 
   for (int i = 0; i < tier->slots; i++)
     {
-      double down_m = sw_slot_down_m (tier, i);
+      double down_m = sw_slot_down_m (laying->ground, tier, middle_m, i);
 
-      sw_region_cut_y (
-          region, sw_ground_out_m (laying->ground, tier->along_from_m, down_m), spans);
+      sw_region_cut_y (region, sw_ground_out_m (laying->ground, middle_m, down_m), spans);
       for (guint s = 0; s < spans->len; s++)
-        add_slot (laying, tier_index, down_m, g_array_index (spans, SwSpan, s));
+        add_slot (laying, tier_index, i, g_array_index (spans, SwSpan, s));
     }
 }
 

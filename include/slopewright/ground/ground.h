@@ -52,6 +52,9 @@ double sw_ground_toe_out_m (const SwGround *ground);
 /** Where break @point of the section lies at @along_m. */
 double sw_ground_break_out_m (const SwGround *ground, guint point, double along_m);
 
+/** Its true distance down from the crest. */
+double sw_ground_break_down_m (const SwGround *ground, guint point, double along_m);
+
 /** Height over the section's datum at a plan point. */
 double sw_ground_up_m (const SwGround *ground, SwPoint plan);
 
@@ -67,23 +70,17 @@ double sw_ground_length_m (const SwGround *ground, SwPoint a, SwPoint b);
 /** True area of the surface over a simple plan polygon. */
 double sw_ground_area_m2 (const SwGround *ground, SwRing plan);
 
-/** Steepest angle between two out_m values, radians, >= 0. */
-double sw_ground_steepest_rad (const SwGround *ground, double out_from_m,
-                               double out_to_m);
-
-/** Mean angle between two out_m values: atan (drop / run), radians. */
-double sw_ground_mean_rad (const SwGround *ground, double out_from_m, double out_to_m);
-
-/** A stretch of the section to be covered as one, between benches. */
+/** Part of the face to be covered as one: from one break of the section to another. */
 typedef struct
 {
-  double out_from_m, out_to_m;
-  double down_from_m, down_to_m;
+  guint from_break, to_break;    /* indices of section points, from < to */
+  double out_from_m, out_to_m;   /* smallest and largest out_m of the two breaks */
+  double down_from_m, down_to_m; /* the same in true distance from the crest */
 } SwReach;
 
 /**
  * sw_ground_tiers:
- * @bench_hv: ground flatter than this H:V is bench, > 0
+ * @bench_hv: ground flatter than this H:V, at every station, is bench, > 0
  * @bench_min_m: a bench is at least so long on plan, > 0
  * @reaches: (element-type SwReach): cleared and filled, crest to toe
  *
@@ -91,3 +88,24 @@ typedef struct
  */
 SwStatus sw_ground_tiers (const SwGround *ground, double bench_hv, double bench_min_m,
                           GArray *reaches);
+
+/** The one reach from crest to toe, benches included. */
+SwStatus sw_ground_whole (const SwGround *ground, GArray *reaches);
+
+/** Steepest angle of any stretch of the reach at any station, radians, >= 0. */
+double sw_ground_steepest_rad (const SwGround *ground, SwReach reach);
+
+/** Mean angle of the reach at @along_m: atan (drop / run), radians. */
+double sw_ground_mean_rad (const SwGround *ground, SwReach reach, double along_m);
+
+/**
+ * sw_ground_band:
+ * @ring: (element-type SwPoint): cleared, then filled with the plan outline of
+ *   the reach between two places along the crest
+ */
+void sw_ground_band (const SwGround *ground, SwReach reach, double along_from_m,
+                     double along_to_m, GArray *ring);
+
+/** Both ends and every station between them, ascending. (transfer full) (element-type double) */
+GArray *sw_ground_stations_between (const SwGround *ground, double along_from_m,
+                                    double along_to_m);

@@ -92,9 +92,11 @@ typedef struct
 
 typedef struct
 {
-  SwReach reach;
+  SwReach reach;                   /* its extents are those of the outline within it */
   double along_from_m, along_to_m; /* extent of the outline within the reach */
-  double length_m;                 /* true fall-line length of the reach */
+  double length_m;                 /* longest true fall-line length within the outline */
+  double share_from,
+      share_to; /* what the outline leaves between the two breaks, 0 to 1 */
   double mean_rad, steepest_rad;
   double net_m2;     /* true area within the outline */
   int strips;        /* runs side by side */
