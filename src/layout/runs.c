@@ -166,7 +166,7 @@ lay_strips (SwLaying *laying, guint tier_index, int number)
   for (int i = 0; i < tier->strips; i++)
     {
       SwSpan along = strip_edges (laying, tier, i);
-      g_autoptr (SwRegion) strip = sw_region_clip (
+      g_autoptr (SwRegion) strip = sw_region_clip_box (
           region, (SwBox){ along.from_m, box.y0_m, along.to_m, box.y1_m });
       SwRun run = { .number = number,
                     .along_from_m = along.from_m,
