@@ -97,7 +97,8 @@ compare_doubles (gconstpointer a, gconstpointer b)
   return (x > y) - (x < y);
 }
 
-/* Where the line from @a to @b crosses break @point between two stations, as a share of the line. */
+/* Where the line from @a to @b crosses break @point between two stations, as a share of
+ * the line. */
 static void
 add_crossing (const SwGround *ground, guint station, guint point, SwPoint a, SwPoint b,
               GArray *shares)
@@ -133,7 +134,8 @@ add_outer_crossing (const SwGround *ground, guint station, guint point, gboolean
     g_array_append_val (shares, share);
 }
 
-/* Shares of the line from @a to @b at which the surface under it has a kink: ascending, in (0, 1). */
+/* Shares of the line from @a to @b at which the surface under it has a kink: ascending,
+ * in (0, 1). */
 static void
 find_kinks (const SwGround *ground, SwPoint a, SwPoint b, GArray *shares)
 {
