@@ -135,7 +135,7 @@ typedef struct
 typedef struct
 {
   char *id, *name_id, *source;
-  SwSourced life_months;
+  SwSourced life_months; /* INFINITY: permanent */
   SwSourced max_hv; /* steepest H:V the class table allows */
   SwSourced max_c;  /* C factor ceiling; NaN where the table has none */
   SwSourced shear_pa;

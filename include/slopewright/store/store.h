@@ -44,6 +44,10 @@ gboolean sw_catalogue_parse (SwCatalogue *catalogue, const char *kind, const cha
 /** Texts of a language; "en" always exists, an unknown language gives NULL. */
 SwTexts *sw_texts_load (const char *language);
 
+/** Parse one text file into @texts; an id that is there already is an error. */
+gboolean sw_texts_parse (SwTexts *texts, const char *text, gsize length,
+                         const char *where, GError **error);
+
 /** Line styles and colours by role. */
 SwPalette *sw_palette_load (void);
 

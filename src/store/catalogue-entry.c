@@ -1,0 +1,234 @@
+/* SPDX-License-Identifier: MIT */
+#include "catalogue-entry.h"
+
+#include <math.h>
+
+/* What a value of each kind of number may be; a typing slip in the data shows here. */
+static SwJsonRange
+range_of (SwUnit unit)
+{
+  switch (unit)
+    {
+    case SW_UNIT_SMALL_M:
+      return (SwJsonRange){ 0.0, 2.0, FALSE };
+    case SW_UNIT_HV:
+      return (SwJsonRange){ 0.0, 100.0, TRUE };
+    case SW_UNIT_PERCENT:
+      return (SwJsonRange){ 0.0, 1.0, FALSE };
+    case SW_UNIT_PER_M2:
+      return (SwJsonRange){ 0.0, 20.0, TRUE };
+    default:
+      return (SwJsonRange){ 0.0, 1000.0, FALSE };
+    }
+}
+
+static char *
+text_member (const SwJsonPlace *object, const char *key)
+{
+  SwJsonPlace place = sw_json_member (object, key);
+
+  return sw_json_words (&place);
+}
+
+static double
+number_member (const SwJsonPlace *object, const char *key, SwJsonRange range)
+{
+  SwJsonPlace place = sw_json_member (object, key);
+
+  return sw_json_number (&place, range);
+}
+
+static SwEvidence
+evidence_member (const SwJsonPlace *object)
+{
+  SwJsonPlace place = sw_json_member (object, "evidence");
+  SwEvidence evidence = SW_EVIDENCE_MEMORY;
+
+  /* "user" is for jobs: nothing in the catalogue was typed for one. */
+  if (!sw_evidence_from_code (json_string_value (place.value), &evidence)
+      || evidence == SW_EVIDENCE_USER)
+    sw_json_expected (&place, "one of \"seen\", \"second-hand\", \"memory\", "
+                              "\"derived\", \"proposed\", \"common-practice\"");
+  return evidence;
+}
+
+/* { "value": …, "evidence": …, "source": … }; a number where the class has no value. */
+static SwSourced
+sourced_member (const SwJsonPlace *object, const char *key, SwJsonRange range,
+                const char *word, double word_value)
+{
+  static const char *const keys[] = { "value", "evidence", "source", NULL };
+  SwJsonPlace place = sw_json_member (object, key);
+  SwJsonPlace value = sw_json_member (&place, "value");
+  SwSourced sourced = { 0 };
+
+  sw_json_only (&place, keys);
+  if (word != NULL && g_strcmp0 (json_string_value (value.value), word) == 0)
+    sourced.value = word_value;
+  else
+    sourced.value = sw_json_number (&value, range);
+  sourced.evidence = evidence_member (&place);
+  sourced.source = text_member (&place, "source");
+  return sourced;
+}
+
+static void
+read_density (const SwJsonPlace *list, SwPractice *practice)
+{
+  static const char *const keys[] = { "hv", "per_m2", NULL };
+  gsize count = sw_json_list (list, 0, "a list of density rows, steepest first");
+
+  practice->density = g_new0 (SwDensityRow, count);
+  practice->n_density = (guint) count;
+  for (gsize i = 0; i < count; i++)
+    {
+      SwJsonPlace row = sw_json_element (list, i);
+      SwJsonPlace hv = sw_json_member (&row, "hv");
+      sw_json_only (&row, keys);
+      practice->density[i].hv = sw_json_number (&hv, range_of (SW_UNIT_HV));
+      practice->density[i].per_m2 =
+          sourced_member (&row, "per_m2", range_of (SW_UNIT_PER_M2), NULL, NAN);
+      if (i > 0 && practice->density[i].hv <= practice->density[i - 1].hv)
+        sw_json_expected (&hv, "rows in order, steepest first");
+    }
+}
+
+static void
+read_values (const SwJsonPlace *values, SwPractice *practice)
+{
+  const char *keys[SW_PRACTICE_VALUE_COUNT + 1] = { NULL };
+
+  for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
+    {
+      const SwPracticeKey *key = &sw_practice_keys[i];
+      keys[i] = key->key;
+      practice->values[i] =
+          sourced_member (values, key->key, range_of (key->unit), NULL, NAN);
+    }
+  sw_json_only (values, keys);
+}
+
+SwPractice *
+sw_practice_read (const SwJsonPlace *place)
+{
+  static const char *const keys[] = { "id",         "name",    "agency",
+                                      "edition",    "source",  "evidence",
+                                      "toe_kind",   "values",  "trench_lining",
+                                      "toe_lining", "density", NULL };
+  static const char *const linings[] = { "down", "down-across", "down-across-up", NULL };
+  static const char *const toe_kinds[] = { "trench", "fold", "row", NULL };
+  SwPractice *practice = sw_practice_new ();
+  SwJsonPlace trench_lining = sw_json_member (place, "trench_lining");
+  SwJsonPlace toe_lining = sw_json_member (place, "toe_lining");
+  SwJsonPlace toe_kind = sw_json_member (place, "toe_kind");
+  SwJsonPlace values = sw_json_member (place, "values");
+  SwJsonPlace density = sw_json_member (place, "density");
+
+  sw_json_only (place, keys);
+  practice->id = text_member (place, "id");
+  practice->name = text_member (place, "name");
+  practice->agency = text_member (place, "agency");
+  practice->edition = text_member (place, "edition");
+  practice->source = text_member (place, "source");
+  practice->evidence = evidence_member (place);
+  practice->trench_lining = (SwLining) sw_json_choice (&trench_lining, linings);
+  practice->toe_lining = (SwLining) sw_json_choice (&toe_lining, linings);
+  practice->toe_kind = (SwToeKind) sw_json_choice (&toe_kind, toe_kinds);
+  read_values (&values, practice);
+  if (density.value != NULL)
+    read_density (&density, practice);
+  return practice;
+}
+
+SwSoil *
+sw_soil_read (const SwJsonPlace *place)
+{
+  static const char *const keys[] = { "id",    "source",     "pin_firm_m", "pin_loose_m",
+                                      "swell", "compaction", NULL };
+  const SwJsonRange pin_m = { 0.05, 1.0, FALSE };
+  SwSoil *soil = g_new0 (SwSoil, 1);
+
+  sw_json_only (place, keys);
+  soil->id = text_member (place, "id");
+  soil->name_id = g_strconcat ("soil.", soil->id, NULL);
+  soil->source = text_member (place, "source");
+  soil->pin_firm_m = sourced_member (place, "pin_firm_m", pin_m, NULL, NAN);
+  soil->pin_loose_m = sourced_member (place, "pin_loose_m", pin_m, NULL, NAN);
+  soil->swell =
+      sourced_member (place, "swell", (SwJsonRange){ 0.0, 1.0, FALSE }, NULL, NAN);
+  soil->compaction =
+      sourced_member (place, "compaction", (SwJsonRange){ 0.5, 1.5, FALSE }, NULL, NAN);
+  return soil;
+}
+
+SwBlanket *
+sw_blanket_read (const SwJsonPlace *place)
+{
+  static const char *const keys[] = {
+    "id",          "source",         "life_months",       "max_hv", "max_c", "shear_pa",
+    "thickness_m", "mass_kg_per_m2", "net_plastic_usual", NULL
+  };
+  SwBlanket *blanket = g_new0 (SwBlanket, 1);
+  SwJsonPlace plastic = sw_json_member (place, "net_plastic_usual");
+
+  sw_json_only (place, keys);
+  blanket->id = text_member (place, "id");
+  blanket->name_id = g_strconcat ("blanket.", blanket->id, NULL);
+  blanket->source = text_member (place, "source");
+  blanket->life_months = sourced_member (
+      place, "life_months", (SwJsonRange){ 0.0, 1200.0, TRUE }, "permanent", INFINITY);
+  blanket->max_hv =
+      sourced_member (place, "max_hv", (SwJsonRange){ 0.0, 100.0, TRUE }, NULL, NAN);
+  blanket->max_c =
+      sourced_member (place, "max_c", (SwJsonRange){ 0.0, 1.0, TRUE }, "none", NAN);
+  blanket->shear_pa =
+      sourced_member (place, "shear_pa", (SwJsonRange){ 0.0, 2000.0, TRUE }, NULL, NAN);
+  blanket->mass_kg_per_m2 = sourced_member (place, "mass_kg_per_m2",
+                                            (SwJsonRange){ 0.0, 5.0, TRUE }, NULL, NAN);
+  blanket->thickness_m =
+      sourced_member (place, "thickness_m", (SwJsonRange){ 0.0, 0.1, TRUE }, NULL, NAN);
+  blanket->net_plastic_usual = sw_json_boolean (&plastic);
+  return blanket;
+}
+
+SwRoll *
+sw_roll_read (const SwJsonPlace *place)
+{
+  static const char *const keys[] = { "id",       "source", "evidence", "width_m",
+                                      "length_m", "core_m", NULL };
+  SwRoll *roll = g_new0 (SwRoll, 1);
+
+  sw_json_only (place, keys);
+  roll->id = text_member (place, "id");
+  roll->source = text_member (place, "source");
+  roll->evidence = evidence_member (place);
+  roll->width_m = number_member (place, "width_m", (SwJsonRange){ 0.1, 20.0, FALSE });
+  roll->length_m = number_member (place, "length_m", (SwJsonRange){ 1.0, 1000.0, FALSE });
+  roll->core_m = number_member (place, "core_m", (SwJsonRange){ 0.0, 1.0, FALSE });
+  return roll;
+}
+
+SwPin *
+sw_pin_read (const SwJsonPlace *place)
+{
+  static const char *const keys[] = { "id",       "kind",     "source",
+                                      "evidence", "length_m", "crown_m",
+                                      "wire_m",   "per_box",  NULL };
+  static const char *const kinds[] = { "staple", "washer-pin", "stake", NULL };
+  SwPin *pin = g_new0 (SwPin, 1);
+  SwJsonPlace kind = sw_json_member (place, "kind");
+  SwJsonPlace per_box = sw_json_member (place, "per_box");
+
+  sw_json_only (place, keys);
+  pin->id = text_member (place, "id");
+  pin->name_id = g_strconcat ("pin.", kinds[sw_json_choice (&kind, kinds)], NULL);
+  pin->source = text_member (place, "source");
+  pin->evidence = evidence_member (place);
+  pin->length_m = number_member (place, "length_m", (SwJsonRange){ 0.05, 1.5, FALSE });
+  pin->crown_m = number_member (place, "crown_m", (SwJsonRange){ 0.0, 0.3, FALSE });
+  pin->wire_m = number_member (place, "wire_m", (SwJsonRange){ 0.001, 0.1, FALSE });
+  pin->per_box = (int) sw_json_index (&per_box, 100000);
+  if (pin->per_box < 1)
+    sw_json_expected (&per_box, "a whole number of at least 1");
+  return pin;
+}

@@ -1,0 +1,388 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include <slopewright/store/store.h>
+
+#include <math.h>
+#include <string.h>
+
+static double
+value_of (const SwCatalogue *catalogue, const char *practice, SwPracticeValue value)
+{
+  return sw_catalogue_practice (catalogue, practice)->values[value].value;
+}
+
+static void
+check_sourced (const SwSourced *sourced)
+{
+  g_assert_nonnull (sourced->source);
+  g_assert_cmpuint (strlen (sourced->source), >, 3);
+  g_assert_cmpint (sourced->evidence, !=, SW_EVIDENCE_USER);
+}
+
+static void
+test_everything_has_a_source (void)
+{
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+
+  for (guint i = 0; i < catalogue->practices->len; i++)
+    {
+      const SwPractice *practice = catalogue->practices->pdata[i];
+      g_assert_cmpuint (strlen (practice->source), >, 3);
+      g_assert_cmpuint (strlen (practice->edition), >, 3);
+      for (int v = 0; v < SW_PRACTICE_VALUE_COUNT; v++)
+        check_sourced (&practice->values[v]);
+      for (guint d = 0; d < practice->n_density; d++)
+        check_sourced (&practice->density[d].per_m2);
+    }
+  for (guint i = 0; i < catalogue->soils->len; i++)
+    {
+      const SwSoil *soil = catalogue->soils->pdata[i];
+      check_sourced (&soil->pin_firm_m);
+      check_sourced (&soil->pin_loose_m);
+      check_sourced (&soil->swell);
+      check_sourced (&soil->compaction);
+    }
+  for (guint i = 0; i < catalogue->blankets->len; i++)
+    {
+      const SwBlanket *blanket = catalogue->blankets->pdata[i];
+      check_sourced (&blanket->life_months);
+      check_sourced (&blanket->max_hv);
+      check_sourced (&blanket->max_c);
+      check_sourced (&blanket->shear_pa);
+      check_sourced (&blanket->mass_kg_per_m2);
+      check_sourced (&blanket->thickness_m);
+    }
+}
+
+/*
+ * What the agencies print, in their inches and feet. Sources: Renton Standard
+ * Plan 213.20 (March 2008); Illinois Urban Manual 830; Ohio DOT C&MS 2010 item
+ * 671; Washington Ecology C122 as printed by Everett. 1 in = 0.0254 m exactly.
+ */
+static void
+test_published_numbers (void)
+{
+  static const struct
+  {
+    const char *practice;
+    SwPracticeValue value;
+    double inches;
+  } rows[] = {
+    { "renton-213-20", SW_PRACTICE_TRENCH_DEPTH_M, 6 },
+    { "renton-213-20", SW_PRACTICE_TRENCH_WIDTH_M, 6 },
+    { "renton-213-20", SW_PRACTICE_TRENCH_PIN_M, 12 },
+    { "renton-213-20", SW_PRACTICE_TOE_FOLD_M, 4 },
+    { "renton-213-20", SW_PRACTICE_TOE_PIN_M, 12 },
+    { "renton-213-20", SW_PRACTICE_SIDE_LAP_M, 2 },
+    { "renton-213-20", SW_PRACTICE_SIDE_LAP_PIN_M, 60 },
+    { "renton-213-20", SW_PRACTICE_END_LAP_M, 6 },
+    { "illinois-830", SW_PRACTICE_TRENCH_DEPTH_M, 6 },
+    { "illinois-830", SW_PRACTICE_SIDE_LAP_M, 4 },
+    { "illinois-830", SW_PRACTICE_END_LAP_M, 12 },
+    { "ohio-671", SW_PRACTICE_TRENCH_DEPTH_M, 6 },
+    { "ohio-671", SW_PRACTICE_PIN_DOWN_M, 36 },
+    { "ohio-671", SW_PRACTICE_EDGE_PIN_M, 36 },
+    { "ohio-671", SW_PRACTICE_SLOT_EVERY_M, 600 },
+    { "ohio-671", SW_PRACTICE_SLOT_DEPTH_M, 6 },
+    { "washington-c122", SW_PRACTICE_TRENCH_DEPTH_M, 6 },
+    { "washington-c122", SW_PRACTICE_TRENCH_WIDTH_M, 12 },
+    { "washington-c122", SW_PRACTICE_TRENCH_PIN_M, 18 },
+    { "washington-c122", SW_PRACTICE_PIN_LENGTH_M, 6 },
+  };
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      const SwPractice *practice = sw_catalogue_practice (catalogue, rows[i].practice);
+      const SwSourced *sourced = &practice->values[rows[i].value];
+      g_assert_cmpfloat_with_epsilon (sourced->value, rows[i].inches * 0.0254, 1e-12);
+      g_assert_cmpint (sourced->evidence, ==, SW_EVIDENCE_SEEN);
+    }
+  g_assert_cmpfloat (value_of (catalogue, "ohio-671", SW_PRACTICE_SLOT_HV), ==, 3.0);
+  g_assert_cmpint (sw_catalogue_practice (catalogue, "ohio-671")->trench_lining, ==,
+                   SW_LINING_DOWN);
+  g_assert_cmpint (sw_catalogue_practice (catalogue, "renton-213-20")->toe_kind, ==,
+                   SW_TOE_FOLD);
+}
+
+/* What an agency does not print is this program's, and says so. */
+static void
+test_gaps_are_owned (void)
+{
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+  guint gaps = 0;
+
+  for (guint i = 0; i < catalogue->practices->len; i++)
+    {
+      const SwPractice *practice = catalogue->practices->pdata[i];
+      if (practice->evidence != SW_EVIDENCE_SEEN)
+        continue;
+      for (int v = 0; v < SW_PRACTICE_VALUE_COUNT; v++)
+        {
+          const SwSourced *sourced = &practice->values[v];
+          gboolean ours = sourced->evidence == SW_EVIDENCE_PROPOSED;
+          gboolean says = g_str_has_prefix (sourced->source, "this program's default");
+          g_assert_cmpint (ours, ==, says);
+          gaps += ours;
+        }
+    }
+  g_assert_cmpuint (gaps, >, 80);
+}
+
+/* Common practice, no source: 150 x 150 mm trench, 0.10 m lap, 1.0 x 0.3 m field, 150 mm pins. */
+static void
+test_common_practice (void)
+{
+  static const struct
+  {
+    SwPracticeValue value;
+    double want;
+  } rows[] = {
+    { SW_PRACTICE_TRENCH_DEPTH_M, 0.15 }, { SW_PRACTICE_TRENCH_WIDTH_M, 0.15 },
+    { SW_PRACTICE_SIDE_LAP_M, 0.10 },     { SW_PRACTICE_PIN_DOWN_M, 1.0 },
+    { SW_PRACTICE_PIN_ACROSS_M, 0.3 },    { SW_PRACTICE_PIN_LENGTH_M, 0.15 },
+  };
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+  const SwPractice *common = sw_catalogue_practice (catalogue, "common");
+
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_assert_cmpfloat (common->values[rows[i].value].value, ==, rows[i].want);
+      g_assert_cmpint (common->values[rows[i].value].evidence, ==,
+                       SW_EVIDENCE_COMMON_PRACTICE);
+    }
+}
+
+/* Crest allowance 1.05 m and toe allowance 0.30 m, on which the training slopes stand. */
+static void
+test_common_allowances (void)
+{
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+  const SwPractice *common = sw_catalogue_practice (catalogue, "common");
+  const SwSourced *v = common->values;
+
+  g_assert_cmpint (common->trench_lining, ==, SW_LINING_DOWN_ACROSS_UP);
+  g_assert_cmpint (common->toe_kind, ==, SW_TOE_TRENCH);
+  g_assert_cmpint (common->toe_lining, ==, SW_LINING_DOWN_ACROSS);
+  /* 0.60 + (0.15 + 0.15 + 0.15) + 0 = 1.05; 0.15 + 0.15 = 0.30 */
+  g_assert_cmpfloat_with_epsilon (
+      v[SW_PRACTICE_SET_BACK_M].value + 2.0 * v[SW_PRACTICE_TRENCH_DEPTH_M].value
+          + v[SW_PRACTICE_TRENCH_WIDTH_M].value + v[SW_PRACTICE_TRENCH_FOLD_M].value,
+      1.05, 1e-12);
+  g_assert_cmpfloat_with_epsilon (
+      v[SW_PRACTICE_TOE_DEPTH_M].value + v[SW_PRACTICE_TOE_WIDTH_M].value, 0.30, 1e-12);
+}
+
+static void
+test_density_rows (void)
+{
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+  const SwPractice *stepped = sw_catalogue_practice (catalogue, "stepped-density");
+
+  /* Own default, 2.0, 1.5 and 1.0 per square yard rounded to 0.1 per m2. */
+  g_assert_cmpuint (stepped->n_density, ==, 3);
+  g_assert_cmpfloat (stepped->density[0].hv, ==, 2.0);
+  g_assert_cmpfloat (stepped->density[0].per_m2.value, ==, 2.4);
+  g_assert_cmpfloat (stepped->density[1].per_m2.value, ==, 1.8);
+  g_assert_cmpfloat (stepped->density[2].per_m2.value, ==, 1.2);
+}
+
+/* Class table: 1 lb/ft2 is rounded to 48 Pa by the agencies that print both. */
+static void
+test_blanket_classes (void)
+{
+  static const struct
+  {
+    const char *id;
+    double months, hv, c, psf;
+  } rows[] = {
+    { "1.A", 3, 5, 0.10, 0.25 },        { "1.D", 3, 2, 0.20, 1.75 },
+    { "2.C", 12, 3, 0.15, 1.50 },       { "2.D", 12, 2, 0.20, 1.75 },
+    { "3.B", 24, 1.5, 0.25, 2.00 },     { "4", 36, 1, 0.25, 2.25 },
+    { "5.A", INFINITY, 0.5, NAN, 6.0 }, { "5.C", INFINITY, 0.5, NAN, 10.0 },
+  };
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+
+  g_assert_cmpuint (catalogue->blankets->len, ==, 14);
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      const SwBlanket *blanket = sw_catalogue_blanket (catalogue, rows[i].id);
+      g_assert_cmpfloat (blanket->life_months.value, ==, rows[i].months);
+      g_assert_cmpfloat (blanket->max_hv.value, ==, rows[i].hv);
+      g_assert_cmpfloat (blanket->shear_pa.value, ==, rows[i].psf * 48.0);
+      if (isnan (rows[i].c))
+        g_assert_true (isnan (blanket->max_c.value));
+      else
+        g_assert_cmpfloat (blanket->max_c.value, ==, rows[i].c);
+    }
+}
+
+/* US Army FM 5-434: sand 1.11 loose, 0.95 compacted; loam 1.25, 0.90; clay 1.43, 0.90. */
+static void
+test_soils (void)
+{
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+  const SwSoil *sand = sw_catalogue_soil (catalogue, "sand");
+  const SwSoil *clay = sw_catalogue_soil (catalogue, "clay");
+  const SwSoil *loam = sw_catalogue_soil (catalogue, "loam");
+
+  g_assert_cmpfloat (sand->swell.value, ==, 0.11);
+  g_assert_cmpfloat (sand->compaction.value, ==, 0.95);
+  g_assert_cmpfloat (loam->swell.value, ==, 0.25);
+  g_assert_cmpfloat (clay->swell.value, ==, 0.43);
+  g_assert_cmpfloat (clay->compaction.value, ==, 0.90);
+  /* common practice: 150 mm in firm soil */
+  g_assert_cmpfloat (clay->pin_firm_m.value, ==, 0.15);
+  for (guint i = 0; i < catalogue->soils->len; i++)
+    {
+      const SwSoil *soil = catalogue->soils->pdata[i];
+      g_assert_cmpfloat (soil->pin_loose_m.value, >, soil->pin_firm_m.value);
+      g_assert_nonnull (sw_catalogue_pin_of_length (catalogue, soil->pin_loose_m.value));
+    }
+}
+
+static void
+test_pins_serve_their_nominal_length (void)
+{
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+
+  g_assert_cmpstr (sw_catalogue_pin_of_length (catalogue, 0.15)->id, ==, "staple-150");
+  g_assert_cmpstr (sw_catalogue_pin_of_length (catalogue, 0.1524)->id, ==, "staple-6in");
+  g_assert_cmpstr (sw_catalogue_pin_of_length (catalogue, 0.3)->id, ==, "staple-300");
+  g_assert_cmpstr (sw_catalogue_pin_of_length (catalogue, 0.4)->id, ==, "washer-pin-450");
+}
+
+static void
+check_text (const SwTexts *texts, const char *id)
+{
+  if (!sw_texts_has (texts, id))
+    g_error ("no text \"%s\"", id);
+}
+
+static void
+test_every_name_has_words (void)
+{
+  static const char *const more[] = {
+    "toe-kind.trench",    "toe-kind.fold",         "toe-kind.row",   "lining.down",
+    "lining.down-across", "lining.down-across-up", "surplus.spread", "surplus.trim",
+    "bench-rule.split",   "bench-rule.continuous", "side.left",      "side.right"
+  };
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+  g_autoptr (SwTexts) texts = sw_texts_load ("en");
+
+  for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
+    {
+      g_autofree char *id = g_strconcat ("practice.", sw_practice_keys[i].key, NULL);
+      check_text (texts, id);
+    }
+  for (int i = 0; i < SW_EVIDENCE_COUNT; i++)
+    {
+      g_autofree char *id =
+          g_strconcat ("evidence.", sw_evidence_code ((SwEvidence) i), NULL);
+      check_text (texts, id);
+    }
+  for (int i = 0; i < SW_OBTAINED_COUNT; i++)
+    {
+      g_autofree char *id =
+          g_strconcat ("obtained.", sw_obtained_code ((SwObtained) i), NULL);
+      check_text (texts, id);
+    }
+  for (int i = 0; i < SW_SITE_QUESTION_COUNT; i++)
+    {
+      g_autofree char *id = g_strconcat ("site.", sw_site_question_keys[i], NULL);
+      check_text (texts, id);
+    }
+  for (gsize i = 0; i < G_N_ELEMENTS (more); i++)
+    check_text (texts, more[i]);
+  for (guint i = 0; i < catalogue->soils->len; i++)
+    check_text (texts, ((const SwSoil *) catalogue->soils->pdata[i])->name_id);
+  for (guint i = 0; i < catalogue->blankets->len; i++)
+    check_text (texts, ((const SwBlanket *) catalogue->blankets->pdata[i])->name_id);
+  for (guint i = 0; i < catalogue->pins->len; i++)
+    check_text (texts, ((const SwPin *) catalogue->pins->pdata[i])->name_id);
+}
+
+static void
+test_default_job_is_in_the_catalogue (void)
+{
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+  g_autoptr (SwJob) job = sw_job_new_default ();
+  const SwFace *face = g_ptr_array_index (job->faces, 0);
+  const SwRoll *roll = sw_catalogue_roll (catalogue, "2.44x34.3");
+
+  g_assert_nonnull (sw_catalogue_practice (catalogue, job->practice_id));
+  g_assert_nonnull (sw_catalogue_blanket (catalogue, job->blanket_id));
+  g_assert_nonnull (sw_catalogue_soil (catalogue, face->soil_id));
+  g_assert_cmpfloat (roll->width_m, ==, job->roll_width_m);
+  g_assert_cmpfloat (roll->length_m, ==, job->roll_length_m);
+  g_assert_cmpfloat (roll->core_m, ==, job->roll_core_m);
+}
+
+static void
+check_refused (const char *kind, const char *text, const char *message)
+{
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_new ();
+  g_autoptr (GError) error = NULL;
+
+  g_assert_false (
+      sw_catalogue_parse (catalogue, kind, text, strlen (text), "c.json", &error));
+  g_assert_error (error, SW_STORE_ERROR, SW_STORE_ERROR_VALUE);
+  g_assert_cmpstr (error->message, ==, message);
+  g_assert_cmpuint (catalogue->rolls->len, ==, 0);
+  g_assert_cmpuint (catalogue->pins->len, ==, 0);
+}
+
+#define ROLL                                                                             \
+  "{ \"id\": \"r\", \"source\": \"s\", \"evidence\": \"seen\", \"width_m\": 1,\n"        \
+  "\"length_m\": 30, \"core_m\": 0 }"
+
+static void
+test_refused (void)
+{
+  check_refused (
+      "rolls", "{ \"version\": 1, \"rolls\": [ " ROLL ",\n" ROLL " ] }",
+      "c.json:3: rolls[1].id: found \"r\", expected an id that no other entry has");
+  check_refused ("rolls", "{ \"version\": 2, \"rolls\": [ " ROLL " ] }",
+                 "c.json:1: version: found 2, expected a number from 1 to 1");
+  check_refused (
+      "rolls", "{ \"version\": 1,\n\"rolls\": [] }",
+      "c.json:2: rolls: found an empty list, expected a list with at least one entry");
+  check_refused (
+      "rolls",
+      "{ \"version\": 1, \"rolls\": [ { \"id\": \"r\", \"evidence\": \"seen\",\n"
+      "\"width_m\": 1, \"length_m\": 30, \"core_m\": 0 } ] }",
+      "c.json:1: rolls[0].source: found nothing, expected text in quotes");
+  check_refused (
+      "rolls",
+      "{ \"version\": 1, \"rolls\": [ { \"id\": \"r\", \"source\": \"s\",\n"
+      "\"evidence\": \"seen\", \"width_m\": 1, \"length_m\": 30,\n\"coer_m\": 0 } ] }",
+      "c.json:3: rolls[0].coer_m: unknown key, expected one of \"id\", \"source\", "
+      "\"evidence\", \"width_m\", \"length_m\", \"core_m\"");
+  check_refused (
+      "rolls",
+      "{ \"version\": 1, \"rolls\": [ { \"id\": \"r\", \"source\": \"s\",\n"
+      "\"evidence\": \"user\", \"width_m\": 1, \"length_m\": 30, \"core_m\": 0 } ] }",
+      "c.json:2: rolls[0].evidence: found \"user\", expected one of \"seen\", "
+      "\"second-hand\", \"memory\", \"derived\", \"proposed\", \"common-practice\"");
+}
+
+int
+main (int argc, char *argv[])
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/store/catalogue/everything-has-a-source",
+                   test_everything_has_a_source);
+  g_test_add_func ("/store/catalogue/published-numbers", test_published_numbers);
+  g_test_add_func ("/store/catalogue/gaps-are-owned", test_gaps_are_owned);
+  g_test_add_func ("/store/catalogue/common-practice", test_common_practice);
+  g_test_add_func ("/store/catalogue/common-allowances", test_common_allowances);
+  g_test_add_func ("/store/catalogue/density-rows", test_density_rows);
+  g_test_add_func ("/store/catalogue/blanket-classes", test_blanket_classes);
+  g_test_add_func ("/store/catalogue/soils", test_soils);
+  g_test_add_func ("/store/catalogue/pins-serve-their-nominal-length",
+                   test_pins_serve_their_nominal_length);
+  g_test_add_func ("/store/catalogue/every-name-has-words", test_every_name_has_words);
+  g_test_add_func ("/store/catalogue/default-job", test_default_job_is_in_the_catalogue);
+  g_test_add_func ("/store/catalogue/refused", test_refused);
+  return g_test_run ();
+}
