@@ -128,7 +128,8 @@ paint_circle (const Canvas *canvas, const SwLook *look, SwPaperPoint centre,
   const SwColour line = line_colour (canvas, look);
   const SwColour fill = fill_colour (canvas, look);
 
-  cairo_arc (canvas->cr, centre.x_mm, centre.y_mm, radius_mm, 0.0, 2.0 * G_PI);
+  /* From the left end over the top, as libharu does, so that dashes fall alike. */
+  cairo_arc (canvas->cr, centre.x_mm, centre.y_mm, radius_mm, G_PI, 3.0 * G_PI);
   cairo_close_path (canvas->cr);
   if (sw_ink_fills (fill))
     {

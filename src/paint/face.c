@@ -10,39 +10,47 @@ measure_width_mm (SwTypeface typeface, double size_mm, const char *text, gpointe
 }
 
 static void
+close_fonts (gpointer data)
+{
+  SwFaces *faces = data;
+
+  for (guint i = 0; i < SW_FACE_COUNT; i++)
+    if (faces->fonts[i])
+      FT_Done_Face (faces->fonts[i]);
+  if (faces->library)
+    FT_Done_FreeType (faces->library);
+}
+
+static void
+release_fonts (gpointer faces)
+{
+  g_atomic_rc_box_release_full (faces, close_fonts);
+}
+
+static void
 free_faces (gpointer data)
 {
   SwFaces *faces = data;
 
   for (guint i = 0; i < SW_FACE_COUNT; i++)
-    {
-      if (faces->for_cairo[i])
-        cairo_font_face_destroy (faces->for_cairo[i]);
-      if (faces->fonts[i])
-        FT_Done_Face (faces->fonts[i]);
-    }
-  if (faces->library)
-    FT_Done_FreeType (faces->library);
-  g_free (faces);
+    if (faces->for_cairo[i])
+      cairo_font_face_destroy (faces->for_cairo[i]);
+  release_fonts (faces);
 }
 
-static void
-release_font (void *data)
-{
-  FT_Done_Face (data);
-}
-
-/* cairo may keep a face in its caches after we drop ours, so it holds its own reference. */
+/* cairo's caches may keep a face longer than the thread lives that opened it,
+   so each holds on to the fonts. */
 static cairo_font_face_t *
-face_for_cairo (FT_Face font)
+face_for_cairo (SwFaces *faces, SwTypeface typeface)
 {
   static const cairo_user_data_key_t key;
-  cairo_font_face_t *face = cairo_ft_font_face_create_for_ft_face (font, 0);
+  cairo_font_face_t *face =
+      cairo_ft_font_face_create_for_ft_face (faces->fonts[typeface], 0);
 
-  FT_Reference_Face (font);
-  if (cairo_font_face_set_user_data (face, &key, font, release_font)
+  if (cairo_font_face_set_user_data (face, &key, g_atomic_rc_box_acquire (faces),
+                                     release_fonts)
       != CAIRO_STATUS_SUCCESS)
-    FT_Done_Face (font);
+    g_error ("out of memory");
   return face;
 }
 
@@ -59,14 +67,14 @@ open_face (SwFaces *faces, SwTypeface typeface, GError **error)
                    "%s: the sheet font cannot be read", path);
       return FALSE;
     }
-  faces->for_cairo[typeface] = face_for_cairo (faces->fonts[typeface]);
+  faces->for_cairo[typeface] = face_for_cairo (faces, typeface);
   return TRUE;
 }
 
 static SwFaces *
 open_faces (GError **error)
 {
-  SwFaces *faces = g_new0 (SwFaces, 1);
+  SwFaces *faces = g_atomic_rc_box_new0 (SwFaces);
 
   if (FT_Init_FreeType (&faces->library) != 0)
     g_error ("FreeType cannot be started");
