@@ -11,7 +11,7 @@
 #define SECTION_RIGHT_MM 9.0
 #define SECTION_TOP_MM 12.0
 #define SECTION_BELOW_MM 21.0
-#define PLAN_SIDE_MM 14.0
+#define PLAN_SIDE_MM 19.0
 #define PLAN_TOP_MM 18.0
 #define PLAN_BELOW_MM 13.0
 #define FACE_SIDE_MM 18.0

@@ -3,7 +3,7 @@
 #include <math.h>
 
 #define LEAST_PIN_GAP_MM 1.5
-#define PIN_MM 0.3
+#define PIN_MM 0.26
 #define LEAST_BAND_MM 0.7
 #define HIDDEN_DASH_MM 1.0
 
@@ -27,6 +27,11 @@ draw_run (SwDrawing *drawing, guint i)
     return;
   sw_drawing_object (drawing, "/run/%u", i);
   sw_drawing_fill (drawing, SW_ROLE_RUN, rect);
+  for (int side = -1; side <= 1; side += 2)
+    sw_figure_segment (
+        drawing->figure, SW_ROLE_RUN_EDGE, rect.x_mm + side * rect.half_width_mm,
+        rect.y_mm - rect.half_height_mm, rect.x_mm + side * rect.half_width_mm,
+        rect.y_mm + rect.half_height_mm);
 }
 
 /* Where run @b, laid later, lies over run @a: hatched, the hidden edge dashed, the upper one full. */

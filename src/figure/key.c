@@ -42,6 +42,10 @@ draw_entry (const SwKeyEntry *entry, SwFigure *figure, double x_mm, double y_mm,
     case SW_KEY_BOX:
       sw_figure_box (figure, entry->role, x_mm, middle - text_mm * 0.42, SAMPLE_MM,
                      text_mm * 0.84);
+      for (int side = 0; side <= 1 && entry->role == SW_ROLE_RUN; side++)
+        sw_figure_segment (figure, SW_ROLE_RUN_EDGE, x_mm + side * SAMPLE_MM,
+                           middle - text_mm * 0.42, x_mm + side * SAMPLE_MM,
+                           middle + text_mm * 0.42);
       break;
     case SW_KEY_LINE:
       sw_figure_segment (figure, entry->role, x_mm, middle, x_mm + SAMPLE_MM, middle);

@@ -215,6 +215,18 @@ span_is_inside (const SwLabels *labels, const SwLabelSpan *span)
   return TRUE;
 }
 
+/* The dimension line itself: later texts keep off it. */
+static SwLabelBox
+span_line (const SwLabelSpan *span)
+{
+  double dx = span->x1_mm - span->x0_mm, dy = span->y1_mm - span->y0_mm;
+  double length = hypot (dx, dy);
+
+  return (SwLabelBox){ (span->x0_mm + span->x1_mm) / 2.0 + dy / length * span->offset_mm,
+                       (span->y0_mm + span->y1_mm) / 2.0 - dx / length * span->offset_mm,
+                       length / 2.0, 0.3, atan2 (-dy, dx) };
+}
+
 static void
 choose_spot (SwLabels *labels, Asked *asked)
 {
@@ -235,11 +247,13 @@ choose_spot (SwLabels *labels, Asked *asked)
       asked->box = box;
       asked->placed = TRUE;
       sw_labels_reserve (labels, box);
+      if (asked->is_span)
+        sw_labels_reserve (labels, span_line (&asked->span));
     }
 }
 
 static void
-draw_knock_out (SwFigure *figure, SwLabelBox box)
+draw_knock_out (SwFigure *figure, SwRole ground, SwLabelBox box)
 {
   double c = cos (box.turn_rad), s = sin (box.turn_rad);
   static const int corners[4][2] = { { -1, -1 }, { 1, -1 }, { 1, 1 }, { -1, 1 } };
@@ -252,7 +266,7 @@ draw_knock_out (SwFigure *figure, SwLabelBox box)
 
       points[i] = (SwPaperPoint){ box.x_mm + u * c + v * s, box.y_mm - u * s + v * c };
     }
-  sw_figure_area (figure, SW_ROLE_WHITE, points, 4);
+  sw_figure_area (figure, ground == SW_ROLE_TEXT ? SW_ROLE_WHITE : ground, points, 4);
 }
 
 /* From the target to the nearest point of the box's middle line. */
@@ -328,7 +342,7 @@ draw_layer (const GPtrArray *order, SwFigure *figure, guint layer)
       if (layer == 0 && asked->wish.style & SW_LABEL_LEADER)
         draw_leader (figure, asked);
       if (layer == 1 && asked->wish.style & SW_LABEL_KNOCK_OUT)
-        draw_knock_out (figure, asked->box);
+        draw_knock_out (figure, asked->wish.ground, asked->box);
       if (layer == 2)
         draw_text (figure, asked);
     }

@@ -37,7 +37,7 @@ typedef enum
 typedef enum
 {
   SW_LABEL_PLAIN,
-  SW_LABEL_KNOCK_OUT = 1 << 0, /* white behind the text */
+  SW_LABEL_KNOCK_OUT = 1 << 0, /* a ground behind the text */
   SW_LABEL_LEADER = 1 << 1,    /* a thin line from the target to the text */
   SW_LABEL_BOLD = 1 << 2
 } SwLabelStyle;
@@ -47,7 +47,8 @@ typedef struct
 {
   SwLabelRank rank;
   SwRole role;
-  guint style; /* SwLabelStyle */
+  SwRole ground; /* KNOCK_OUT: filled behind the text; SW_ROLE_TEXT: white */
+  guint style;   /* SwLabelStyle */
   double size_mm;
   const char *object; /* NULL: none */
   const char *text;

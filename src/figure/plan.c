@@ -9,6 +9,9 @@
 /* Runs narrower than this on paper carry no number. */
 #define NUMBER_EVERY_MM 4.2
 
+/* A number's middle is this far inside its run's end. */
+#define NUMBER_IN_MM 2.4
+
 /* Sides shorter than this on paper carry no dimension. */
 #define SHORT_SIDE_MM 6.0
 
@@ -55,9 +58,35 @@ draw_runs (SwDrawing *drawing)
         continue;
       sw_drawing_object (drawing, "/run/%u", i);
       sw_drawing_fill (drawing, SW_ROLE_RUN, rect);
+      for (int side = -1; side <= 1; side += 2)
+        sw_figure_segment (
+            drawing->figure, SW_ROLE_RUN_EDGE, rect.x_mm + side * rect.half_width_mm,
+            rect.y_mm - rect.half_height_mm, rect.x_mm + side * rect.half_width_mm,
+            rect.y_mm + rect.half_height_mm);
     }
   sw_figure_object (drawing->figure, "");
   sw_figure_unclip (drawing->figure);
+}
+
+/* Where a number lies within the outline: near the upper end, else the middle, else the lower end. */
+static guint
+number_spots (const SwDrawing *drawing, const SwRun *run, SwLabelSpot spots[3])
+{
+  SwRing ring = { drawing->face->outline, drawing->face->n_outline };
+  double x_m = (run->along_from_m + run->along_to_m) / 2.0;
+  double in_m = NUMBER_IN_MM / drawing->view->x_mm_per_m;
+  double outs_m[] = { run->out_from_m + in_m, (run->out_from_m + run->out_to_m) / 2.0,
+                      run->out_to_m - in_m };
+  guint n = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (outs_m); i++)
+    if (sw_ring_contains (ring, (SwPoint){ x_m, outs_m[i] }))
+      {
+        SwPaperPoint at = sw_drawing_at (drawing, x_m, outs_m[i]);
+
+        spots[n++] = (SwLabelSpot){ at.x_mm, at.y_mm, 0.0 };
+      }
+  return n;
 }
 
 static void
@@ -69,24 +98,21 @@ number_runs (SwDrawing *drawing)
     {
       const SwRun *run = &laid->runs[i];
       double width = (run->along_to_m - run->along_from_m) * drawing->view->x_mm_per_m;
-      guint every = width >= NUMBER_EVERY_MM         ? 1
-                    : width * 5.0 >= NUMBER_EVERY_MM ? 5
-                                                     : 20;
-      SwPaperPoint at = sw_drawing_at (
-          drawing, (run->along_from_m + run->along_to_m) / 2.0, run->out_to_m);
+      int every = width >= NUMBER_EVERY_MM ? 1 : width * 5.0 >= NUMBER_EVERY_MM ? 5 : 20;
       g_autofree char *label = sw_run_label (run);
+      SwLabelSpot spots[3];
+      guint n = number_spots (drawing, run, spots);
 
-      if (run->number % (int) every != 0 && !(every > 1 && run->number == 1))
+      if (run->number % every != 0 && !(every > 1 && run->number == 1))
         continue;
-      sw_labels_wish (
-          drawing->labels,
-          &(SwLabelWish){ .rank = SW_LABEL_USEFUL,
-                          .role = SW_ROLE_MUTED,
-                          .size_mm = drawing->text_mm * 0.92,
-                          .object = sw_drawing_object_id (drawing, "/run/%u", i),
-                          .text = label,
-                          .spots = &(SwLabelSpot){ at.x_mm, at.y_mm - 2.4, 0.0 },
-                          .n_spots = 1 });
+      sw_labels_wish (drawing->labels, &(SwLabelWish){ .rank = SW_LABEL_USEFUL,
+                                                       .role = SW_ROLE_MUTED,
+                                                       .size_mm = drawing->text_mm * 0.92,
+                                                       .object = sw_drawing_object_id (
+                                                           drawing, "/run/%u", i),
+                                                       .text = label,
+                                                       .spots = spots,
+                                                       .n_spots = n });
     }
 }
 
@@ -128,8 +154,8 @@ draw_break (SwDrawing *drawing, SwBox box, guint i, const char *text_id)
   sw_drawing_object (drawing, "/section/%u", i);
   sw_figure_segment (drawing->figure, SW_ROLE_BREAK, a.x_mm - 2.0, a.y_mm, b.x_mm + 2.0,
                      b.y_mm);
-  sw_drawing_note (drawing, SW_LABEL_NEEDED, SW_ROLE_TEXT, b.x_mm + 3.5 + half, b.y_mm,
-                   0.0, id, words);
+  sw_drawing_note (drawing, SW_LABEL_NEEDED, SW_ROLE_TEXT,
+                   b.x_mm + SIDE_ROW_MM + 2.5 + half, b.y_mm, 0.0, id, words);
 }
 
 static void
@@ -156,34 +182,39 @@ name_benches (SwDrawing *drawing, SwBox box)
     }
 }
 
-/* Fall-line arrows down the face at a quarter and three quarters of its width. */
+/* One arrow down the longest stretch that the outline has at @along_m. */
 static void
-draw_fall_arrows (SwDrawing *drawing, SwBox box)
+draw_fall_arrow (SwDrawing *drawing, double along_m, gboolean named)
 {
-  const SwFace *face = drawing->face;
-  double from_m = face->section[face->crest].x_m, to_m = face->section[face->toe].x_m;
+  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (SwSpan));
+  SwSpan longest = { 0.0, 0.0 };
+  SwPaperPoint a, b;
 
-  for (int i = 1; i <= 3; i += 2)
+  sw_ring_cut_x ((SwRing){ drawing->face->outline, drawing->face->n_outline }, along_m,
+                 spans);
+  for (guint i = 0; i < spans->len; i++)
     {
-      double x_m = box.x0_m + (box.x1_m - box.x0_m) * i / 4.0;
-      SwPaperPoint a = sw_drawing_at (drawing, x_m, from_m + (to_m - from_m) * 0.18);
-      SwPaperPoint b = sw_drawing_at (drawing, x_m, from_m + (to_m - from_m) * 0.62);
+      SwSpan span = g_array_index (spans, SwSpan, i);
 
-      if (b.y_mm - a.y_mm > 30.0)
-        b.y_mm = a.y_mm + 30.0;
-      if (b.y_mm - a.y_mm < 4.0)
-        return;
-      sw_drawing_object (drawing, "/fall-line");
-      sw_draft_arrow (drawing->figure, SW_ROLE_FALL_LINE, a.x_mm, a.y_mm, b.x_mm, b.y_mm,
-                      3.0);
-      sw_labels_reserve_rect (drawing->labels, a.x_mm - 1.0, a.y_mm, 2.0,
-                              b.y_mm - a.y_mm);
-      if (i == 1)
-        sw_drawing_note (drawing, SW_LABEL_MAIN, SW_ROLE_TEXT, a.x_mm + 3.0,
-                         (a.y_mm + b.y_mm) / 2.0, G_PI_2,
-                         sw_drawing_object_id (drawing, "/fall-line"),
-                         sw_drawing_text (drawing, "drawing.fall-line"));
+      if (span.to_m - span.from_m > longest.to_m - longest.from_m)
+        longest = span;
     }
+  a = sw_drawing_at (drawing, along_m,
+                     longest.from_m + (longest.to_m - longest.from_m) * 0.2);
+  b = sw_drawing_at (drawing, along_m,
+                     longest.from_m + (longest.to_m - longest.from_m) * 0.7);
+  if (b.y_mm - a.y_mm < 5.0)
+    return;
+  b.y_mm = fmin (b.y_mm, a.y_mm + 30.0);
+  sw_drawing_object (drawing, "/fall-line");
+  sw_draft_arrow (drawing->figure, SW_ROLE_FALL_LINE, a.x_mm, a.y_mm, b.x_mm, b.y_mm,
+                  3.0);
+  sw_labels_reserve_rect (drawing->labels, a.x_mm - 1.0, a.y_mm, 2.0, b.y_mm - a.y_mm);
+  if (named)
+    sw_drawing_note (drawing, SW_LABEL_MAIN, SW_ROLE_TEXT, a.x_mm + 3.0,
+                     (a.y_mm + b.y_mm) / 2.0, G_PI_2,
+                     sw_drawing_object_id (drawing, "/fall-line"),
+                     sw_drawing_text (drawing, "drawing.fall-line"));
 }
 
 /* The wind blows towards the leeward end, where the first run lies. */
@@ -300,7 +331,9 @@ sw_draw_plan (const SwResult *result, guint face_index, const SwView *view,
         {
           draw_break (&drawing, box, face->crest, "drawing.crest-line");
           draw_break (&drawing, box, face->toe, "drawing.toe-line");
-          draw_fall_arrows (&drawing, box);
+          for (int i = 1; i <= 3; i += 2)
+            draw_fall_arrow (&drawing, box.x0_m + (box.x1_m - box.x0_m) * i / 4.0,
+                             i == 1);
         }
       dimension_sides (&drawing);
       draw_wind (&drawing, sw_plan_box (result, face_index));

@@ -28,6 +28,20 @@ round_step (double limit)
   return power * (rest >= 5.0 - 1e-9 ? 5.0 : rest >= 2.0 - 1e-9 ? 2.0 : 1.0);
 }
 
+/* As few decimals as write @value exactly: steps are 1, 2 or 5 and their halves. */
+static int
+decimals_of (double value)
+{
+  int decimals = 0;
+
+  while (decimals < 4 && fabs (value - round (value)) > 1e-9 * pow (10.0, decimals))
+    {
+      value *= 10.0;
+      decimals++;
+    }
+  return decimals;
+}
+
 static void
 put (SwFigure *figure, SwAlign align, double x_mm, double y_mm, double size_mm,
      const char *text)
@@ -44,12 +58,9 @@ draw_bar (SwFigure *figure, double x_mm, double y_mm, double mm_per_m, double si
   double unit_m = draw->style.units == SW_UNITS_US ? SW_M_PER_FT : 1.0;
   double whole = round_step (LONGEST_MM / (mm_per_m * unit_m));
   double length = whole * unit_m * mm_per_m, quarter = length / 4.0;
-  int decimals = whole / 2.0 >= 1.0 - 1e-9 && fmod (whole, 2.0) < 1e-9 ? 0
-                 : whole >= 0.1                                        ? 2
-                                                                       : 3;
+  int decimals = decimals_of (whole / 2.0);
   g_autofree char *half = sw_decimal_text (whole / 2.0, decimals, draw->style);
-  g_autofree char *all =
-      sw_decimal_text (whole, whole >= 1.0 - 1e-9 ? 0 : decimals, draw->style);
+  g_autofree char *all = sw_decimal_text (whole, decimals_of (whole), draw->style);
   g_autofree char *end =
       g_strconcat (all, " ", sw_quantity_unit (SW_UNIT_M, draw->style.units), NULL);
 

@@ -14,6 +14,9 @@
 #define FIRST_ROW_MM 4.5
 #define NEXT_ROW_MM 5.2
 
+/* Rises shorter than this on paper carry no dimension. */
+#define SHORT_RISE_MM 3.0
+
 /* Stretches this close in direction are one: 0.05 degrees. */
 #define SAME_RAD 0.0009
 
@@ -338,15 +341,13 @@ note_benches (SwDrawing *drawing)
       double to_m = laid->tiers[t].reach.out_from_m, middle_m = (from_m + to_m) / 2.0;
       SwPaperPoint at =
           sw_drawing_at (drawing, middle_m, ground_up_m (drawing->face, middle_m));
-      g_autofree char *width = sw_drawing_length (drawing, to_m - from_m);
-      g_autofree char *words =
-          sw_texts_fill (drawing->draw->texts, "drawing.bench", "width", width, NULL);
       SwLabelSpot spots[] = { { at.x_mm, at.y_mm + SOIL_MM + 3.0, 0.0 },
                               { at.x_mm - 8.0, at.y_mm + SOIL_MM + 6.5, 0.0 },
                               { at.x_mm, at.y_mm - 15.0, 0.0 } };
 
       sw_drawing_callout (drawing, SW_LABEL_MAIN, at, spots, G_N_ELEMENTS (spots),
-                          sw_drawing_object_id (drawing, "/tier/%u", t), words);
+                          sw_drawing_object_id (drawing, "/tier/%u", t),
+                          sw_drawing_text (drawing, "drawing.bench-name"));
     }
 }
 
@@ -371,7 +372,7 @@ dimension_rise (SwDrawing *drawing, SwLabelRank rank, guint from, guint to,
   const SwPoint *p = drawing->face->section;
   g_autofree char *text = sw_drawing_length (drawing, fabs (p[from].y_m - p[to].y_m));
 
-  if (fabs (p[from].y_m - p[to].y_m) < 0.01)
+  if (fabs ((p[from].y_m - p[to].y_m) * drawing->view->y_mm_per_m) < SHORT_RISE_MM)
     return;
   sw_drawing_dimension (
       drawing, rank,
