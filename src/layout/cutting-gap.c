@@ -9,6 +9,10 @@
  * same pieces always give the same plan. */
 #define SEARCH_BUDGET 400000
 
+/* Every pair of rolls is looked at, so beyond this many the swaps would take longer than a
+ * drag may. */
+#define MOST_SWAPPED_ROLLS 600
+
 /* How many rolls of each filling of the relaxation are given back to the search, at most. */
 #define MOST_GIVEN_BACK 2
 
@@ -148,7 +152,7 @@ sw_cutting_close_gap (SwCutting *cutting, const gint64 *pieces, guint count,
 {
   Order order = { .capacity = capacity };
 
-  if (cutting->rolls > cutting->bound)
+  if (cutting->rolls > cutting->bound && cutting->rolls <= MOST_SWAPPED_ROLLS)
     cutting->rolls = sw_cutting_by_swaps (pieces, count, capacity, cutting->bound,
                                           cutting->roll_of, cutting->rolls);
   if (cutting->rolls <= cutting->bound)
