@@ -145,6 +145,24 @@ paint_circle (const Canvas *canvas, const SwLook *look, SwPaperPoint centre,
 }
 
 static void
+paint_dots (const Canvas *canvas, guint first, guint count)
+{
+  const SwItem *items = &g_array_index (canvas->figure->items, SwItem, first);
+  const SwLook *look = &canvas->palette->looks[items->role];
+  const double width_mm = sw_ink_dot_width_mm (canvas->figure, first, look);
+
+  set_pen (canvas, look);
+  cairo_set_line_width (canvas->cr, MAX (width_mm, canvas->thinnest_mm));
+  for (guint i = 0; i < count; i++)
+    {
+      const SwPaperPoint centre = *sw_figure_item_points (canvas->figure, &items[i]);
+      cairo_move_to (canvas->cr, centre.x_mm, centre.y_mm);
+      cairo_line_to (canvas->cr, centre.x_mm, centre.y_mm);
+    }
+  cairo_stroke (canvas->cr);
+}
+
+static void
 paint_text (const Canvas *canvas, const SwLook *look, const SwItem *item, SwPaperPoint at)
 {
   cairo_t *cr = canvas->cr;
@@ -216,6 +234,26 @@ paint_item (Canvas *canvas, const SwItem *item)
     }
 }
 
+static void
+paint_items (Canvas *canvas)
+{
+  const GArray *items = canvas->figure->items;
+
+  for (guint i = 0; i < items->len;)
+    {
+      const SwItem *item = &g_array_index (items, SwItem, i);
+      const SwLook *look = &canvas->palette->looks[item->role];
+      const guint dots = sw_ink_dots (canvas->figure, i, look, line_colour (canvas, look),
+                                      fill_colour (canvas, look));
+
+      if (dots > 0)
+        paint_dots (canvas, i, dots);
+      else
+        paint_item (canvas, item);
+      i += MAX (dots, 1);
+    }
+}
+
 /* Metrics and hinting off: widths then agree with the PDF to 0.1 %. */
 static void
 set_up (cairo_t *cr)
@@ -265,8 +303,7 @@ sw_paint_cairo (const SwFigure *figure, cairo_t *cr, const SwPalette *palette,
     }
   cairo_save (cr);
   set_up (cr);
-  for (guint i = 0; i < figure->items->len; i++)
-    paint_item (&canvas, &g_array_index (figure->items, SwItem, i));
+  paint_items (&canvas);
   while (canvas.clips > 0)
     end_clip (&canvas);
   cairo_restore (cr);

@@ -202,6 +202,24 @@ paint_circle (Sheet *sheet, SwRole role, SwPaperPoint centre, double radius_mm)
 }
 
 static void
+paint_dots (Sheet *sheet, guint first, guint count)
+{
+  const SwItem *items = &g_array_index (sheet->figure->items, SwItem, first);
+  const SwLook *look = &sheet->pdf->palette->looks[items->role];
+
+  set_pen (sheet, items->role, PEN_EDGE);
+  HPDF_Page_SetLineWidth (sheet->page,
+                          to_pt (sw_ink_dot_width_mm (sheet->figure, first, look)));
+  sheet->pen = PEN_NONE; /* its width is no longer the look's */
+  for (guint i = 0; i < count; i++)
+    {
+      const SwPaperPoint centre = *sw_figure_item_points (sheet->figure, &items[i]);
+      trace (sheet, (const SwPaperPoint[]){ centre, centre }, 2);
+    }
+  HPDF_Page_Stroke (sheet->page);
+}
+
+static void
 paint_text (Sheet *sheet, const SwItem *item, SwPaperPoint at)
 {
   SwPdf *pdf = sheet->pdf;
@@ -306,8 +324,18 @@ sw_pdf_paint_page (SwPdf *pdf, HPDF_Page page, const SwFigure *figure)
   };
 
   HPDF_Page_SetLineJoin (page, HPDF_ROUND_JOIN);
-  for (guint i = 0; i < figure->items->len; i++)
-    paint_item (&sheet, &g_array_index (figure->items, SwItem, i));
+  for (guint i = 0; i < figure->items->len;)
+    {
+      const SwItem *item = &g_array_index (figure->items, SwItem, i);
+      const SwLook *look = &pdf->palette->looks[item->role];
+      const guint dots = sw_ink_dots (figure, i, look, look->line, look->fill);
+
+      if (dots > 0)
+        paint_dots (&sheet, i, dots);
+      else
+        paint_item (&sheet, item);
+      i += MAX (dots, 1);
+    }
   while (sheet.clips > 0)
     end_clip (&sheet);
 }

@@ -25,6 +25,7 @@ sample_palette (void)
         memcpy (look->dash_mm, (double[]){ 2.1, 1.1, 0.7, 1.1 }, sizeof look->dash_mm);
     }
   palette->looks[SW_ROLE_HIGHLIGHT].fill = (SwColour){ 1.0, 0.4, 0.1, 0.4 };
+  palette->looks[SW_ROLE_PIN].fill = palette->looks[SW_ROLE_PIN].line;
   palette->looks[SW_ROLE_TEXT].line = (SwColour){ 0.0, 0.0, 0.0, 1.0 };
   return palette;
 }
@@ -43,6 +44,14 @@ add_role (SwFigure *figure, SwRole role, double x_mm, double y_mm)
   sw_figure_box (figure, role, x_mm + 12, y_mm + 4, 8, 6);
   sw_figure_circle (figure, role, x_mm + 24, y_mm + 7, 2.0);
   sw_mark_arrow (figure, role, x_mm + 28, y_mm + 9, x_mm + 33, y_mm + 3);
+}
+
+static void
+add_pins (SwFigure *figure)
+{
+  for (int i = 0; i < 300; i++)
+    sw_figure_circle (figure, SW_ROLE_PIN, 85.0 + 1.5 * (i % 40), 165.0 + 3.0 * (i / 40),
+                      i < 200 ? 0.25 : 0.5);
 }
 
 static void
@@ -76,6 +85,7 @@ sample_figure (void)
     sw_figure_text (figure, SW_ROLE_TEXT, 50.0, 150.0, 3.0, i % 3, i % 2, i * G_PI / 4.0,
                     "      turned text");
   add_clipped (figure);
+  add_pins (figure);
   sw_figure_link (figure, 5.0, 200.0, 30.0, 5.0, figure->title);
   return figure;
 }
