@@ -135,16 +135,16 @@ def case_job_not_json():
 
 
 def case_job_newer():
-    expect_job_trouble(UNREADABLE, ["bad.slope.json", "99"], ('"format": 1', '"format": 99'))
+    expect_job_trouble(UNREADABLE, ["bad.slope.json", "99"], ('"slopewright": 1', '"slopewright": 99'))
 
 
 def case_job_wrong_type():
     expect_job_trouble(UNREADABLE, ["bad.slope.json", "practice"],
-                       ('"practice": "common"', '"practice": 7'))
+                       ('"id": "common"', '"id": 7'))
 
 
 def case_job_unknown_practice():
-    expect_job_trouble(CANNOT_LAY, ["practice"], ('"practice": "common"', '"practice": "none"'))
+    expect_job_trouble(CANNOT_LAY, ["practice"], ('"id": "common"', '"id": "none"'))
 
 
 def case_job_cut_short():
