@@ -1,0 +1,182 @@
+/* SPDX-License-Identifier: MIT */
+#include "report-tally.h"
+
+#define TITLE_WIDTH 44
+
+char *
+sw_report_tally (const SwResult *result, const SwTexts *texts, SwNumberStyle style,
+                 SwTallyFormat format)
+{
+  g_return_val_if_fail (result->status == SW_OK, NULL);
+  if (format == SW_TALLY_CSV)
+    return sw_report_tally_csv (result, texts);
+  if (format == SW_TALLY_JSON)
+    return sw_report_tally_json (result, texts);
+  return sw_report_tally_text (result, texts, style);
+}
+
+char *
+sw_report_run_words (const SwLayout *layout, const SwPiece *piece)
+{
+  const SwFaceLayout *face = &layout->faces[piece->face];
+  g_autofree char *label = sw_run_label (&face->runs[piece->run]);
+
+  return g_strdup_printf ("%s-%s", face->face->id, label);
+}
+
+const char *
+sw_report_si_unit (SwUnit unit)
+{
+  switch (unit)
+    {
+    case SW_UNIT_M:
+    case SW_UNIT_SMALL_M:
+      return "m";
+    case SW_UNIT_M2:
+      return "m2";
+    case SW_UNIT_M3:
+      return "m3";
+    case SW_UNIT_KG:
+      return "kg";
+    case SW_UNIT_RAD:
+      return "rad";
+    case SW_UNIT_PER_M2:
+      return "1/m2";
+    case SW_UNIT_KG_PER_M2:
+      return "kg/m2";
+    case SW_UNIT_PA:
+      return "Pa";
+    case SW_UNIT_MONTH:
+      return "month";
+    case SW_UNIT_DAY:
+      return "d";
+    case SW_UNIT_HOUR:
+      return "h";
+    default:
+      return "1";
+    }
+}
+
+/* A heading with its underline. */
+static void
+head (GString *report, const char *text)
+{
+  g_string_append_printf (report, "%s%s\n", report->len > 0 ? "\n" : "", text);
+  for (glong i = g_utf8_strlen (text, -1); i > 0; i--)
+    g_string_append_c (report, '-');
+  g_string_append_c (report, '\n');
+}
+
+static void
+line (GString *report, const char *title, const char *value)
+{
+  g_string_append (report, title);
+  for (glong i = g_utf8_strlen (title, -1); i < TITLE_WIDTH; i++)
+    g_string_append_c (report, ' ');
+  g_string_append_printf (report, "  %s\n", value);
+}
+
+static void
+working_line (GString *report, const SwWorking *working, const SwTexts *texts,
+              SwNumberStyle style)
+{
+  g_autofree char *title = sw_report_working_title (working, texts);
+  g_autofree char *value = sw_report_quantity (working->value, working->unit, style);
+
+  line (report, title, value);
+}
+
+/* All workings whose name begins with @prefix, or those of no face when NULL. */
+static void
+append_workings (GString *report, const SwResult *result, const char *prefix,
+                 const SwTexts *texts, SwNumberStyle style)
+{
+  for (guint i = 0; i < result->tally->workings->len; i++)
+    {
+      const SwWorking *working = g_ptr_array_index (result->tally->workings, i);
+
+      if (g_str_has_prefix (working->name, prefix))
+        working_line (report, working, texts, style);
+    }
+}
+
+static gboolean
+is_of_a_face (const SwResult *result, const SwWorking *working)
+{
+  for (guint f = 0; f < result->layout->n_faces; f++)
+    {
+      g_autofree char *prefix =
+          g_strdup_printf ("%s.", result->layout->faces[f].face->id);
+
+      /* "pins.150" is an order even where a face is called "pins". */
+      if (g_str_has_prefix (working->name, prefix)
+          && !g_str_equal (working->formula, "pins_order"))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static void
+append_job (GString *report, const SwResult *result, const SwTexts *texts,
+            SwNumberStyle style)
+{
+  head (report, sw_texts_get (texts, "report.head.job"));
+  for (guint i = 0; i < result->tally->workings->len; i++)
+    {
+      const SwWorking *working = g_ptr_array_index (result->tally->workings, i);
+
+      if (!is_of_a_face (result, working))
+        working_line (report, working, texts, style);
+    }
+}
+
+static void
+append_cut_list (GString *report, const SwResult *result, const SwTexts *texts,
+                 SwNumberStyle style)
+{
+  const SwLayout *layout = result->layout;
+
+  head (report, sw_texts_get (texts, "report.head.cut-list"));
+  for (int roll = 1; roll <= layout->rolls; roll++)
+    {
+      g_autoptr (GString) pieces = g_string_new (NULL);
+      g_autofree char *number = g_strdup_printf ("%d", roll);
+      g_autofree char *title =
+          sw_texts_fill (texts, "report.roll", "number", number, NULL);
+      g_autofree char *rest =
+          sw_quantity_text (layout->offcuts_m[roll - 1], SW_UNIT_M, style);
+
+      for (guint i = 0; i < layout->n_pieces; i++)
+        if (layout->pieces[i].roll == roll)
+          {
+            g_autofree char *run = sw_report_run_words (layout, &layout->pieces[i]);
+            g_autofree char *length =
+                sw_quantity_text (layout->pieces[i].length_m, SW_UNIT_M, style);
+
+            g_string_append_printf (pieces, "%s %s + ", run, length);
+          }
+      g_autofree char *offcut =
+          sw_texts_fill (texts, "report.offcut", "length", rest, NULL);
+      g_string_append (pieces, offcut);
+      line (report, title, pieces->str);
+    }
+}
+
+char *
+sw_report_tally_text (const SwResult *result, const SwTexts *texts, SwNumberStyle style)
+{
+  GString *report = g_string_new (NULL);
+
+  append_job (report, result, texts, style);
+  for (guint f = 0; f < result->layout->n_faces; f++)
+    {
+      const SwFace *face = result->layout->faces[f].face;
+      g_autofree char *words = sw_report_face_words (face, texts);
+      g_autofree char *prefix = g_strdup_printf ("%s.", face->id);
+
+      head (report, words);
+      append_workings (report, result, prefix, texts, style);
+    }
+  append_cut_list (report, result, texts, style);
+  return g_string_free (report, FALSE);
+}

@@ -1,0 +1,106 @@
+/* SPDX-License-Identifier: MIT */
+#include "report-words.h"
+#include <slopewright/base/gradient.h>
+#include <string.h>
+
+char *
+sw_report_face_words (const SwFace *face, const SwTexts *texts)
+{
+  gboolean named =
+      face->name != NULL && *face->name != '\0' && !g_str_equal (face->name, face->id);
+
+  return sw_texts_fill (texts, named ? "report.face-named" : "report.face", "id",
+                        face->id, "name", face->name, NULL);
+}
+
+char *
+sw_report_place_words (const SwResult *result, int face, int tier, const SwTexts *texts)
+{
+  const SwFaceLayout *layout = &result->layout->faces[face];
+  g_autofree char *words = sw_report_face_words (layout->face, texts);
+
+  if (tier < 0 || layout->n_tiers < 2)
+    return g_steal_pointer (&words);
+  g_autofree char *number = g_strdup_printf ("%d", tier + 1);
+  return sw_texts_fill (texts, "report.face-tier", "face", words, "tier", number, NULL);
+}
+
+char *
+sw_report_quantity (double value, SwUnit unit, SwNumberStyle style)
+{
+  double angle_rad = value;
+
+  if (unit == SW_UNIT_RAD)
+    return sw_gradient_text (value, style);
+  if (unit == SW_UNIT_HV && sw_gradient_from_hv (value, &angle_rad) == SW_OK)
+    return sw_gradient_text (angle_rad, style);
+  return sw_quantity_text (value, unit, style);
+}
+
+/* Up to four decimals, at least two, so that 0.075 stays 0.075 and 12.5 is 12.50. */
+static char *
+calculator_digits (double value, SwNumberStyle style)
+{
+  char *digits = sw_decimal_text (value, 4, style);
+  gsize length = strlen (digits);
+
+  for (int spare = 2; spare > 0 && length > 0 && digits[length - 1] == '0'; spare--)
+    digits[--length] = '\0';
+  return digits;
+}
+
+/* What a calculator works in; the SI value is divided by the factor. */
+static const struct
+{
+  SwUnit unit;
+  const char *metric, *us;
+  double us_factor;
+} calculator[] = {
+  { SW_UNIT_M, "m", "ft", SW_M_PER_FT },
+  { SW_UNIT_SMALL_M, "m", "ft", SW_M_PER_FT },
+  { SW_UNIT_M2, "m²", "ft²", SW_M2_PER_FT2 },
+  { SW_UNIT_M3, "m³", "ft³", SW_M_PER_FT *SW_M2_PER_FT2 },
+  { SW_UNIT_KG, "kg", "lb", SW_KG_PER_LB },
+  { SW_UNIT_KG_PER_M2, "kg/m²", "lb/ft²", SW_KG_PER_LB / SW_M2_PER_FT2 },
+  { SW_UNIT_PERCENT, "", "", 1.0 },
+};
+
+char *
+sw_report_calculator (double value, SwUnit unit, SwNumberStyle style)
+{
+  gboolean us = style.units == SW_UNITS_US;
+
+  for (guint i = 0; i < G_N_ELEMENTS (calculator); i++)
+    if (calculator[i].unit == unit)
+      {
+        const char *symbol = us ? calculator[i].us : calculator[i].metric;
+        g_autofree char *digits =
+            calculator_digits (us ? value / calculator[i].us_factor : value, style);
+
+        return g_strconcat (digits, *symbol != '\0' ? "\xc2\xa0" : "", symbol, NULL);
+      }
+  return sw_report_quantity (value, unit, style);
+}
+
+char *
+sw_report_input_words (const SwInput *input, const SwTexts *texts)
+{
+  g_autofree char *practice =
+      g_strdup_printf ("practice.%s", input->name != NULL ? input->name : "");
+  g_autofree char *id = g_strdup_printf ("report.input.%s", input->symbol);
+
+  if (input->origin == SW_ORIGIN_PRACTICE && sw_texts_has (texts, practice))
+    return g_strdup (sw_texts_get (texts, practice));
+  return g_strdup (sw_texts_get (texts, id));
+}
+
+char *
+sw_report_source_words (const char *source, SwEvidence evidence, const SwTexts *texts)
+{
+  g_autofree char *id = g_strdup_printf ("evidence.%s", sw_evidence_code (evidence));
+  const char *how = sw_texts_get (texts, id);
+
+  if (source == NULL || *source == '\0')
+    return g_strdup (how);
+  return sw_texts_fill (texts, "report.source", "source", source, "evidence", how, NULL);
+}

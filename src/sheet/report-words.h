@@ -1,0 +1,24 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/sheet/report.h>
+
+/* Words that reports and pages share. All (transfer full). */
+
+/** "Face A, Upper cutting", or "Face A" when its name is empty or the same. */
+char *sw_report_face_words (const SwFace *face, const SwTexts *texts);
+/** The same with ", tier 2" where the face has more than one; @tier < 0: no tier. */
+char *sw_report_place_words (const SwResult *result, int face, int tier,
+                             const SwTexts *texts);
+/** A quantity as read; a gradient always in its three forms. */
+char *sw_report_quantity (double value, SwUnit unit, SwNumberStyle style);
+/**
+ * A quantity as keyed into a pocket calculator: lengths in metres or decimal
+ * feet however small, ratios as decimals, areas in the square of the length.
+ */
+char *sw_report_calculator (double value, SwUnit unit, SwNumberStyle style);
+/** Name of an input: "side lap". */
+char *sw_report_input_words (const SwInput *input, const SwTexts *texts);
+/** "Illinois Urban Manual 830 (read in the agency's text)". */
+char *sw_report_source_words (const char *source, SwEvidence evidence,
+                              const SwTexts *texts);
