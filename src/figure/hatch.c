@@ -59,25 +59,53 @@ find_crossings (const SwPaperPoint *points, guint count, double sense, double u_
   g_array_sort (crossings, compare_doubles);
 }
 
-void
-sw_mark_hatch (const SwPaperPoint *points, guint count, double spacing_mm, GArray *ends)
+typedef struct
 {
-  const double sense = spacing_mm < 0.0 ? -1.0 : 1.0;
-  const double step_mm = MAX (fabs (spacing_mm), CLOSEST_MM);
-  double lowest_mm = INFINITY;
-  double highest_mm = -INFINITY;
-  g_autoptr (GArray) crossings = g_array_new (FALSE, FALSE, sizeof (double));
+  double lowest_mm, highest_mm; /* of u */
+} Reach;
 
-  g_array_set_size (ends, 0);
+static Reach
+reach_of (const SwPaperPoint *points, guint count, double sense)
+{
+  Reach reach = { INFINITY, -INFINITY };
+
   for (guint i = 0; i < count; i++)
     {
       const double u_mm = turn (points[i], sense).u_mm;
-      lowest_mm = MIN (lowest_mm, u_mm);
-      highest_mm = MAX (highest_mm, u_mm);
+      reach.lowest_mm = MIN (reach.lowest_mm, u_mm);
+      reach.highest_mm = MAX (reach.highest_mm, u_mm);
     }
-  if (!isfinite (lowest_mm) || !isfinite (highest_mm))
+  return reach;
+}
+
+static gboolean
+all_finite (const SwPaperPoint *points, guint count)
+{
+  for (guint i = 0; i < count; i++)
+    if (!isfinite (points[i].x_mm) || !isfinite (points[i].y_mm))
+      return FALSE;
+  return TRUE;
+}
+
+void
+sw_mark_hatch (const SwPaperPoint *points, guint count, double spacing_mm,
+               double width_mm, double height_mm, GArray *ends)
+{
+  const SwPaperPoint sheet[] = {
+    { 0.0, 0.0 }, { width_mm, 0.0 }, { width_mm, height_mm }, { 0.0, height_mm }
+  };
+  const double sense = spacing_mm < 0.0 ? -1.0 : 1.0;
+  const double step_mm = MAX (fabs (spacing_mm), CLOSEST_MM);
+  const Reach of_area = reach_of (points, count, sense);
+  const Reach of_sheet = reach_of (sheet, G_N_ELEMENTS (sheet), sense);
+  const double first = ceil (MAX (of_area.lowest_mm, of_sheet.lowest_mm) / step_mm);
+  const double last = floor (MIN (of_area.highest_mm, of_sheet.highest_mm) / step_mm);
+  g_autoptr (GArray) crossings = g_array_new (FALSE, FALSE, sizeof (double));
+
+  g_array_set_size (ends, 0);
+  if (!all_finite (points, count))
     return;
-  for (double k = ceil (lowest_mm / step_mm); k * step_mm <= highest_mm; k += 1.0)
+  for (double k = first; k <= last; k += 1.0)
     {
       find_crossings (points, count, sense, k * step_mm, crossings);
       for (guint i = 0; i + 1 < crossings->len; i += 2)

@@ -77,7 +77,8 @@ paint_hatch (const Canvas *canvas, const SwLook *look, const SwPaperPoint *point
 {
   cairo_t *cr = canvas->cr;
 
-  sw_mark_hatch (points, count, look->hatch_mm, canvas->hatch);
+  sw_mark_hatch (points, count, look->hatch_mm, canvas->figure->width_mm,
+                 canvas->figure->height_mm, canvas->hatch);
   for (guint i = 0; i + 1 < canvas->hatch->len; i += 2)
     {
       const SwPaperPoint *ends = &g_array_index (canvas->hatch, SwPaperPoint, i);

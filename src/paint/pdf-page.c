@@ -147,7 +147,8 @@ paint_hatch (Sheet *sheet, SwRole role, const SwPaperPoint *points, guint count)
 {
   GArray *ends = sheet->pdf->hatch;
 
-  sw_mark_hatch (points, count, sheet->pdf->palette->looks[role].hatch_mm, ends);
+  sw_mark_hatch (points, count, sheet->pdf->palette->looks[role].hatch_mm,
+                 sheet->figure->width_mm, sheet->figure->height_mm, ends);
   if (ends->len < 2)
     return;
   set_pen (sheet, role, PEN_HATCH);

@@ -49,6 +49,25 @@ set_info (SwPdf *pdf, const SwPdfInfo *info)
       HPDF_SetInfoAttr (pdf->doc, entries[i].type, entries[i].value);
 }
 
+/* libharu has no call for these two, but gives out its dictionaries. */
+static void
+set_language (SwPdf *pdf, const char *language)
+{
+  const HPDF_MMgr memory = pdf->doc->mmgr;
+
+  HPDF_Dict_Add (pdf->doc->catalog, "Lang", HPDF_String_New (memory, language, NULL));
+}
+
+static void
+show_title_in_window (SwPdf *pdf)
+{
+  HPDF_Dict preferences =
+      HPDF_Dict_GetItem (pdf->doc->catalog, "ViewerPreferences", HPDF_OCLASS_DICT);
+
+  if (preferences)
+    HPDF_Dict_AddBoolean (preferences, "DisplayDocTitle", HPDF_TRUE);
+}
+
 static gboolean
 open_document (SwPdf *pdf, const SwPdfInfo *info, GError **error)
 {
@@ -62,10 +81,14 @@ open_document (SwPdf *pdf, const SwPdfInfo *info, GError **error)
   load_fonts (pdf);
   if (!check_haru (pdf, "loading the sheet font", error))
     return FALSE;
-  if (info)
-    set_info (pdf, info);
   /* "Fit to page" would spoil the scale of every drawing. */
   HPDF_SetViewerPreference (pdf->doc, HPDF_PRINT_SCALING_NONE);
+  if (info)
+    set_info (pdf, info);
+  if (info && info->title)
+    show_title_in_window (pdf);
+  if (info && info->language)
+    set_language (pdf, info->language);
   HPDF_AddPageLabel (pdf->doc, 0, HPDF_PAGE_NUM_STYLE_DECIMAL, 1, "");
   return check_haru (pdf, "writing the document's information", error);
 }

@@ -162,7 +162,7 @@ test_hatch_area (void)
 
   for (int sense = -1; sense <= 1; sense += 2)
     {
-      sw_mark_hatch (shape, G_N_ELEMENTS (shape), 0.1 * sense, ends);
+      sw_mark_hatch (shape, G_N_ELEMENTS (shape), 0.1 * sense, 60.0, 60.0, ends);
       g_assert_cmpfloat_with_epsilon (hatch_length_mm (ends) * 0.1, 1200.0, 1.0);
     }
 }
@@ -176,7 +176,7 @@ test_hatch_direction (void)
 
   for (int sense = -1; sense <= 1; sense += 2)
     {
-      sw_mark_hatch (square, G_N_ELEMENTS (square), 2.0 * sense, ends);
+      sw_mark_hatch (square, G_N_ELEMENTS (square), 2.0 * sense, 60.0, 60.0, ends);
       g_assert_cmpuint (ends->len, >=, 10);
       g_assert_cmpuint (ends->len % 2, ==, 0);
       for (guint i = 0; i < ends->len; i += 2)
@@ -199,13 +199,30 @@ test_hatch_joins (void)
   g_autoptr (GArray) ends = g_array_new (FALSE, FALSE, sizeof (SwPaperPoint));
   double whole_mm, parts_mm;
 
-  sw_mark_hatch (whole, 4, 1.3, ends);
+  sw_mark_hatch (whole, 4, 1.3, 60.0, 60.0, ends);
   whole_mm = hatch_length_mm (ends);
-  sw_mark_hatch (left, 4, 1.3, ends);
+  sw_mark_hatch (left, 4, 1.3, 60.0, 60.0, ends);
   parts_mm = hatch_length_mm (ends);
-  sw_mark_hatch (right, 4, 1.3, ends);
+  sw_mark_hatch (right, 4, 1.3, 60.0, 60.0, ends);
   parts_mm += hatch_length_mm (ends);
   g_assert_cmpfloat_with_epsilon (whole_mm, parts_mm, 1e-9);
+}
+
+/* A field of 200 m by 200 m seen through a sheet of 60 x 60 mm at 1 mm: the sheet's
+   diagonal, 85 mm, holds 85 lines. Points that are no numbers give none. */
+static void
+test_hatch_ends_at_sheet (void)
+{
+  const SwPaperPoint field[] = {
+    { -1e5, -1e5 }, { 1e5, -1e5 }, { 1e5, 1e5 }, { -1e5, 1e5 }
+  };
+  const SwPaperPoint broken[] = { { NAN, 0.0 }, { 10.0, NAN }, { INFINITY, 10.0 } };
+  g_autoptr (GArray) ends = g_array_new (FALSE, FALSE, sizeof (SwPaperPoint));
+
+  sw_mark_hatch (field, G_N_ELEMENTS (field), 1.0, 60.0, 60.0, ends);
+  g_assert_cmpuint (ends->len / 2, ==, 85);
+  sw_mark_hatch (broken, G_N_ELEMENTS (broken), 1.0, 60.0, 60.0, ends);
+  g_assert_cmpuint (ends->len, ==, 0);
 }
 
 int
@@ -221,5 +238,6 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/mark/hatch-area", test_hatch_area);
   g_test_add_func ("/figure/mark/hatch-direction", test_hatch_direction);
   g_test_add_func ("/figure/mark/hatch-joins", test_hatch_joins);
+  g_test_add_func ("/figure/mark/hatch-ends-at-sheet", test_hatch_ends_at_sheet);
   return g_test_run ();
 }

@@ -124,7 +124,7 @@ sample_pdf (const SwFigure *figure, const char *folder, const char *name)
   g_autoptr (SwPalette) palette = sample_palette ();
   g_autoptr (GPtrArray) pages = g_ptr_array_new ();
   g_autoptr (GError) error = NULL;
-  const SwPdfInfo info = { .title = "Probe ½", .author = "Någon" };
+  const SwPdfInfo info = { .title = "Probe ½", .author = "Någon", .language = "fr" };
   char *path = g_build_filename (folder, name, NULL);
 
   g_ptr_array_add (pages, (gpointer) figure);

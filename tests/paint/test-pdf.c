@@ -89,6 +89,22 @@ test_information (Fixture *fixture, gconstpointer data)
   g_assert_nonnull (strstr (said, "432 x 612 pts"));
 }
 
+/* Source: ISO 32000-1, 7.7.2 (Lang) and 12.2 (DisplayDocTitle, PrintScaling). */
+static void
+test_catalogue (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (SwFigure) figure = sample_figure ();
+  g_autofree char *path = sample_pdf (figure, fixture->folder, "a.pdf");
+  g_autofree char *said =
+      sample_tool ((const char *[]){ "qpdf", "--qdf", path, "-", NULL });
+
+  if (!said)
+    return;
+  g_assert_nonnull (strstr (said, "/Lang (fr)"));
+  g_assert_nonnull (strstr (said, "/DisplayDocTitle true"));
+  g_assert_nonnull (strstr (said, "/PrintScaling /None"));
+}
+
 /* Lengths of all straight lines "x y m x y l S" in uncompressed page contents. */
 static void
 check_line_length (const char *contents, double want_pt, double tolerance_pt)
@@ -357,6 +373,7 @@ main (int argc, char **argv)
     { "/paint/pdf/fonts-embedded", test_fonts_embedded },
     { "/paint/pdf/text-found", test_text_found },
     { "/paint/pdf/information", test_information },
+    { "/paint/pdf/catalogue", test_catalogue },
     { "/paint/pdf/100-mm", test_100_mm },
     { "/paint/pdf/same-bytes", test_same_bytes },
     { "/paint/pdf/comma-locale", test_comma_locale },

@@ -39,6 +39,8 @@ void sw_mark_leader (SwFigure *figure, const SwTextMeasure *measure, double x0_m
  * @points: closed polygon, may be concave; even-odd where it crosses itself
  * @spacing_mm: distance between neighbouring lines; negative: lines fall to
  *   the right instead of rising
+ * @width_mm: of the sheet; lines that miss it are left out, so that a view
+ * @height_mm:  far into a drawing costs no more than the whole
  * @ends: (element-type SwPaperPoint): cleared, then filled with the hatch
  *   lines, two points each
  *
@@ -47,4 +49,4 @@ void sw_mark_leader (SwFigure *figure, const SwTextMeasure *measure, double x0_m
  * call this with the spacing of the palette.
  */
 void sw_mark_hatch (const SwPaperPoint *points, guint count, double spacing_mm,
-                    GArray *ends);
+                    double width_mm, double height_mm, GArray *ends);

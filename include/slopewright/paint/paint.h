@@ -57,6 +57,7 @@ gboolean sw_paint_png (const SwFigure *figure, const SwPalette *palette,
 typedef struct
 {
   const char *title, *author, *subject, *keywords, *creator; /* NULL: left out */
+  const char *language; /* of the words, "en", for screen readers; NULL: left out */
 } SwPdfInfo;
 
 /**
