@@ -1,0 +1,84 @@
+/* SPDX-License-Identifier: MIT */
+#include "detail.h"
+#include <math.h>
+
+#define GROUND_Y 0.3
+#define FIRM_MM 3.0
+
+/* Loose topsoil above the line, the soil that holds below it. */
+static void
+draw_soil (SwDetailSheet *sheet, double level, double topsoil_mm)
+{
+  SwFigure *figure = sheet->drawing.figure;
+  double left = 2.0, right = figure->width_mm - 2.0, firm = level + topsoil_mm;
+  SwPaperPoint ground[2] = { { left, level }, { right, level } };
+  SwPaperPoint hold[2] = { { left, firm }, { right, firm } };
+
+  if (topsoil_mm > 0.5)
+    {
+      sw_figure_box (figure, SW_ROLE_BACKFILL, left, level, right - left, topsoil_mm);
+      sw_draft_soil_band (figure, hold, 2, FIRM_MM);
+      sw_figure_line (figure, SW_ROLE_BREAK, hold, 2);
+    }
+  else
+    sw_draft_soil_band (figure, ground, 2, FIRM_MM);
+  sw_detail_line (sheet, SW_ROLE_GROUND, ground, 2);
+}
+
+static void
+draw_pin (SwDetailSheet *sheet, const SwPin *pin, double x, double level)
+{
+  double top = level - 1.6, length = sw_detail_mm (sheet, pin->length_m);
+  double half = sw_detail_mm (sheet, pin->crown_m) / 2.0;
+  SwPaperPoint sheet_line[2] = { { 2.0, level - 0.7 },
+                                 { sheet->drawing.figure->width_mm - 2.0, level - 0.7 } };
+
+  sw_figure_object (sheet->drawing.figure, "");
+  sw_detail_line (sheet, SW_ROLE_BLANKET, sheet_line, 2);
+  sw_drawing_object (&sheet->drawing, "/pins");
+  sw_draft_pin (sheet->drawing.figure, x, top, 0.0, 1.0, length, 2.0 * half);
+  sw_labels_reserve_rect (sheet->drawing.labels, x - fmax (half, 1.0) - 0.5, top,
+                          2.0 * fmax (half, 1.0) + 1.0, length);
+  if (pin->crown_m > 0.0)
+    sw_detail_dimension (
+        sheet, (SwPaperPoint){ x - half, top }, (SwPaperPoint){ x + half, top }, 6.0,
+        sw_detail_small_text (sheet, "drawing.detail.crown", pin->crown_m));
+  sw_detail_dimension (sheet, (SwPaperPoint){ x + half, top },
+                       (SwPaperPoint){ x + half, top + length }, 8.0,
+                       sw_drawing_small (&sheet->drawing, pin->length_m));
+}
+
+SwFigure *
+sw_detail_of_pin (const SwResult *result, guint face_index, double width_mm,
+                  double height_mm, const SwDraw *draw)
+{
+  const SwFaceLayout *laid = &result->layout->faces[face_index];
+  const SwPin *pin = laid->pin;
+  double level = height_mm * GROUND_Y, topsoil_m = laid->face->topsoil_m, x, scale;
+  SwDetailSheet sheet;
+
+  if (pin == NULL)
+    return NULL;
+  scale = sw_detail_scale (fmax (pin->crown_m, 0.01), pin->length_m, width_mm * 0.5,
+                           height_mm * (1.0 - GROUND_Y) - 6.0);
+  x = width_mm * 0.5;
+  sw_detail_begin (&sheet, result, face_index, width_mm, height_mm, x, level, scale, draw,
+                   "drawing.detail.pin");
+  draw_soil (&sheet, level, fmin (sw_detail_mm (&sheet, topsoil_m), height_mm * 0.5));
+  draw_pin (&sheet, pin, x, level);
+  if (topsoil_m > 0.0)
+    sw_detail_dimension (
+        &sheet, (SwPaperPoint){ 8.0, level },
+        (SwPaperPoint){ 8.0, level + sw_detail_mm (&sheet, topsoil_m) }, 0.0,
+        sw_detail_small_text (&sheet, "drawing.detail.topsoil", topsoil_m));
+  sw_detail_callout (
+      &sheet,
+      (SwPaperPoint){ x - sw_detail_mm (&sheet, pin->crown_m) / 2.0,
+                      level + sw_detail_mm (&sheet, pin->length_m) * 0.55 },
+      sw_detail_small_text (&sheet, "drawing.detail.wire", pin->wire_m));
+  sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.15, level - 0.7 },
+                     sw_detail_words (&sheet, "drawing.key.blanket"));
+  sw_detail_callout (&sheet, (SwPaperPoint){ x, level - 1.6 },
+                     sw_detail_words (&sheet, "drawing.detail.flush"));
+  return sw_detail_end (&sheet);
+}
