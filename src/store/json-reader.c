@@ -74,8 +74,6 @@ line_of (const SwJsonPlace *place)
 static char *
 found_text (const json_t *value)
 {
-  if (value == NULL)
-    return g_strdup ("nothing");
   if (json_is_object (value))
     return g_strdup ("an object");
   if (json_is_array (value) && json_array_size (value) == 0)
@@ -130,8 +128,10 @@ sw_json_expected (const SwJsonPlace *place, const char *format, ...)
   va_start (arguments, format);
   g_autofree char *expected = g_strdup_vprintf (format, arguments);
   va_end (arguments);
-  g_autofree char *found = found_text (place->value);
-  g_autofree char *words = g_strdup_printf ("found %s, expected %s", found, expected);
+  g_autofree char *found = place->value != NULL ? found_text (place->value) : NULL;
+  g_autofree char *words =
+      found != NULL ? g_strdup_printf ("found %s, expected %s", found, expected)
+                    : g_strdup_printf ("missing, expected %s", expected);
   note (place, SW_STORE_ERROR_VALUE, words);
 }
 
@@ -196,10 +196,12 @@ sw_json_number (const SwJsonPlace *place, SwJsonRange range)
 guint
 sw_json_index (const SwJsonPlace *place, guint most)
 {
-  json_int_t index = json_integer_value (place->value);
+  double number = json_number_value (place->value);
 
-  if (json_is_integer (place->value) && index >= 0 && index <= (json_int_t) most)
-    return (guint) index;
+  /* 1.0 is a whole number too, as other programs write it. */
+  if (json_is_number (place->value) && number >= 0.0 && number <= most
+      && floor (number) == number)
+    return (guint) number;
   sw_json_expected (place, "a whole number from 0 to %u", most);
   return 0;
 }

@@ -351,7 +351,7 @@ test_refused (void)
       "rolls",
       "{ \"version\": 1, \"rolls\": [ { \"id\": \"r\", \"evidence\": \"seen\",\n"
       "\"width_m\": 1, \"length_m\": 30, \"core_m\": 0 } ] }",
-      "c.json:1: rolls[0].source: found nothing, expected text in quotes");
+      "c.json:1: rolls[0].source: missing, expected text in quotes");
   check_refused (
       "rolls",
       "{ \"version\": 1, \"rolls\": [ { \"id\": \"r\", \"source\": \"s\",\n"

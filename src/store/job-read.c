@@ -1,0 +1,340 @@
+/* SPDX-License-Identifier: MIT */
+#include "job-json.h"
+
+#include <math.h>
+#include <string.h>
+
+#define FACE_ID_LENGTH 8
+#define MOST_POINTS 10000
+#define FARTHEST_M 100000.0 /* a face is no country; keeps whole tenths of mm exact */
+
+static const SwJsonRange coordinate_m = { -FARTHEST_M, FARTHEST_M, FALSE };
+
+/* Optional text: "" when the key is missing. */
+static void
+read_text (const SwJsonPlace *object, const char *key, char **text)
+{
+  SwJsonPlace place = sw_json_member (object, key);
+
+  if (place.value == NULL)
+    return;
+  g_free (*text);
+  *text = sw_json_string (&place);
+}
+
+static void
+read_words (const SwJsonPlace *object, const char *key, char **text)
+{
+  SwJsonPlace place = sw_json_member (object, key);
+
+  g_free (*text);
+  *text = sw_json_words (&place);
+}
+
+static double
+read_number (const SwJsonPlace *object, const char *key, double least, double most)
+{
+  SwJsonPlace place = sw_json_member (object, key);
+
+  return sw_json_number (&place, (SwJsonRange){ least, most, FALSE });
+}
+
+/* Optional number: 0 when the key is missing. */
+static double
+read_extra (const SwJsonPlace *object, const char *key, double most)
+{
+  SwJsonPlace place = sw_json_member (object, key);
+
+  return place.value != NULL ? sw_json_number (&place, (SwJsonRange){ 0.0, most, FALSE })
+                             : 0.0;
+}
+
+static double
+read_above_zero (const SwJsonPlace *object, const char *key, double most)
+{
+  SwJsonPlace place = sw_json_member (object, key);
+
+  return sw_json_number (&place, (SwJsonRange){ 0.0, most, TRUE });
+}
+
+static int
+read_choice (const SwJsonPlace *object, const char *key, const char *const *words)
+{
+  SwJsonPlace place = sw_json_member (object, key);
+
+  return sw_json_choice (&place, words);
+}
+
+/* Optional choice: the first when the key is missing. */
+static int
+read_option (const SwJsonPlace *object, const char *key, const char *const *words)
+{
+  SwJsonPlace place = sw_json_member (object, key);
+
+  return place.value != NULL ? sw_json_choice (&place, words) : 0;
+}
+
+static void
+read_version (const SwJsonPlace *root)
+{
+  SwJsonPlace place = sw_json_member (root, "slopewright");
+  double version = json_number_value (place.value);
+
+  if (!json_is_number (place.value) || version < 1.0 || floor (version) != version)
+    sw_json_expected (&place,
+                      "%d, the format of the file; without it this is not a job file",
+                      SW_JOB_FORMAT_VERSION);
+  else if (version > SW_JOB_FORMAT_VERSION)
+    sw_json_trouble (&place, SW_STORE_ERROR_VERSION,
+                     "made by a newer version of the program (found format %.15g, "
+                     "expected at most %d): open it there, or update this program; "
+                     "the file was not changed",
+                     version, SW_JOB_FORMAT_VERSION);
+}
+
+static void
+read_card (const SwJsonPlace *root, SwJobCard *card)
+{
+  SwJsonPlace place = sw_json_member (root, "card");
+
+  if (place.value == NULL)
+    return;
+  for (gsize i = 0; i < sw_n_card_lines; i++)
+    read_text (&place, sw_card_lines[i].key,
+               G_STRUCT_MEMBER_P (card, sw_card_lines[i].offset));
+}
+
+static void
+read_override (const SwJsonPlace *place, SwJob *job)
+{
+  SwJsonPlace key = sw_json_member (place, "key");
+  g_autofree char *name = sw_json_words (&key);
+  SwPracticeValue value = sw_practice_value_from_key (name);
+  g_autofree char *why = g_strdup ("");
+  double number = read_number (place, "value", 0.0, 1000.0);
+
+  read_text (place, "why", &why);
+  if (value == SW_PRACTICE_VALUE_COUNT)
+    sw_json_expected (&key, "a practice value such as \"side_lap_m\"");
+  for (guint i = 0; i < job->n_overrides; i++)
+    if (job->overrides[i].value == value)
+      sw_json_expected (&key, "a practice value that no other override replaces");
+  if (place->reader->error == NULL)
+    sw_job_set_override (job, value, number, why);
+}
+
+static void
+read_practice (const SwJsonPlace *root, SwJob *job)
+{
+  SwJsonPlace place = sw_json_member (root, "practice");
+
+  read_words (&place, "id", &job->practice_id);
+  SwJsonPlace overrides = sw_json_member (&place, "overrides");
+  if (overrides.value == NULL)
+    return;
+  gsize count = sw_json_list (&overrides, 0, "a list of replaced practice values");
+  for (gsize i = 0; i < count; i++)
+    {
+      SwJsonPlace override = sw_json_element (&overrides, i);
+      read_override (&override, job);
+    }
+}
+
+static void
+read_materials (const SwJsonPlace *root, SwJob *job)
+{
+  SwJsonPlace blanket = sw_json_member (root, "blanket");
+  SwJsonPlace roll = sw_json_member (root, "roll");
+
+  read_words (&blanket, "id", &job->blanket_id);
+  job->blanket_mass_kg_per_m2 = read_extra (&blanket, "mass_kg_per_m2", 20.0);
+  job->blanket_thickness_m = read_extra (&blanket, "thickness_m", 0.2);
+  job->roll_width_m = read_above_zero (&roll, "width_m", 20.0);
+  job->roll_length_m = read_above_zero (&roll, "length_m", 1000.0);
+  job->roll_core_m = read_extra (&roll, "core_m", 1.0);
+  job->surplus = (SwSurplus) read_option (root, "surplus", sw_surplus_words);
+  read_text (root, "pin_id", &job->pin_id);
+}
+
+static void
+read_seed (const SwJsonPlace *root, SwSeed *seed)
+{
+  SwJsonPlace place = sw_json_member (root, "seed");
+
+  if (place.value == NULL)
+    return;
+  read_text (&place, "name", &seed->name);
+  seed->pls_kg_per_m2 = read_number (&place, "pls_kg_per_m2", 0.0, 1.0);
+  seed->purity = read_above_zero (&place, "purity", 1.0);
+  seed->germination = read_above_zero (&place, "germination", 1.0);
+}
+
+static void
+read_site (const SwJsonPlace *root, SwAnswer *site)
+{
+  SwJsonPlace place = sw_json_member (root, "site");
+
+  if (place.value == NULL)
+    return;
+  for (int i = 0; i < SW_SITE_QUESTION_COUNT; i++)
+    site[i] = (SwAnswer) read_option (&place, sw_site_question_keys[i], sw_answer_words);
+}
+
+static SwPoint
+read_point (const SwJsonPlace *place, const char *expected)
+{
+  SwJsonPlace first = sw_json_element (place, 0);
+  SwJsonPlace second = sw_json_element (place, 1);
+
+  if (json_array_size (place->value) != 2)
+    sw_json_expected (place, "%s", expected);
+  return (SwPoint){ sw_json_number (&first, coordinate_m),
+                    sw_json_number (&second, coordinate_m) };
+}
+
+static SwPoint *
+read_points (const SwJsonPlace *place, gsize least, const char *expected,
+             const char *expected_point, guint *count)
+{
+  gsize size = sw_json_list (place, least, expected);
+
+  if (size > MOST_POINTS)
+    sw_json_trouble (place, SW_STORE_ERROR_VALUE,
+                     "found %" G_GSIZE_FORMAT " points, expected at most %d", size,
+                     MOST_POINTS);
+  if (place->reader->error != NULL)
+    size = 0;
+  SwPoint *points = g_new0 (SwPoint, size);
+  for (gsize i = 0; i < size; i++)
+    {
+      SwJsonPlace point = sw_json_element (place, i);
+      points[i] = read_point (&point, expected_point);
+    }
+  *count = (guint) size;
+  return points;
+}
+
+static void
+read_section (const SwJsonPlace *place, SwFace *face)
+{
+  SwJsonPlace section = sw_json_member (place, "section_m");
+  guint count = 0;
+  g_autofree SwPoint *points =
+      read_points (&section, 2, "a list of at least two points [out, up]",
+                   "a point [out, up] in metres", &count);
+
+  for (guint i = 1; i < count; i++)
+    {
+      SwJsonPlace point = sw_json_element (&section, i);
+      if (!(points[i].x_m > points[i - 1].x_m))
+        sw_json_expected (&point, "a point further out than the one before it");
+    }
+  sw_face_set_section (face, points, count);
+}
+
+static void
+read_crest_and_toe (const SwJsonPlace *place, SwFace *face)
+{
+  SwJsonPlace crest = sw_json_member (place, "crest");
+  SwJsonPlace toe = sw_json_member (place, "toe");
+
+  if (place->reader->error != NULL)
+    return;
+  face->crest = sw_json_index (&crest, face->n_section - 1);
+  face->toe = sw_json_index (&toe, face->n_section - 1);
+  if (face->toe <= face->crest)
+    sw_json_expected (&toe, "the number of a point after the crest, which is %u",
+                      face->crest);
+}
+
+static void
+read_outline (const SwJsonPlace *place, SwFace *face)
+{
+  SwJsonPlace outline = sw_json_member (place, "outline_m");
+  guint count = 0;
+  g_autofree SwPoint *points =
+      read_points (&outline, 3, "a list of at least three points [along, out]",
+                   "a point [along, out] in metres", &count);
+
+  sw_face_set_outline (face, points, count);
+}
+
+static char *
+read_face_id (const SwJsonPlace *place, const SwJob *job)
+{
+  SwJsonPlace id_place = sw_json_member (place, "id");
+  char *id = sw_json_string (&id_place);
+  gsize n = strlen (id);
+  gsize fitting = strspn (id, G_CSET_A_2_Z G_CSET_a_2_z G_CSET_DIGITS "-");
+
+  if (n == 0 || n > FACE_ID_LENGTH || fitting != n)
+    sw_json_expected (&id_place, "one to eight letters A to Z, digits or hyphens");
+  if (sw_job_face (job, id) != NULL)
+    sw_json_expected (&id_place, "an id that no other face has");
+  return id;
+}
+
+static SwFace *
+read_face (const SwJsonPlace *place, const SwJob *job)
+{
+  g_autofree char *id = read_face_id (place, job);
+  SwFace *face = sw_face_new (id);
+  SwJsonPlace loose = sw_json_member (place, "loose");
+
+  read_text (place, "name", &face->name);
+  read_section (place, face);
+  read_crest_and_toe (place, face);
+  read_outline (place, face);
+  read_words (place, "soil", &face->soil_id);
+  face->loose = sw_json_boolean (&loose);
+  face->topsoil_m = read_number (place, "topsoil_m", 0.0, 10.0);
+  face->leeward = (SwSide) read_choice (place, "leeward", sw_side_words);
+  face->bench = (SwBenchRule) read_choice (place, "bench", sw_bench_words);
+  face->obtained = (SwObtained) read_choice (place, "obtained", sw_obtained_words);
+  face->length_error_m = read_extra (place, "length_error_m", 100.0);
+  face->angle_error_rad =
+      sw_radians_of_degrees (read_extra (place, "angle_error_deg", 45.0));
+  return face;
+}
+
+static void
+read_faces (const SwJsonPlace *root, SwJob *job)
+{
+  SwJsonPlace place = sw_json_member (root, "faces");
+  gsize count = sw_json_list (&place, 1, "a list with at least one face");
+
+  for (gsize i = 0; i < count && root->reader->error == NULL; i++)
+    {
+      SwJsonPlace face = sw_json_element (&place, i);
+      g_ptr_array_add (job->faces, read_face (&face, job));
+    }
+}
+
+static void
+read_language (const SwJsonPlace *root, SwJob *job)
+{
+  SwJsonPlace place = sw_json_member (root, "language");
+
+  sw_text_set (&job->language, "en");
+  read_text (root, "language", &job->language);
+  if (strlen (job->language) != 2 || strspn (job->language, G_CSET_a_2_z) != 2)
+    sw_json_expected (&place, "a language code of two small letters such as \"en\"");
+}
+
+SwJob *
+sw_job_read (const SwJsonPlace *root)
+{
+  SwJob *job = sw_job_new_empty ();
+
+  read_version (root);
+  read_card (root, &job->card);
+  job->units = (SwUnitSystem) read_option (root, "units", sw_unit_system_words);
+  job->paper = (SwPaper) read_option (root, "paper", sw_paper_words);
+  read_language (root, job);
+  read_practice (root, job);
+  read_materials (root, job);
+  read_seed (root, &job->seed);
+  read_site (root, job->site);
+  read_faces (root, job);
+  return job;
+}

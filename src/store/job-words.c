@@ -1,0 +1,50 @@
+/* SPDX-License-Identifier: MIT */
+#include "job-json.h"
+
+#include <slopewright/base/number-text.h>
+
+const char *const sw_unit_system_words[] = { "metric", "us", NULL };
+const char *const sw_paper_words[] = { "A4", "Letter", "A3", "Tabloid", NULL };
+const char *const sw_surplus_words[] = { "spread", "trim", NULL };
+const char *const sw_side_words[] = { "left", "right", NULL };
+const char *const sw_bench_words[] = { "split", "continuous", NULL };
+const char *const sw_answer_words[] = { "unknown", "no", "yes", NULL };
+const char *const sw_obtained_words[] = { "taped-angle", "rise-ratio", "run-rise",
+                                          "taped-shape", "drawn",      "imported",
+                                          NULL };
+
+#define LINE(name)                                                                       \
+  {                                                                                      \
+#name, G_STRUCT_OFFSET(SwJobCard, name)                                              \
+  }
+
+const SwCardLine sw_card_lines[] = {
+  LINE (name),        LINE (number),     LINE (revision),       LINE (date),
+  LINE (prepared_by), LINE (checked_by), LINE (client),         LINE (place),
+  LINE (permit),      LINE (authority),  LINE (utility_ticket), LINE (supervisor),
+  LINE (emergency),   LINE (muster),     LINE (notes),
+};
+const gsize sw_n_card_lines = G_N_ELEMENTS (sw_card_lines);
+
+double
+sw_radians_of_degrees (double degrees)
+{
+  return degrees * (G_PI / 180.0);
+}
+
+double
+sw_degrees_of_radians (double radians)
+{
+  double degrees = radians * (180.0 / G_PI);
+  char buffer[G_ASCII_DTOSTR_BUF_SIZE], format[8];
+
+  for (int digits = 1; digits <= 17; digits++)
+    {
+      g_snprintf (format, sizeof format, "%%.%dg", digits);
+      g_ascii_formatd (buffer, sizeof buffer, format, degrees);
+      double shorter = g_ascii_strtod (buffer, NULL);
+      if (sw_radians_of_degrees (shorter) == radians)
+        return shorter;
+    }
+  return degrees;
+}
