@@ -361,6 +361,21 @@ test_bookmarks_and_links (Fixture *fixture, gconstpointer data)
   g_assert_cmpuint (count_of (said, "/Title"), ==, 3);
 }
 
+/* As another reader decodes it: a title keeps its accents and its degree sign. */
+static void
+test_bookmark_text (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (SwFigure) figure = sample_figure ();
+  g_autofree char *path = sample_pdf (figure, fixture->folder, "a.pdf");
+  g_autofree char *said = sample_tool (
+      (const char *[]){ "qpdf", "--json", "--json-key=outlines", path, NULL });
+
+  if (!said)
+    return;
+  g_assert_nonnull (strstr (said, "\"title\": \"Échantillon 26.6°\""));
+  g_assert_nonnull (strstr (said, "\"destpageposfrom1\": 1"));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -383,6 +398,7 @@ main (int argc, char **argv)
     { "/paint/pdf/no-folder", test_no_folder },
     { "/paint/pdf/failure-keeps-old", test_failure_keeps_old },
     { "/paint/pdf/bookmarks-and-links", test_bookmarks_and_links },
+    { "/paint/pdf/bookmark-text", test_bookmark_text },
   };
 
   g_test_init (&argc, &argv, NULL);
