@@ -194,7 +194,7 @@ same_materials (const SwJob *a, const SwJob *b)
          && same_number (a->roll_core_m, b->roll_core_m)
          && same_number (a->blanket_mass_kg_per_m2, b->blanket_mass_kg_per_m2)
          && same_number (a->blanket_thickness_m, b->blanket_thickness_m)
-         && a->surplus == b->surplus
+         && a->surplus == b->surplus && a->joints == b->joints
          && same_number (a->seed.pls_kg_per_m2, b->seed.pls_kg_per_m2)
          && same_number (a->seed.purity, b->seed.purity)
          && same_number (a->seed.germination, b->seed.germination);

@@ -43,7 +43,17 @@ void sw_lay_pins (SwLaying *laying, const SwPiece *pieces);
 double sw_slot_down_m (const SwGround *ground, const SwTier *tier, double along_m,
                        int index);
 
-/** Split every run of every face into pieces, plan the rolls, fill pieces, rolls and off-cuts. */
+/**
+ * sw_cut_pieces:
+ * @save: whether a run may begin with what is left of the roll before it
+ * @pieces: (element-type SwPiece): cleared and filled, grouped by face and run;
+ *   roll counts the rolls opened one after the other
+ *
+ * Fills first_piece and n_pieces of the runs for its own use only.
+ */
+SwStatus sw_cut_pieces (SwLayout *layout, gboolean save, GArray *pieces);
+
+/** Choose among the ways of cutting, plan the rolls, fill pieces, rolls and off-cuts. */
 SwStatus sw_lay_pieces (SwLayout *layout);
 
 /** Length of a trench lining path: down, across, up. */

@@ -35,6 +35,13 @@ typedef enum
   SW_SIDE_RIGHT
 } SwSide;
 
+/** Where end laps are made. */
+typedef enum
+{
+  SW_JOINTS_LONG_RUNS, /* only in runs longer than a roll */
+  SW_JOINTS_SAVE_ROLLS /* also to use up what is left of a roll, when that saves rolls */
+} SwJoints;
+
 typedef enum
 {
   SW_BENCH_SPLIT,     /* key trench and end at every bench */
@@ -140,6 +147,7 @@ typedef struct
   double blanket_mass_kg_per_m2,
       blanket_thickness_m; /* of this product; <= 0: the catalogue's */
   SwSurplus surplus;
+  SwJoints joints;
   char *pin_id; /* "" : by soil */
   SwSeed seed;
   SwAnswer site[SW_SITE_QUESTION_COUNT];

@@ -1,0 +1,176 @@
+/* SPDX-License-Identifier: MIT */
+#include "joints.h"
+#include <math.h>
+
+/* A joint keeps so far from a break of the section, where blankets are pulled taut. */
+#define BREAK_CLEAR_M 0.5
+
+static double
+start_m (const SwRun *run)
+{
+  return run->terms.set_back + run->terms.key_lining + run->terms.key_fold;
+}
+
+/* Walk both ways over the same slots: each takes a fold of blanket and no ground. */
+static double
+slots_before_m (const SwFaceLayout *face, const SwPractice *practice, const SwRun *run,
+                double down_m, int *crossed)
+{
+  const SwTier *tier = &face->tiers[run->tier];
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+  double fold_m = 2.0 * sw_practice_get (practice, SW_PRACTICE_SLOT_DEPTH_M);
+
+  *crossed = 0;
+  for (int i = 0; i < tier->slots; i++)
+    {
+      double slot_m = sw_slot_down_m (face->ground, tier, middle_m, i);
+
+      if (slot_m > run->down_from_m && slot_m < run->down_to_m && slot_m < down_m)
+        ++*crossed;
+    }
+  return *crossed * fold_m;
+}
+
+double
+sw_blanket_to_down_m (const SwFaceLayout *face, const SwPractice *practice,
+                      const SwRun *run, double blanket_m)
+{
+  const SwTier *tier = &face->tiers[run->tier];
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+  double fold_m = 2.0 * sw_practice_get (practice, SW_PRACTICE_SLOT_DEPTH_M);
+  double down_m = run->down_from_m + blanket_m - start_m (run);
+
+  for (int i = 0; i < tier->slots; i++)
+    {
+      double slot_m = sw_slot_down_m (face->ground, tier, middle_m, i);
+
+      if (slot_m > run->down_from_m && slot_m < run->down_to_m && down_m > slot_m)
+        down_m = fmax (slot_m, down_m - fold_m);
+    }
+  return down_m;
+}
+
+static double
+down_to_blanket_m (const SwJointing *jointing, double down_m)
+{
+  const SwRun *run = jointing->run;
+  int crossed;
+  double folds_m =
+      slots_before_m (jointing->face, jointing->layout->practice, run, down_m, &crossed);
+
+  return start_m (run) + down_m - run->down_from_m + folds_m;
+}
+
+/* Bar lower joint ends between two distances down the face. */
+static void
+bar (SwJointing *jointing, double down_from_m, double down_to_m)
+{
+  SwSpan span = { down_to_blanket_m (jointing, down_from_m),
+                  down_to_blanket_m (jointing, down_to_m) };
+
+  g_array_append_val (jointing->barred, span);
+}
+
+static void
+bar_ends (SwJointing *jointing)
+{
+  const SwPractice *practice = jointing->layout->practice;
+  const SwRun *run = jointing->run;
+  SwSpan crest = { -INFINITY, 0.0 }, toe = { 0.0, INFINITY };
+
+  /* The upper end of the lap, not the lower, must clear the crest zone. */
+  crest.to_m = down_to_blanket_m (
+      jointing, run->down_from_m
+                    + sw_practice_get (practice, SW_PRACTICE_JOINT_FREE_CREST_M)
+                    + jointing->lap_m);
+  toe.from_m = down_to_blanket_m (
+      jointing,
+      run->down_to_m - sw_practice_get (practice, SW_PRACTICE_JOINT_FREE_TOE_M));
+  g_array_append_val (jointing->barred, crest);
+  g_array_append_val (jointing->barred, toe);
+}
+
+static void
+bar_breaks (SwJointing *jointing)
+{
+  const SwRun *run = jointing->run;
+  const SwReach *reach = &jointing->face->tiers[run->tier].reach;
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+
+  for (guint i = reach->from_break + 1; i < reach->to_break; i++)
+    {
+      double down_m = sw_ground_break_down_m (jointing->face->ground, i, middle_m);
+
+      bar (jointing, down_m - BREAK_CLEAR_M, down_m + BREAK_CLEAR_M + jointing->lap_m);
+    }
+}
+
+static void
+bar_neighbour (SwJointing *jointing, const SwRun *neighbour, const SwPiece *pieces)
+{
+  double stagger_m =
+      sw_practice_get (jointing->layout->practice, SW_PRACTICE_JOINT_STAGGER_M);
+
+  for (guint i = 0; i + 1 < neighbour->n_pieces; i++)
+    {
+      double down_m = pieces[neighbour->first_piece + i].down_to_m;
+
+      bar (jointing, down_m - stagger_m, down_m + stagger_m);
+    }
+}
+
+SwJointing *
+sw_jointing_new (const SwLayout *layout, guint face, guint run, const SwRun *neighbour,
+                 const SwPiece *pieces)
+{
+  SwJointing *jointing = g_new0 (SwJointing, 1);
+
+  jointing->layout = layout;
+  jointing->face = &layout->faces[face];
+  jointing->run = &layout->faces[face].runs[run];
+  jointing->lap_m = jointing->face->tiers[jointing->run->tier].end_lap_m;
+  jointing->min_piece_m = sw_practice_get (layout->practice, SW_PRACTICE_MIN_PIECE_M);
+  jointing->whole_m = jointing->run->cut_m;
+  jointing->barred = g_array_new (FALSE, FALSE, sizeof (SwSpan));
+  bar_ends (jointing);
+  bar_breaks (jointing);
+  if (neighbour != NULL)
+    bar_neighbour (jointing, neighbour, pieces);
+  return jointing;
+}
+
+void
+sw_jointing_free (SwJointing *jointing)
+{
+  if (jointing == NULL)
+    return;
+  g_array_unref (jointing->barred);
+  g_free (jointing);
+}
+
+/* The zone that @at_m lies inside of, its own edges excepted; NULL if it is free. */
+static const SwSpan *
+barring (const SwJointing *jointing, double at_m)
+{
+  for (guint i = 0; i < jointing->barred->len; i++)
+    {
+      const SwSpan *span = &g_array_index (jointing->barred, SwSpan, i);
+
+      if (at_m > span->from_m && at_m < span->to_m)
+        return span;
+    }
+  return NULL;
+}
+
+double
+sw_jointing_latest (const SwJointing *jointing, double from_m, double room_m)
+{
+  /* What comes after must be a piece of its own. */
+  double at_m =
+      fmin (from_m + room_m, jointing->whole_m - jointing->min_piece_m + jointing->lap_m);
+  const SwSpan *span;
+
+  while ((span = barring (jointing, at_m)) != NULL)
+    at_m = span->from_m;
+  return at_m - from_m >= jointing->min_piece_m ? at_m : -1.0;
+}
