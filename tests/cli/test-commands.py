@@ -131,7 +131,7 @@ def expect_job_trouble(status, parts, *changes):
 
 
 def case_job_not_json():
-    expect_job_trouble(UNREADABLE, ["bad.slope.json", "line"], ('"faces": [', '"faces": [['))
+    expect_job_trouble(UNREADABLE, ["bad.slope.json:", "']' expected"], ('"faces": [', '"faces": [['))
 
 
 def case_job_newer():
