@@ -19,7 +19,7 @@ append_string (GString *text, const char *value)
 }
 
 static void
-begin_line (SwJsonText *json)
+begin_line (SwReportJson *json)
 {
   g_string_append_c (json->text, '\n');
   for (guint i = 0; i < json->depth; i++)
@@ -27,7 +27,7 @@ begin_line (SwJsonText *json)
 }
 
 static void
-begin_value (SwJsonText *json, const char *key)
+begin_value (SwReportJson *json, const char *key)
 {
   if (json->depth > 0)
     {
@@ -43,7 +43,7 @@ begin_value (SwJsonText *json, const char *key)
 }
 
 void
-sw_json_open (SwJsonText *json, const char *key, char bracket)
+sw_report_json_open (SwReportJson *json, const char *key, char bracket)
 {
   begin_value (json, key);
   g_string_append_c (json->text, bracket);
@@ -52,7 +52,7 @@ sw_json_open (SwJsonText *json, const char *key, char bracket)
 }
 
 void
-sw_json_close (SwJsonText *json, char bracket)
+sw_report_json_close (SwReportJson *json, char bracket)
 {
   json->depth--;
   if (!json->first)
@@ -64,14 +64,14 @@ sw_json_close (SwJsonText *json, char bracket)
 }
 
 void
-sw_json_string (SwJsonText *json, const char *key, const char *value)
+sw_report_json_string (SwReportJson *json, const char *key, const char *value)
 {
   begin_value (json, key);
   append_string (json->text, value);
 }
 
 void
-sw_json_number (SwJsonText *json, const char *key, double value)
+sw_report_json_number (SwReportJson *json, const char *key, double value)
 {
   char number[G_ASCII_DTOSTR_BUF_SIZE];
 

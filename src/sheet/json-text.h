@@ -9,11 +9,11 @@ typedef struct
   GString *text;
   guint depth;
   gboolean first; /* in the object or array being written */
-} SwJsonText;
+} SwReportJson;
 
 /** @key: NULL inside an array. */
-void sw_json_open (SwJsonText *json, const char *key, char bracket);
-void sw_json_close (SwJsonText *json, char bracket);
-void sw_json_string (SwJsonText *json, const char *key, const char *value);
+void sw_report_json_open (SwReportJson *json, const char *key, char bracket);
+void sw_report_json_close (SwReportJson *json, char bracket);
+void sw_report_json_string (SwReportJson *json, const char *key, const char *value);
 /** Shortest decimal that reads back; null when @value is not finite. */
-void sw_json_number (SwJsonText *json, const char *key, double value);
+void sw_report_json_number (SwReportJson *json, const char *key, double value);

@@ -3,136 +3,136 @@
 #include "report-tally.h"
 
 static void
-write_areas (SwJsonText *json, const SwAreas *areas)
+write_areas (SwReportJson *json, const SwAreas *areas)
 {
-  sw_json_open (json, "areas", '{');
-  sw_json_number (json, "net_m2", areas->net_m2);
-  sw_json_number (json, "placed_m2", areas->placed_m2);
-  sw_json_number (json, "pay_m2", areas->pay_m2);
-  sw_json_number (json, "order_m2", areas->order_m2);
-  sw_json_close (json, '}');
+  sw_report_json_open (json, "areas", '{');
+  sw_report_json_number (json, "net_m2", areas->net_m2);
+  sw_report_json_number (json, "placed_m2", areas->placed_m2);
+  sw_report_json_number (json, "pay_m2", areas->pay_m2);
+  sw_report_json_number (json, "order_m2", areas->order_m2);
+  sw_report_json_close (json, '}');
 }
 
 static void
-write_run (SwJsonText *json, const SwFaceLayout *face, const SwRun *run)
+write_run (SwReportJson *json, const SwFaceLayout *face, const SwRun *run)
 {
   g_autofree char *label = sw_run_label (run);
 
-  sw_json_open (json, NULL, '{');
-  sw_json_string (json, "face", face->face->id);
-  sw_json_string (json, "run", label);
-  sw_json_number (json, "tier", run->tier + 1);
-  sw_json_number (json, "width_m", run->along_to_m - run->along_from_m);
-  sw_json_number (json, "face_m", run->terms.face);
-  sw_json_number (json, "cut_m", run->cut_m);
-  sw_json_number (json, "pieces", run->n_pieces);
-  sw_json_close (json, '}');
+  sw_report_json_open (json, NULL, '{');
+  sw_report_json_string (json, "face", face->face->id);
+  sw_report_json_string (json, "run", label);
+  sw_report_json_number (json, "tier", run->tier + 1);
+  sw_report_json_number (json, "width_m", run->along_to_m - run->along_from_m);
+  sw_report_json_number (json, "face_m", run->terms.face);
+  sw_report_json_number (json, "cut_m", run->cut_m);
+  sw_report_json_number (json, "pieces", run->n_pieces);
+  sw_report_json_close (json, '}');
 }
 
 static void
-write_runs (SwJsonText *json, const SwLayout *layout)
+write_runs (SwReportJson *json, const SwLayout *layout)
 {
-  sw_json_open (json, "runs", '[');
+  sw_report_json_open (json, "runs", '[');
   for (guint f = 0; f < layout->n_faces; f++)
     for (guint r = 0; r < layout->faces[f].n_runs; r++)
       write_run (json, &layout->faces[f], &layout->faces[f].runs[r]);
-  sw_json_close (json, ']');
+  sw_report_json_close (json, ']');
 }
 
 static void
-write_rolls (SwJsonText *json, const SwResult *result)
+write_rolls (SwReportJson *json, const SwResult *result)
 {
   const SwTally *tally = result->tally;
 
-  sw_json_open (json, "rolls", '{');
-  sw_json_number (json, "width_m", result->job->roll_width_m);
-  sw_json_number (json, "length_m", result->job->roll_length_m);
-  sw_json_number (json, "needed", tally->rolls);
-  sw_json_number (json, "spare", tally->rolls_spare);
-  sw_json_number (json, "order", tally->rolls_order);
-  sw_json_number (json, "lower_bound", result->layout->rolls_bound);
-  sw_json_number (json, "without_reuse", result->layout->rolls_naive);
-  sw_json_number (json, "pieces", tally->pieces);
-  sw_json_number (json, "joints", tally->joints);
-  sw_json_number (json, "piece_length_m", tally->piece_length_m);
-  sw_json_number (json, "offcut_length_m", tally->offcut_length_m);
-  sw_json_number (json, "mass_kg", tally->roll_mass_kg);
-  sw_json_number (json, "diameter_m", tally->roll_diameter_m);
-  sw_json_close (json, '}');
+  sw_report_json_open (json, "rolls", '{');
+  sw_report_json_number (json, "width_m", result->job->roll_width_m);
+  sw_report_json_number (json, "length_m", result->job->roll_length_m);
+  sw_report_json_number (json, "needed", tally->rolls);
+  sw_report_json_number (json, "spare", tally->rolls_spare);
+  sw_report_json_number (json, "order", tally->rolls_order);
+  sw_report_json_number (json, "lower_bound", result->layout->rolls_bound);
+  sw_report_json_number (json, "without_reuse", result->layout->rolls_naive);
+  sw_report_json_number (json, "pieces", tally->pieces);
+  sw_report_json_number (json, "joints", tally->joints);
+  sw_report_json_number (json, "piece_length_m", tally->piece_length_m);
+  sw_report_json_number (json, "offcut_length_m", tally->offcut_length_m);
+  sw_report_json_number (json, "mass_kg", tally->roll_mass_kg);
+  sw_report_json_number (json, "diameter_m", tally->roll_diameter_m);
+  sw_report_json_close (json, '}');
 }
 
 static void
-write_cut_list (SwJsonText *json, const SwLayout *layout)
+write_cut_list (SwReportJson *json, const SwLayout *layout)
 {
-  sw_json_open (json, "cut_list", '[');
+  sw_report_json_open (json, "cut_list", '[');
   for (int roll = 1; roll <= layout->rolls; roll++)
     {
-      sw_json_open (json, NULL, '{');
-      sw_json_number (json, "roll", roll);
-      sw_json_open (json, "pieces", '[');
+      sw_report_json_open (json, NULL, '{');
+      sw_report_json_number (json, "roll", roll);
+      sw_report_json_open (json, "pieces", '[');
       for (guint i = 0; i < layout->n_pieces; i++)
         if (layout->pieces[i].roll == roll)
           {
             g_autofree char *run = sw_report_run_words (layout, &layout->pieces[i]);
 
-            sw_json_open (json, NULL, '{');
-            sw_json_string (json, "run", run);
-            sw_json_number (json, "order", layout->pieces[i].order + 1);
-            sw_json_number (json, "from_m", layout->pieces[i].from_m);
-            sw_json_number (json, "length_m", layout->pieces[i].length_m);
-            sw_json_close (json, '}');
+            sw_report_json_open (json, NULL, '{');
+            sw_report_json_string (json, "run", run);
+            sw_report_json_number (json, "order", layout->pieces[i].order + 1);
+            sw_report_json_number (json, "from_m", layout->pieces[i].from_m);
+            sw_report_json_number (json, "length_m", layout->pieces[i].length_m);
+            sw_report_json_close (json, '}');
           }
-      sw_json_close (json, ']');
-      sw_json_number (json, "offcut_m", layout->offcuts_m[roll - 1]);
-      sw_json_close (json, '}');
+      sw_report_json_close (json, ']');
+      sw_report_json_number (json, "offcut_m", layout->offcuts_m[roll - 1]);
+      sw_report_json_close (json, '}');
     }
-  sw_json_close (json, ']');
+  sw_report_json_close (json, ']');
 }
 
 static void
-write_pins (SwJsonText *json, const SwTally *tally)
+write_pins (SwReportJson *json, const SwTally *tally)
 {
-  sw_json_open (json, "pins", '[');
+  sw_report_json_open (json, "pins", '[');
   for (guint i = 0; i < tally->pin_orders->len; i++)
     {
       const SwPinOrder *order = &g_array_index (tally->pin_orders, SwPinOrder, i);
 
-      sw_json_open (json, NULL, '{');
-      sw_json_number (json, "need_length_m", order->need_m);
-      sw_json_number (json, "length_m",
-                      order->pin != NULL ? order->pin->length_m : order->need_m);
-      sw_json_number (json, "count", (double) order->count);
-      sw_json_number (json, "spare", (double) order->spare);
-      sw_json_number (json, "order", (double) order->order);
-      sw_json_number (json, "boxes", order->boxes);
-      sw_json_open (json, "by_role", '{');
+      sw_report_json_open (json, NULL, '{');
+      sw_report_json_number (json, "need_length_m", order->need_m);
+      sw_report_json_number (json, "length_m",
+                             order->pin != NULL ? order->pin->length_m : order->need_m);
+      sw_report_json_number (json, "count", (double) order->count);
+      sw_report_json_number (json, "spare", (double) order->spare);
+      sw_report_json_number (json, "order", (double) order->order);
+      sw_report_json_number (json, "boxes", order->boxes);
+      sw_report_json_open (json, "by_role", '{');
       for (int role = 0; role < SW_PIN_ROLE_COUNT; role++)
-        sw_json_number (json, sw_pin_role_code ((SwPinRole) role),
-                        (double) order->by_role[role]);
-      sw_json_close (json, '}');
-      sw_json_close (json, '}');
+        sw_report_json_number (json, sw_pin_role_code ((SwPinRole) role),
+                               (double) order->by_role[role]);
+      sw_report_json_close (json, '}');
+      sw_report_json_close (json, '}');
     }
-  sw_json_close (json, ']');
+  sw_report_json_close (json, ']');
 }
 
 static void
-write_trenches (SwJsonText *json, const SwTally *tally)
+write_trenches (SwReportJson *json, const SwTally *tally)
 {
-  sw_json_open (json, "trenches", '{');
-  sw_json_number (json, "key_m", tally->key_trench_m);
-  sw_json_number (json, "slots_m", tally->slot_m);
-  sw_json_number (json, "toe_m", tally->toe_trench_m);
-  sw_json_number (json, "bank_m3", tally->trench_bank_m3);
-  sw_json_number (json, "loose_m3", tally->trench_loose_m3);
-  sw_json_close (json, '}');
-  sw_json_open (json, "seed", '{');
-  sw_json_number (json, "pls_kg", tally->seed_pls_kg);
-  sw_json_number (json, "bulk_kg", tally->seed_bulk_kg);
-  sw_json_close (json, '}');
+  sw_report_json_open (json, "trenches", '{');
+  sw_report_json_number (json, "key_m", tally->key_trench_m);
+  sw_report_json_number (json, "slots_m", tally->slot_m);
+  sw_report_json_number (json, "toe_m", tally->toe_trench_m);
+  sw_report_json_number (json, "bank_m3", tally->trench_bank_m3);
+  sw_report_json_number (json, "loose_m3", tally->trench_loose_m3);
+  sw_report_json_close (json, '}');
+  sw_report_json_open (json, "seed", '{');
+  sw_report_json_number (json, "pls_kg", tally->seed_pls_kg);
+  sw_report_json_number (json, "bulk_kg", tally->seed_bulk_kg);
+  sw_report_json_close (json, '}');
 }
 
 static void
-write_input (SwJsonText *json, const SwInput *input)
+write_input (SwReportJson *json, const SwInput *input)
 {
   static const char *const origins[SW_ORIGIN_COUNT] = {
     [SW_ORIGIN_MEASURED] = "measured", [SW_ORIGIN_TYPED] = "typed",
@@ -142,53 +142,53 @@ write_input (SwJsonText *json, const SwInput *input)
   gboolean sourced =
       input->origin == SW_ORIGIN_PRACTICE || input->origin == SW_ORIGIN_CATALOGUE;
 
-  sw_json_open (json, NULL, '{');
-  sw_json_string (json, "symbol", input->symbol);
-  sw_json_number (json, "value", input->value);
-  sw_json_string (json, "unit", sw_report_si_unit (input->unit));
-  sw_json_string (json, "origin", origins[input->origin]);
+  sw_report_json_open (json, NULL, '{');
+  sw_report_json_string (json, "symbol", input->symbol);
+  sw_report_json_number (json, "value", input->value);
+  sw_report_json_string (json, "unit", sw_report_si_unit (input->unit));
+  sw_report_json_string (json, "origin", origins[input->origin]);
   if (input->name != NULL)
-    sw_json_string (json, "name", input->name);
+    sw_report_json_string (json, "name", input->name);
   if (sourced)
-    sw_json_string (json, "evidence", sw_evidence_code (input->evidence));
+    sw_report_json_string (json, "evidence", sw_evidence_code (input->evidence));
   if (sourced && input->source != NULL)
-    sw_json_string (json, "source", input->source);
-  sw_json_close (json, '}');
+    sw_report_json_string (json, "source", input->source);
+  sw_report_json_close (json, '}');
 }
 
 static void
-write_workings (SwJsonText *json, const SwTally *tally, const SwTexts *texts)
+write_workings (SwReportJson *json, const SwTally *tally, const SwTexts *texts)
 {
   static const char *const roundings[SW_ROUNDING_COUNT] = { "none", "up", "down" };
 
-  sw_json_open (json, "workings", '[');
+  sw_report_json_open (json, "workings", '[');
   for (guint i = 0; i < tally->workings->len; i++)
     {
       const SwWorking *working = g_ptr_array_index (tally->workings, i);
       g_autofree char *title = sw_report_working_title (working, texts);
 
-      sw_json_open (json, NULL, '{');
-      sw_json_string (json, "name", working->name);
-      sw_json_string (json, "title", title);
-      sw_json_number (json, "value", working->value);
-      sw_json_string (json, "unit", sw_report_si_unit (working->unit));
-      sw_json_string (json, "formula", working->formula);
-      sw_json_string (json, "rounding", roundings[working->rounding]);
-      sw_json_open (json, "inputs", '[');
+      sw_report_json_open (json, NULL, '{');
+      sw_report_json_string (json, "name", working->name);
+      sw_report_json_string (json, "title", title);
+      sw_report_json_number (json, "value", working->value);
+      sw_report_json_string (json, "unit", sw_report_si_unit (working->unit));
+      sw_report_json_string (json, "formula", working->formula);
+      sw_report_json_string (json, "rounding", roundings[working->rounding]);
+      sw_report_json_open (json, "inputs", '[');
       for (guint j = 0; j < working->inputs->len; j++)
         write_input (json, &g_array_index (working->inputs, SwInput, j));
-      sw_json_close (json, ']');
-      sw_json_close (json, '}');
+      sw_report_json_close (json, ']');
+      sw_report_json_close (json, '}');
     }
-  sw_json_close (json, ']');
+  sw_report_json_close (json, ']');
 }
 
 char *
 sw_report_tally_json (const SwResult *result, const SwTexts *texts)
 {
-  SwJsonText json = { .text = g_string_new (NULL) };
+  SwReportJson json = { .text = g_string_new (NULL) };
 
-  sw_json_open (&json, NULL, '{');
+  sw_report_json_open (&json, NULL, '{');
   write_areas (&json, &result->tally->areas);
   write_runs (&json, result->layout);
   write_rolls (&json, result);
@@ -196,6 +196,6 @@ sw_report_tally_json (const SwResult *result, const SwTexts *texts)
   write_pins (&json, result->tally);
   write_trenches (&json, result->tally);
   write_workings (&json, result->tally, texts);
-  sw_json_close (&json, '}');
+  sw_report_json_close (&json, '}');
   return g_string_free (json.text, FALSE);
 }
