@@ -115,27 +115,42 @@ test_degrees_are_stable (void)
     }
 }
 
+/* Made on the spot, because machines that test seldom have one installed. */
+static gboolean
+enter_comma_locale (const char *folder)
+{
+  g_autofree char *place = g_build_filename (folder, "comma.UTF-8", NULL);
+  const char *command[] = { "localedef", "-i", "de_DE", "-f", "UTF-8", place, NULL };
+  const GSpawnFlags quiet =
+      G_SPAWN_SEARCH_PATH | G_SPAWN_STDOUT_TO_DEV_NULL | G_SPAWN_STDERR_TO_DEV_NULL;
+
+  g_spawn_sync (NULL, (char **) command, NULL, quiet, NULL, NULL, NULL, NULL, NULL, NULL);
+  g_setenv ("LOCPATH", folder, TRUE);
+  return setlocale (LC_ALL, "comma.UTF-8") != NULL;
+}
+
 static void
 test_comma_locale (void)
 {
-  static const char *const comma[] = { "de_DE.UTF-8", "fr_FR.UTF-8", "de_DE",
-                                       "es_ES.UTF-8" };
+  g_autofree char *folder = g_dir_make_tmp ("slope-XXXXXX", NULL);
   g_autoptr (SwJob) job = full_job ();
   g_autofree char *text = sw_job_write (job);
-  gsize i = 0;
-
-  while (i < G_N_ELEMENTS (comma) && setlocale (LC_ALL, comma[i]) == NULL)
-    i++;
-  if (i == G_N_ELEMENTS (comma))
-    {
-      g_test_skip ("no locale with a decimal comma is installed");
-      return;
-    }
+  gboolean entered = enter_comma_locale (folder);
+  g_autofree char *half = g_strdup_printf ("%.1f", 0.5);
   g_autofree char *again = sw_job_write (job);
   g_autoptr (SwJob) back = parse (text);
+  const char *remove[] = { "rm", "-r", folder, NULL };
+
   setlocale (LC_ALL, "C");
+  g_unsetenv ("LOCPATH");
+  g_spawn_sync (NULL, (char **) remove, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, NULL, NULL,
+                NULL, NULL);
   g_assert_cmpstr (text, ==, again);
   g_assert_true (sw_job_equal (job, back));
+  if (entered)
+    g_assert_cmpstr (half, ==, "0,5");
+  else
+    g_test_skip ("no locale with a decimal comma could be made");
 }
 
 static void
@@ -223,6 +238,17 @@ test_table (void)
         checked++;
       }
   g_assert_cmpuint (checked, >, 70);
+}
+
+static void
+test_not_utf8 (void)
+{
+  static const char text[] = "{ \"slopewright\": 1,\n  \"units\": \"m\xe4\" }";
+  g_autoptr (GError) error = NULL;
+
+  g_assert_null (sw_job_parse (text, strlen (text), "job", &error));
+  g_assert_error (error, SW_STORE_ERROR, SW_STORE_ERROR_SYNTAX);
+  g_assert_true (g_str_has_prefix (error->message, "job:2: not a JSON file: "));
 }
 
 /* Every cut of a good file is refused or, when only the last line end is gone, read. */
@@ -362,6 +388,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/store/job/removed-keys-stay-removed",
                    test_removed_keys_stay_removed);
   g_test_add_func ("/store/job/table", test_table);
+  g_test_add_func ("/store/job/not-utf8", test_not_utf8);
   g_test_add_func ("/store/job/truncated", test_truncated);
   g_test_add_func ("/store/job/flipped-bytes", test_flipped_bytes);
   g_test_add_func ("/store/job/save-and-load", test_save_and_load);
