@@ -153,6 +153,7 @@ read_materials (const SwJsonPlace *root, SwJob *job)
   job->roll_length_m = read_above_zero (&roll, "length_m", 1000.0);
   job->roll_core_m = read_extra (&roll, "core_m", 1.0);
   job->surplus = (SwSurplus) read_option (root, "surplus", sw_surplus_words);
+  job->joints = (SwJoints) read_option (root, "joints", sw_joints_words);
   read_text (root, "pin_id", &job->pin_id);
 }
 

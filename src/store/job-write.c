@@ -157,6 +157,7 @@ sw_job_tree (const SwJob *job)
   json_object_set_new (tree, "blanket", blanket_tree (job));
   json_object_set_new (tree, "roll", roll_tree (job));
   put_text (tree, "surplus", sw_surplus_words[job->surplus]);
+  put_text (tree, "joints", sw_joints_words[job->joints]);
   put_text (tree, "pin_id", job->pin_id);
   json_object_set_new (tree, "seed", seed_tree (&job->seed));
   json_object_set_new (tree, "site", site_tree (job->site));
