@@ -32,16 +32,16 @@ typedef struct
 typedef struct
 {
   const char *name;
-  SwBox (*box) (const SwResult *result, guint face);
+  SwView (*fit) (const SwResult *result, guint face, double width_mm, double height_mm,
+                 const SwDraw *draw, double *scale);
   SwFigure *(*draw) (const SwResult *result, guint face, const SwView *view,
                      const SwDraw *draw);
-  gboolean y_up;
 } Drawing;
 
 static const Drawing drawings[] = {
-  { "section", sw_section_box, sw_draw_section, TRUE },
-  { "plan", sw_plan_box, sw_draw_plan, FALSE },
-  { "face", sw_face_view_box, sw_draw_face_view, FALSE },
+  { "section", sw_section_fit, sw_draw_section },
+  { "plan", sw_plan_fit, sw_draw_plan },
+  { "face", sw_face_view_fit, sw_draw_face_view },
 };
 
 static const Drawing *
@@ -75,20 +75,26 @@ find_face (const SwJob *job, const char *id, guint *index)
                              known->str);
 }
 
+/* A page of the job's paper on its side, the drawing within its margins. */
 static SwFigure *
-make_figure (const SlopepackJob *opened, const Drawing *drawing, guint face,
-             const SwTextMeasure *measure)
+make_page (const SlopepackJob *opened, const Drawing *drawing, guint face,
+           const SwTextMeasure *measure)
 {
   const SwDraw draw = { .texts = opened->texts,
                         .measure = measure,
                         .style = opened->style };
-  SwBox box = drawing->box (opened->result, face);
-  double width_mm, height_mm;
-  SwView view;
+  double short_mm, long_mm;
 
-  sw_paper_size_mm (opened->job->paper, &width_mm, &height_mm);
-  view = sw_view_fit (box, height_mm, width_mm, MARGIN_MM, drawing->y_up, NULL);
-  return drawing->draw (opened->result, face, &view, &draw);
+  sw_paper_size_mm (opened->job->paper, &short_mm, &long_mm);
+
+  SwView view = drawing->fit (opened->result, face, long_mm - 2 * MARGIN_MM,
+                              short_mm - 2 * MARGIN_MM, &draw, NULL);
+  g_autoptr (SwFigure) figure = drawing->draw (opened->result, face, &view, &draw);
+  SwFigure *page = sw_figure_new (long_mm, short_mm);
+
+  page->title = g_strdup (figure->title);
+  sw_figure_place (page, figure, MARGIN_MM, MARGIN_MM);
+  return page;
 }
 
 static SlopepackExit
@@ -110,11 +116,11 @@ draw (const char *path, const SlopepackReader *reader, const Drawing *drawing,
     return slopepack_paint_complaint (error);
 
   g_autoptr (SwPalette) palette = sw_palette_load ();
-  g_autoptr (SwFigure) figure = make_figure (&opened, drawing, face, measure);
+  g_autoptr (SwFigure) page = make_page (&opened, drawing, face, measure);
   gboolean done =
       g_str_has_suffix (wish->output, ".svg")
-          ? sw_paint_svg (figure, palette, wish->output, &error)
-          : sw_paint_png (figure, palette, wish->dots_per_inch, wish->output, &error);
+          ? sw_paint_svg (page, palette, wish->output, &error)
+          : sw_paint_png (page, palette, wish->dots_per_inch, wish->output, &error);
   return done ? SLOPEPACK_DONE : slopepack_paint_complaint (error);
 }
 

@@ -14,6 +14,15 @@ const SlopepackCommand slopepack_why = {
   run,
 };
 
+/* A gradient is never shown one way only. */
+static char *
+value_text (const SwWorking *working, SwNumberStyle style)
+{
+  if (working->unit == SW_UNIT_RAD)
+    return sw_gradient_text (working->value, style);
+  return sw_quantity_text (working->value, working->unit, style);
+}
+
 static SlopepackExit
 list_names (const SlopepackJob *opened)
 {
