@@ -39,8 +39,7 @@ list_names (const SlopepackJob *opened)
     {
       const SwWorking *working = g_ptr_array_index (workings, i);
       g_autofree char *title = sw_report_working_title (working, opened->texts);
-      g_autofree char *value =
-          sw_quantity_text (working->value, working->unit, opened->style);
+      g_autofree char *value = value_text (working, opened->style);
 
       g_string_append_printf (text, "%-*s  %s: %s\n", (int) widest, working->name, title,
                               value);
