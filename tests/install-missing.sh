@@ -5,6 +5,7 @@
 set -eu
 
 missing=
+# shellcheck disable=SC2013 # one word a package
 for package in $(cat "$@"); do
   state=$(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null || true)
   [ "$state" = installed ] || missing="$missing $package"

@@ -9,6 +9,10 @@
 set -eu
 cd "$(dirname "$0")/.."
 
+# Whatever stops the run before its summary is a failure too.
+counted=no
+trap '[ "$counted" = yes ] || printf "\n0 passed, 1 failed\n"' EXIT
+
 sh tests/install-missing.sh tests/packages/build.txt tests/packages/test.txt
 
 # Debian's own python has the modules of python3-* packages; another one that
@@ -79,6 +83,7 @@ G_SLICE=always-malloc tests valgrind build-optimised --timeout-multiplier 10 \
   $rooms
 
 echo "Took $(($(date +%s) - started)) s"
+counted=yes
 python3 tests/summary.py \
   'All, sanitizers on' build/meson-logs/sanitized.json \
   'Without window, optimised' build-optimised/meson-logs/optimised.json \

@@ -228,6 +228,48 @@ def case_draw_all():
                 assert sign in path.read_bytes()[:400], f"{path.name} is no {ending}"
 
 
+# A text that is missing shows its id; a place that got no value keeps its braces.
+UNWORDED = re.compile(r"\{[a-z_]+\}|\b(?:report|working|finding|practice|soil|blanket|evidence|"
+                      r"severity|pin-role|pin|site|pack|drawing|step|detail)"
+                      r"\.[a-z][a-z0-9-]*[a-z](?:\.[a-z]+)?\b")
+
+
+def expect_worded(text, where):
+    # Names of numbers look alike and are meant: "A.pins.toe", "pins.300".
+    found = [word for word in UNWORDED.findall(text)]
+    assert not found, f"{where}: words missing: {sorted(set(found))[:20]}"
+
+
+def case_words_of_reports():
+    for job in sorted(EXAMPLES.glob("*.slope.json")):
+        for words in (["tally"], ["check"], ["why"], ["tally", "--format", "csv"]):
+            text = run(words[0], job, *words[1:]).stdout.decode()
+            assert text
+            expect_worded(text, f"{words} {job.name}")
+
+
+def case_words_of_pack():
+    with tempfile.TemporaryDirectory() as folder:
+        for job in sorted(EXAMPLES.glob("*.slope.json")):
+            path = Path(folder) / "pack.pdf"
+            run("pack", job, "-o", path)
+            text = subprocess.run(["pdftotext", "-layout", path, "-"], capture_output=True,
+                                  text=True).stdout
+            assert len(text) > 2000, f"{job.name}: little text in the pack"
+            expect_worded(text, job.name)
+
+
+def case_why_every_name():
+    """Every listed name has its working, with a value and a line to check it by."""
+    names = [line.split()[0] for line in run("why", JOB).stdout.decode().splitlines()]
+    assert len(names) > 25
+    for name in names:
+        done = run("why", JOB, name)
+        text = done.stdout.decode()
+        assert done.returncode == DONE and f"({name})" in text, f"{name}: {text}"
+        expect_worded(text, name)
+
+
 def case_check_status():
     """3 exactly when a stop is printed; --strict makes cautions count."""
     for job in sorted(EXAMPLES.glob("*.slope.json")):
