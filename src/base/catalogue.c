@@ -9,44 +9,46 @@ static const char *const evidence_codes[SW_EVIDENCE_COUNT] = {
 };
 
 const SwPracticeKey sw_practice_keys[SW_PRACTICE_VALUE_COUNT] = {
-  [SW_PRACTICE_SET_BACK_M] = { "set_back_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_TRENCH_DEPTH_M] = { "trench_depth_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_TRENCH_WIDTH_M] = { "trench_width_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_TRENCH_FOLD_M] = { "trench_fold_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_TRENCH_PIN_M] = { "trench_pin_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_TOE_DEPTH_M] = { "toe_depth_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_TOE_WIDTH_M] = { "toe_width_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_TOE_FOLD_M] = { "toe_fold_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_TOE_PIN_M] = { "toe_pin_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_SIDE_LAP_M] = { "side_lap_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_SIDE_LAP_PIN_M] = { "side_lap_pin_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_EDGE_PIN_M] = { "edge_pin_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_END_LAP_M] = { "end_lap_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_END_LAP_STEEP_M] = { "end_lap_steep_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_STEEP_HV] = { "steep_hv", SW_UNIT_HV },
-  [SW_PRACTICE_END_LAP_PIN_M] = { "end_lap_pin_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_END_LAP_ROW_GAP_M] = { "end_lap_row_gap_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_PIN_DOWN_M] = { "pin_down_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_PIN_ACROSS_M] = { "pin_across_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_PIN_LENGTH_M] = { "pin_length_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_SLOT_EVERY_M] = { "slot_every_m", SW_UNIT_M },
-  [SW_PRACTICE_SLOT_HV] = { "slot_hv", SW_UNIT_HV },
-  [SW_PRACTICE_SLOT_DEPTH_M] = { "slot_depth_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_SLOT_WIDTH_M] = { "slot_width_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_SLOT_PIN_M] = { "slot_pin_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_BENCH_HV] = { "bench_hv", SW_UNIT_HV },
-  [SW_PRACTICE_BENCH_MIN_M] = { "bench_min_m", SW_UNIT_M },
-  [SW_PRACTICE_MIN_PIECE_M] = { "min_piece_m", SW_UNIT_M },
-  [SW_PRACTICE_JOINT_STAGGER_M] = { "joint_stagger_m", SW_UNIT_M },
-  [SW_PRACTICE_JOINT_FREE_CREST_M] = { "joint_free_crest_m", SW_UNIT_M },
-  [SW_PRACTICE_JOINT_FREE_TOE_M] = { "joint_free_toe_m", SW_UNIT_M },
-  [SW_PRACTICE_PIN_SPARE] = { "pin_spare", SW_UNIT_PERCENT },
-  [SW_PRACTICE_ROLL_SPARE] = { "roll_spare", SW_UNIT_PERCENT },
-  [SW_PRACTICE_INSPECT_DAYS] = { "inspect_days", SW_UNIT_DAY },
-  [SW_PRACTICE_INSPECT_RAIN_M] = { "inspect_rain_m", SW_UNIT_SMALL_M },
-  [SW_PRACTICE_INSPECT_HOURS] = { "inspect_hours", SW_UNIT_HOUR },
-  [SW_PRACTICE_COVER] = { "cover", SW_UNIT_PERCENT },
-  [SW_PRACTICE_REPAIR_DAYS] = { "repair_days", SW_UNIT_DAY },
+  [SW_PRACTICE_SET_BACK_M] = { "set_back_m", SW_UNIT_SMALL_M, 0.0, 5.0, FALSE },
+  [SW_PRACTICE_TRENCH_DEPTH_M] = { "trench_depth_m", SW_UNIT_SMALL_M, 0.02, 1.0, FALSE },
+  [SW_PRACTICE_TRENCH_WIDTH_M] = { "trench_width_m", SW_UNIT_SMALL_M, 0.01, 1.0, FALSE },
+  [SW_PRACTICE_TRENCH_FOLD_M] = { "trench_fold_m", SW_UNIT_SMALL_M, 0.0, 2.0, FALSE },
+  [SW_PRACTICE_TRENCH_PIN_M] = { "trench_pin_m", SW_UNIT_SMALL_M, 0.05, 5.0, FALSE },
+  [SW_PRACTICE_TOE_DEPTH_M] = { "toe_depth_m", SW_UNIT_SMALL_M, 0.02, 1.0, FALSE },
+  [SW_PRACTICE_TOE_WIDTH_M] = { "toe_width_m", SW_UNIT_SMALL_M, 0.01, 1.0, FALSE },
+  [SW_PRACTICE_TOE_FOLD_M] = { "toe_fold_m", SW_UNIT_SMALL_M, 0.0, 2.0, FALSE },
+  [SW_PRACTICE_TOE_PIN_M] = { "toe_pin_m", SW_UNIT_SMALL_M, 0.05, 5.0, FALSE },
+  [SW_PRACTICE_SIDE_LAP_M] = { "side_lap_m", SW_UNIT_SMALL_M, 0.0, 1.0, FALSE },
+  [SW_PRACTICE_SIDE_LAP_PIN_M] = { "side_lap_pin_m", SW_UNIT_SMALL_M, 0.05, 5.0, FALSE },
+  [SW_PRACTICE_EDGE_PIN_M] = { "edge_pin_m", SW_UNIT_SMALL_M, 0.05, 5.0, FALSE },
+  [SW_PRACTICE_END_LAP_M] = { "end_lap_m", SW_UNIT_SMALL_M, 0.0, 3.0, FALSE },
+  [SW_PRACTICE_END_LAP_STEEP_M] = { "end_lap_steep_m", SW_UNIT_SMALL_M, 0.0, 3.0, FALSE },
+  [SW_PRACTICE_STEEP_HV] = { "steep_hv", SW_UNIT_HV, 0.1, 100.0, FALSE },
+  [SW_PRACTICE_END_LAP_PIN_M] = { "end_lap_pin_m", SW_UNIT_SMALL_M, 0.05, 5.0, FALSE },
+  [SW_PRACTICE_END_LAP_ROW_GAP_M] = { "end_lap_row_gap_m", SW_UNIT_SMALL_M, 0.0, 1.0,
+                                      FALSE },
+  [SW_PRACTICE_PIN_DOWN_M] = { "pin_down_m", SW_UNIT_SMALL_M, 0.05, 5.0, FALSE },
+  [SW_PRACTICE_PIN_ACROSS_M] = { "pin_across_m", SW_UNIT_SMALL_M, 0.05, 5.0, FALSE },
+  [SW_PRACTICE_PIN_LENGTH_M] = { "pin_length_m", SW_UNIT_SMALL_M, 0.05, 1.5, FALSE },
+  [SW_PRACTICE_SLOT_EVERY_M] = { "slot_every_m", SW_UNIT_M, 1.0, 1000.0, TRUE },
+  [SW_PRACTICE_SLOT_HV] = { "slot_hv", SW_UNIT_HV, 0.1, 100.0, FALSE },
+  [SW_PRACTICE_SLOT_DEPTH_M] = { "slot_depth_m", SW_UNIT_SMALL_M, 0.02, 1.0, FALSE },
+  [SW_PRACTICE_SLOT_WIDTH_M] = { "slot_width_m", SW_UNIT_SMALL_M, 0.01, 1.0, FALSE },
+  [SW_PRACTICE_SLOT_PIN_M] = { "slot_pin_m", SW_UNIT_SMALL_M, 0.05, 5.0, FALSE },
+  [SW_PRACTICE_BENCH_HV] = { "bench_hv", SW_UNIT_HV, 0.1, 100.0, FALSE },
+  [SW_PRACTICE_BENCH_MIN_M] = { "bench_min_m", SW_UNIT_M, 0.1, 100.0, FALSE },
+  [SW_PRACTICE_MIN_PIECE_M] = { "min_piece_m", SW_UNIT_M, 0.1, 100.0, FALSE },
+  [SW_PRACTICE_JOINT_STAGGER_M] = { "joint_stagger_m", SW_UNIT_M, 0.0, 100.0, FALSE },
+  [SW_PRACTICE_JOINT_FREE_CREST_M] = { "joint_free_crest_m", SW_UNIT_M, 0.0, 100.0,
+                                       FALSE },
+  [SW_PRACTICE_JOINT_FREE_TOE_M] = { "joint_free_toe_m", SW_UNIT_M, 0.0, 100.0, FALSE },
+  [SW_PRACTICE_PIN_SPARE] = { "pin_spare", SW_UNIT_PERCENT, 0.0, 1.0, FALSE },
+  [SW_PRACTICE_ROLL_SPARE] = { "roll_spare", SW_UNIT_PERCENT, 0.0, 1.0, FALSE },
+  [SW_PRACTICE_INSPECT_DAYS] = { "inspect_days", SW_UNIT_DAY, 1.0, 365.0, FALSE },
+  [SW_PRACTICE_INSPECT_RAIN_M] = { "inspect_rain_m", SW_UNIT_SMALL_M, 0.0, 1.0, FALSE },
+  [SW_PRACTICE_INSPECT_HOURS] = { "inspect_hours", SW_UNIT_HOUR, 1.0, 1000.0, FALSE },
+  [SW_PRACTICE_COVER] = { "cover", SW_UNIT_PERCENT, 0.05, 1.0, FALSE },
+  [SW_PRACTICE_REPAIR_DAYS] = { "repair_days", SW_UNIT_DAY, 0.0, 365.0, FALSE },
 };
 
 const char *
@@ -76,6 +78,16 @@ sw_practice_value_from_key (const char *key)
   while (i < SW_PRACTICE_VALUE_COUNT && g_strcmp0 (key, sw_practice_keys[i].key) != 0)
     i++;
   return (SwPracticeValue) i;
+}
+
+gboolean
+sw_practice_accepts (SwPracticeValue value, double number)
+{
+  g_return_val_if_fail ((unsigned) value < SW_PRACTICE_VALUE_COUNT, FALSE);
+  const SwPracticeKey *key = &sw_practice_keys[value];
+
+  return (key->or_zero && number <= 0.0 && number >= 0.0)
+         || (number >= key->least && number <= key->most);
 }
 
 SwPractice *

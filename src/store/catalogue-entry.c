@@ -3,25 +3,6 @@
 
 #include <math.h>
 
-/* What a value of each kind of number may be; a typing slip in the data shows here. */
-static SwJsonRange
-range_of (SwUnit unit)
-{
-  switch (unit)
-    {
-    case SW_UNIT_SMALL_M:
-      return (SwJsonRange){ 0.0, 2.0, FALSE };
-    case SW_UNIT_HV:
-      return (SwJsonRange){ 0.0, 100.0, TRUE };
-    case SW_UNIT_PERCENT:
-      return (SwJsonRange){ 0.0, 1.0, FALSE };
-    case SW_UNIT_PER_M2:
-      return (SwJsonRange){ 0.0, 20.0, TRUE };
-    default:
-      return (SwJsonRange){ 0.0, 1000.0, FALSE };
-    }
-}
-
 static char *
 text_member (const SwJsonPlace *object, const char *key)
 {
@@ -76,6 +57,8 @@ static void
 read_density (const SwJsonPlace *list, SwPractice *practice)
 {
   static const char *const keys[] = { "hv", "per_m2", NULL };
+  const SwJsonRange density_hv = { 0.1, 100.0, FALSE, FALSE };
+  const SwJsonRange density_per_m2 = { 0.1, 20.0, FALSE, FALSE };
   gsize count = sw_json_list (list, 0, "a list of density rows, steepest first");
 
   practice->density = g_new0 (SwDensityRow, count);
@@ -85,9 +68,9 @@ read_density (const SwJsonPlace *list, SwPractice *practice)
       SwJsonPlace row = sw_json_element (list, i);
       SwJsonPlace hv = sw_json_member (&row, "hv");
       sw_json_only (&row, keys);
-      practice->density[i].hv = sw_json_number (&hv, range_of (SW_UNIT_HV));
+      practice->density[i].hv = sw_json_number (&hv, density_hv);
       practice->density[i].per_m2 =
-          sourced_member (&row, "per_m2", range_of (SW_UNIT_PER_M2), NULL, NAN);
+          sourced_member (&row, "per_m2", density_per_m2, NULL, NAN);
       if (i > 0 && practice->density[i].hv <= practice->density[i - 1].hv)
         sw_json_expected (&hv, "rows in order, steepest first");
     }
@@ -100,10 +83,9 @@ read_values (const SwJsonPlace *values, SwPractice *practice)
 
   for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     {
-      const SwPracticeKey *key = &sw_practice_keys[i];
-      keys[i] = key->key;
-      practice->values[i] =
-          sourced_member (values, key->key, range_of (key->unit), NULL, NAN);
+      const SwJsonRange range = sw_json_practice_range ((SwPracticeValue) i);
+      keys[i] = sw_practice_keys[i].key;
+      practice->values[i] = sourced_member (values, keys[i], range, NULL, NAN);
     }
   sw_json_only (values, keys);
 }
@@ -145,7 +127,7 @@ sw_soil_read (const SwJsonPlace *place)
 {
   static const char *const keys[] = { "id",    "source",     "pin_firm_m", "pin_loose_m",
                                       "swell", "compaction", NULL };
-  const SwJsonRange pin_m = { 0.05, 1.0, FALSE };
+  const SwJsonRange pin_m = { 0.05, 1.0, FALSE, FALSE };
   SwSoil *soil = g_new0 (SwSoil, 1);
 
   sw_json_only (place, keys);
@@ -155,9 +137,9 @@ sw_soil_read (const SwJsonPlace *place)
   soil->pin_firm_m = sourced_member (place, "pin_firm_m", pin_m, NULL, NAN);
   soil->pin_loose_m = sourced_member (place, "pin_loose_m", pin_m, NULL, NAN);
   soil->swell =
-      sourced_member (place, "swell", (SwJsonRange){ 0.0, 1.0, FALSE }, NULL, NAN);
-  soil->compaction =
-      sourced_member (place, "compaction", (SwJsonRange){ 0.5, 1.5, FALSE }, NULL, NAN);
+      sourced_member (place, "swell", (SwJsonRange){ 0.0, 1.0, FALSE, FALSE }, NULL, NAN);
+  soil->compaction = sourced_member (place, "compaction",
+                                     (SwJsonRange){ 0.5, 1.5, FALSE, FALSE }, NULL, NAN);
   return soil;
 }
 
@@ -175,18 +157,19 @@ sw_blanket_read (const SwJsonPlace *place)
   blanket->id = text_member (place, "id");
   blanket->name_id = g_strconcat ("blanket.", blanket->id, NULL);
   blanket->source = text_member (place, "source");
-  blanket->life_months = sourced_member (
-      place, "life_months", (SwJsonRange){ 0.0, 1200.0, TRUE }, "permanent", INFINITY);
-  blanket->max_hv =
-      sourced_member (place, "max_hv", (SwJsonRange){ 0.0, 100.0, TRUE }, NULL, NAN);
-  blanket->max_c =
-      sourced_member (place, "max_c", (SwJsonRange){ 0.0, 1.0, TRUE }, "none", NAN);
-  blanket->shear_pa =
-      sourced_member (place, "shear_pa", (SwJsonRange){ 0.0, 2000.0, TRUE }, NULL, NAN);
-  blanket->mass_kg_per_m2 = sourced_member (place, "mass_kg_per_m2",
-                                            (SwJsonRange){ 0.0, 5.0, TRUE }, NULL, NAN);
-  blanket->thickness_m =
-      sourced_member (place, "thickness_m", (SwJsonRange){ 0.0, 0.1, TRUE }, NULL, NAN);
+  blanket->life_months =
+      sourced_member (place, "life_months", (SwJsonRange){ 0.0, 1200.0, TRUE, FALSE },
+                      "permanent", INFINITY);
+  blanket->max_hv = sourced_member (place, "max_hv",
+                                    (SwJsonRange){ 0.0, 100.0, TRUE, FALSE }, NULL, NAN);
+  blanket->max_c = sourced_member (place, "max_c", (SwJsonRange){ 0.0, 1.0, TRUE, FALSE },
+                                   "none", NAN);
+  blanket->shear_pa = sourced_member (
+      place, "shear_pa", (SwJsonRange){ 0.0, 2000.0, TRUE, FALSE }, NULL, NAN);
+  blanket->mass_kg_per_m2 = sourced_member (
+      place, "mass_kg_per_m2", (SwJsonRange){ 0.0, 5.0, TRUE, FALSE }, NULL, NAN);
+  blanket->thickness_m = sourced_member (
+      place, "thickness_m", (SwJsonRange){ 0.0, 0.1, TRUE, FALSE }, NULL, NAN);
   blanket->net_plastic_usual = sw_json_boolean (&plastic);
   return blanket;
 }
@@ -202,9 +185,11 @@ sw_roll_read (const SwJsonPlace *place)
   roll->id = text_member (place, "id");
   roll->source = text_member (place, "source");
   roll->evidence = evidence_member (place);
-  roll->width_m = number_member (place, "width_m", (SwJsonRange){ 0.1, 20.0, FALSE });
-  roll->length_m = number_member (place, "length_m", (SwJsonRange){ 1.0, 1000.0, FALSE });
-  roll->core_m = number_member (place, "core_m", (SwJsonRange){ 0.0, 1.0, FALSE });
+  roll->width_m =
+      number_member (place, "width_m", (SwJsonRange){ 0.1, 20.0, FALSE, FALSE });
+  roll->length_m =
+      number_member (place, "length_m", (SwJsonRange){ 1.0, 1000.0, FALSE, FALSE });
+  roll->core_m = number_member (place, "core_m", (SwJsonRange){ 0.0, 1.0, FALSE, FALSE });
   return roll;
 }
 
@@ -224,9 +209,12 @@ sw_pin_read (const SwJsonPlace *place)
   pin->name_id = g_strconcat ("pin.", kinds[sw_json_choice (&kind, kinds)], NULL);
   pin->source = text_member (place, "source");
   pin->evidence = evidence_member (place);
-  pin->length_m = number_member (place, "length_m", (SwJsonRange){ 0.05, 1.5, FALSE });
-  pin->crown_m = number_member (place, "crown_m", (SwJsonRange){ 0.0, 0.3, FALSE });
-  pin->wire_m = number_member (place, "wire_m", (SwJsonRange){ 0.001, 0.1, FALSE });
+  pin->length_m =
+      number_member (place, "length_m", (SwJsonRange){ 0.05, 1.5, FALSE, FALSE });
+  pin->crown_m =
+      number_member (place, "crown_m", (SwJsonRange){ 0.0, 0.3, FALSE, FALSE });
+  pin->wire_m =
+      number_member (place, "wire_m", (SwJsonRange){ 0.001, 0.1, FALSE, FALSE });
   pin->per_box = (int) sw_json_index (&per_box, 100000);
   if (pin->per_box < 1)
     sw_json_expected (&per_box, "a whole number of at least 1");

@@ -91,7 +91,7 @@ sw_catalogue_parse (SwCatalogue *catalogue, const char *kind_name, const char *t
       SwJsonPlace version = sw_json_member (&root, "version");
       SwJsonPlace list = sw_json_member (&root, kind->kind);
       sw_json_only (&root, keys);
-      sw_json_number (&version, (SwJsonRange){ 1.0, 1.0, FALSE });
+      sw_json_number (&version, (SwJsonRange){ 1.0, 1.0, FALSE, FALSE });
       read_entries (&list, kind, entries);
     }
   if (sw_json_close (&reader, error))

@@ -6,9 +6,9 @@
 
 #define FACE_ID_LENGTH 8
 #define MOST_POINTS 10000
-#define FARTHEST_M 100000.0 /* a face is no country; keeps whole tenths of mm exact */
+#define FARTHEST_M 10000.0 /* ten kilometres: beyond it a number was mistyped */
 
-static const SwJsonRange coordinate_m = { -FARTHEST_M, FARTHEST_M, FALSE };
+static const SwJsonRange coordinate_m = { -FARTHEST_M, FARTHEST_M, FALSE, FALSE };
 
 /* Optional text: "" when the key is missing. */
 static void
@@ -36,7 +36,7 @@ read_number (const SwJsonPlace *object, const char *key, double least, double mo
 {
   SwJsonPlace place = sw_json_member (object, key);
 
-  return sw_json_number (&place, (SwJsonRange){ least, most, FALSE });
+  return sw_json_number (&place, (SwJsonRange){ least, most, FALSE, FALSE });
 }
 
 /* Optional number: 0 when the key is missing. */
@@ -45,8 +45,9 @@ read_extra (const SwJsonPlace *object, const char *key, double most)
 {
   SwJsonPlace place = sw_json_member (object, key);
 
-  return place.value != NULL ? sw_json_number (&place, (SwJsonRange){ 0.0, most, FALSE })
-                             : 0.0;
+  return place.value != NULL
+             ? sw_json_number (&place, (SwJsonRange){ 0.0, most, FALSE, FALSE })
+             : 0.0;
 }
 
 static double
@@ -54,7 +55,7 @@ read_above_zero (const SwJsonPlace *object, const char *key, double most)
 {
   SwJsonPlace place = sw_json_member (object, key);
 
-  return sw_json_number (&place, (SwJsonRange){ 0.0, most, TRUE });
+  return sw_json_number (&place, (SwJsonRange){ 0.0, most, TRUE, FALSE });
 }
 
 static int
@@ -108,19 +109,22 @@ static void
 read_override (const SwJsonPlace *place, SwJob *job)
 {
   SwJsonPlace key = sw_json_member (place, "key");
+  SwJsonPlace number = sw_json_member (place, "value");
   g_autofree char *name = sw_json_words (&key);
-  SwPracticeValue value = sw_practice_value_from_key (name);
   g_autofree char *why = g_strdup ("");
-  double number = read_number (place, "value", 0.0, 1000.0);
+  SwPracticeValue value = sw_practice_value_from_key (name);
 
-  read_text (place, "why", &why);
   if (value == SW_PRACTICE_VALUE_COUNT)
-    sw_json_expected (&key, "a practice value such as \"side_lap_m\"");
+    {
+      sw_json_expected (&key, "a practice value such as \"side_lap_m\"");
+      return;
+    }
   for (guint i = 0; i < job->n_overrides; i++)
     if (job->overrides[i].value == value)
       sw_json_expected (&key, "a practice value that no other override replaces");
-  if (place->reader->error == NULL)
-    sw_job_set_override (job, value, number, why);
+  read_text (place, "why", &why);
+  sw_job_set_override (job, value,
+                       sw_json_number (&number, sw_json_practice_range (value)), why);
 }
 
 static void
@@ -149,8 +153,8 @@ read_materials (const SwJsonPlace *root, SwJob *job)
   read_words (&blanket, "id", &job->blanket_id);
   job->blanket_mass_kg_per_m2 = read_extra (&blanket, "mass_kg_per_m2", 20.0);
   job->blanket_thickness_m = read_extra (&blanket, "thickness_m", 0.2);
-  job->roll_width_m = read_above_zero (&roll, "width_m", 20.0);
-  job->roll_length_m = read_above_zero (&roll, "length_m", 1000.0);
+  job->roll_width_m = read_number (&roll, "width_m", 0.2, 20.0);
+  job->roll_length_m = read_number (&roll, "length_m", 1.0, 1000.0);
   job->roll_core_m = read_extra (&roll, "core_m", 1.0);
   job->surplus = (SwSurplus) read_option (root, "surplus", sw_surplus_words);
   job->joints = (SwJoints) read_option (root, "joints", sw_joints_words);

@@ -173,24 +173,40 @@ expect_in_range (const SwJsonPlace *place, SwJsonRange range)
 
   sw_number_exact (range.least, least);
   sw_number_exact (range.most, most);
-  if (range.above)
+  if (range.or_zero)
+    sw_json_expected (place, "0 for none, or a number from %s to %s", least, most);
+  else if (range.above)
     sw_json_expected (place, "a number above %s, at most %s", least, most);
   else
     sw_json_expected (place, "a number from %s to %s", least, most);
+}
+
+static gboolean
+is_in_range (double number, SwJsonRange range)
+{
+  if (range.or_zero && number >= 0.0 && number <= 0.0)
+    return TRUE;
+  return isfinite (number) && number >= range.least && number <= range.most
+         && !(range.above && number <= range.least);
 }
 
 double
 sw_json_number (const SwJsonPlace *place, SwJsonRange range)
 {
   double number = json_number_value (place->value);
-  gboolean fits = json_is_number (place->value) && isfinite (number)
-                  && number >= range.least && number <= range.most
-                  && !(range.above && number <= range.least);
 
-  if (fits)
+  if (json_is_number (place->value) && is_in_range (number, range))
     return number;
   expect_in_range (place, range);
   return 0.0;
+}
+
+SwJsonRange
+sw_json_practice_range (SwPracticeValue value)
+{
+  const SwPracticeKey *key = &sw_practice_keys[value];
+
+  return (SwJsonRange){ key->least, key->most, FALSE, key->or_zero };
 }
 
 guint

@@ -49,10 +49,13 @@ gsize sw_json_list (const SwJsonPlace *place, gsize least, const char *expected)
 typedef struct
 {
   double least, most;
-  gboolean above; /* more than @least; equal is refused */
+  gboolean above;   /* more than @least; equal is refused */
+  gboolean or_zero; /* 0 is taken too */
 } SwJsonRange;
 
 double sw_json_number (const SwJsonPlace *place, SwJsonRange range);
+/* What sw_practice_accepts() takes. */
+SwJsonRange sw_json_practice_range (SwPracticeValue value);
 guint sw_json_index (const SwJsonPlace *place, guint most);
 gboolean sw_json_boolean (const SwJsonPlace *place);
 

@@ -2,6 +2,8 @@
 #undef G_DISABLE_ASSERT
 #include <slopewright/base/job.h>
 
+#include <math.h>
+
 /* A catalogue with one practice; its numbers are made up for the test. */
 static SwCatalogue *
 small_catalogue (void)
@@ -178,6 +180,28 @@ test_codes (void)
     g_assert_nonnull (sw_obtained_code ((SwObtained) i));
 }
 
+/* A spacing of nothing would mean pins without end. */
+static void
+test_accepts (void)
+{
+  for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
+    {
+      const SwPracticeKey *key = &sw_practice_keys[i];
+      SwPracticeValue value = (SwPracticeValue) i;
+      g_assert_cmpfloat (key->least, <, key->most);
+      g_assert_true (sw_practice_accepts (value, key->least));
+      g_assert_true (sw_practice_accepts (value, key->most));
+      g_assert_false (sw_practice_accepts (value, key->most * 1.001));
+      g_assert_false (sw_practice_accepts (value, -0.001));
+      g_assert_false (sw_practice_accepts (value, NAN));
+      g_assert_false (sw_practice_accepts (value, INFINITY));
+      if (g_str_has_suffix (key->key, "pin_m"))
+        g_assert_false (sw_practice_accepts (value, 0.0));
+    }
+  g_assert_true (sw_practice_accepts (SW_PRACTICE_SLOT_EVERY_M, 0.0));
+  g_assert_false (sw_practice_accepts (SW_PRACTICE_SLOT_EVERY_M, 0.5));
+}
+
 static void
 test_pin_of_length (void)
 {
@@ -208,6 +232,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/base/job/overrides", test_overrides);
   g_test_add_func ("/base/job/unknown-practice", test_unknown_practice);
   g_test_add_func ("/base/catalogue/codes", test_codes);
+  g_test_add_func ("/base/catalogue/accepts", test_accepts);
   g_test_add_func ("/base/catalogue/pin-of-length", test_pin_of_length);
   return g_test_run ();
 }

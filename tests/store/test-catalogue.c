@@ -11,6 +11,22 @@ value_of (const SwCatalogue *catalogue, const char *practice, SwPracticeValue va
   return sw_catalogue_practice (catalogue, practice)->values[value].value;
 }
 
+/* The ranges that guard job files hold for what is shipped. */
+static void
+test_values_in_range (void)
+{
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+
+  g_assert_cmpuint (catalogue->practices->len, ==, 6);
+  for (guint i = 0; i < catalogue->practices->len; i++)
+    for (int v = 0; v < SW_PRACTICE_VALUE_COUNT; v++)
+      {
+        const SwPractice *practice = catalogue->practices->pdata[i];
+        g_assert_true (
+            sw_practice_accepts ((SwPracticeValue) v, practice->values[v].value));
+      }
+}
+
 static void
 check_sourced (const SwSourced *sourced)
 {
@@ -372,6 +388,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/store/catalogue/everything-has-a-source",
                    test_everything_has_a_source);
+  g_test_add_func ("/store/catalogue/values-in-range", test_values_in_range);
   g_test_add_func ("/store/catalogue/published-numbers", test_published_numbers);
   g_test_add_func ("/store/catalogue/gaps-are-owned", test_gaps_are_owned);
   g_test_add_func ("/store/catalogue/common-practice", test_common_practice);

@@ -82,6 +82,8 @@ typedef struct
 {
   const char *key; /* "side_lap_m" */
   SwUnit unit;
+  double least, most; /* what the catalogue, a job file or an entry field accepts */
+  gboolean or_zero;   /* 0 is accepted too and means none */
 } SwPracticeKey;
 
 /** Table of SW_PRACTICE_VALUE_COUNT rows, indexed by SwPracticeValue. */
@@ -89,6 +91,9 @@ extern const SwPracticeKey sw_practice_keys[SW_PRACTICE_VALUE_COUNT];
 
 /** Returns: the value with that key, or SW_PRACTICE_VALUE_COUNT. */
 SwPracticeValue sw_practice_value_from_key (const char *key);
+
+/** Whether @number is one that @value may have. */
+gboolean sw_practice_accepts (SwPracticeValue value, double number);
 
 /** Way of the blanket's end through the key or toe trench; d depth, w width. */
 typedef enum
