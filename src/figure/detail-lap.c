@@ -49,7 +49,7 @@ sw_detail_side_lap (const SwResult *result, guint face_index, double width_mm,
                                { middle + sign * lap / 2.0, high },
                                { middle - sign * lap / 2.0, high } };
 
-    sw_detail_ground (&sheet, ground, 2);
+    sw_detail_ground (&sheet, ground, 2, height_mm - 5.0);
     sw_drawing_object (&sheet.drawing, "/run/0");
     sw_detail_line (&sheet, SW_ROLE_BLANKET, first, 2);
     sw_drawing_object (&sheet.drawing, "/run/1");
@@ -124,7 +124,7 @@ draw_two_pieces (SwDetailSheet *sheet, Slant slant, double reach, double lap)
                             on_slant (slant, -lap / 2.0, high),
                             on_slant (slant, lap / 2.0, high) };
 
-  sw_detail_ground (sheet, ground, 2);
+  sw_detail_ground (sheet, ground, 2, sheet->drawing.figure->height_mm - 0.5);
   sw_detail_line (sheet, SW_ROLE_BLANKET, lower, 2);
   sw_detail_line (sheet, SW_ROLE_BLANKET, upper, 4);
   sw_detail_callout (sheet, on_slant (slant, -reach * 0.72, low),
@@ -159,10 +159,10 @@ sw_detail_end_lap (const SwResult *result, guint face_index, double width_mm,
     sw_detail_pin (&sheet, on_slant (slant, row * gap / 2.0, FIRST_MM + LAYER_MM + 0.5),
                    -sin (slope), cos (slope));
   sw_detail_dimension (&sheet, on_slant (slant, -lap / 2.0, 2.5),
-                       on_slant (slant, lap / 2.0, 2.5), 8.5,
+                       on_slant (slant, lap / 2.0, 2.5), 11.0,
                        sw_drawing_small (&sheet.drawing, lap_m));
   sw_detail_dimension (&sheet, on_slant (slant, -gap / 2.0, 2.5),
-                       on_slant (slant, gap / 2.0, 2.5), 3.4,
+                       on_slant (slant, gap / 2.0, 2.5), 4.2,
                        sw_drawing_small (&sheet.drawing, gap_m));
   sw_detail_callout (&sheet, on_slant (slant, gap / 2.0, -7.0),
                      sw_detail_small_text (&sheet, "drawing.detail.end-lap-pins",

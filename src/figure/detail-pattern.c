@@ -2,13 +2,13 @@
 #include "detail.h"
 #include <math.h>
 
-/* Rows of the field shown, and what is shown beyond the run's edges. */
-#define ROWS 3.4
+/* Rows of the field shown at least, and what is shown beyond the run's edges. */
+#define ROWS 1.7
 #define BEYOND_M 0.25
 
-#define TOP_MM 14.0
-#define SIDE_MM 15.0
-#define BOTTOM_MM 9.0
+#define TOP_MM 11.0
+#define SIDE_MM 12.0
+#define BOTTOM_MM 8.0
 #define PIN_MM 0.55
 
 typedef struct
@@ -204,11 +204,13 @@ sw_detail_pin_pattern (const SwResult *result, guint face, double width_mm,
                          pattern.run->down_from_m - values[SW_PRACTICE_SET_BACK_M].value
                              - values[SW_PRACTICE_TRENCH_WIDTH_M].value,
                          pattern.run->along_to_m + BEYOND_M,
-                         fmin (pattern.run->down_from_m + ROWS * pattern.tier->pin_down_m,
-                               pattern.run->down_to_m) };
+                         pattern.run->down_from_m + ROWS * pattern.tier->pin_down_m };
   scale = sw_detail_scale (pattern.box.x1_m - pattern.box.x0_m,
                            pattern.box.y1_m - pattern.box.y0_m, width_mm - 2.0 * SIDE_MM,
                            height_mm - TOP_MM - BOTTOM_MM);
+  pattern.box.y1_m =
+      fmin (pattern.run->down_to_m,
+            pattern.box.y0_m + (height_mm - TOP_MM - BOTTOM_MM) * scale / 1000.0);
   x = (width_mm - (pattern.box.x1_m - pattern.box.x0_m) * 1000.0 / scale) / 2.0;
   sw_detail_begin (&pattern.sheet, result, face, width_mm, height_mm, x, TOP_MM, scale,
                    draw, "drawing.detail.pin-pattern");

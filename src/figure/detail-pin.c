@@ -3,26 +3,20 @@
 #include <math.h>
 
 #define GROUND_Y 0.3
-#define FIRM_MM 3.0
 
 /* Loose topsoil above the line, the soil that holds below it. */
 static void
 draw_soil (SwDetailSheet *sheet, double level, double topsoil_mm)
 {
   SwFigure *figure = sheet->drawing.figure;
-  double left = 2.0, right = figure->width_mm - 2.0, firm = level + topsoil_mm;
+  double left = 1.0, right = figure->width_mm - 1.0, firm = level + topsoil_mm;
   SwPaperPoint ground[2] = { { left, level }, { right, level } };
-  SwPaperPoint hold[2] = { { left, firm }, { right, firm } };
 
-  if (topsoil_mm > 0.5)
-    {
-      sw_figure_box (figure, SW_ROLE_BACKFILL, left, level, right - left, topsoil_mm);
-      sw_draft_soil_band (figure, hold, 2, FIRM_MM);
-      sw_figure_line (figure, SW_ROLE_BREAK, hold, 2);
-    }
-  else
-    sw_draft_soil_band (figure, ground, 2, FIRM_MM);
-  sw_detail_line (sheet, SW_ROLE_GROUND, ground, 2);
+  sw_detail_ground (sheet, ground, 2, figure->height_mm - 0.5);
+  if (topsoil_mm < 0.5)
+    return;
+  sw_figure_box (figure, SW_ROLE_BACKFILL, left, level, right - left, topsoil_mm);
+  sw_figure_segment (figure, SW_ROLE_BREAK, left, firm, right, firm);
 }
 
 static void
@@ -48,6 +42,21 @@ draw_pin (SwDetailSheet *sheet, const SwPin *pin, double x, double level)
                        sw_drawing_small (&sheet->drawing, pin->length_m));
 }
 
+/* Its kind, as the catalogue calls it, under the caption. */
+static void
+name_pin (SwDetailSheet *sheet, const SwPin *pin)
+{
+  SwDrawing *drawing = &sheet->drawing;
+  double size = drawing->text_mm;
+
+  if (pin->name_id == NULL || !sw_texts_has (drawing->draw->texts, pin->name_id))
+    return;
+  sw_figure_text (drawing->figure, SW_ROLE_MUTED, 0.0, size * 2.7, size, SW_ALIGN_LEFT,
+                  SW_FACE_REGULAR, 0.0, sw_drawing_text (drawing, pin->name_id));
+  sw_labels_reserve_rect (drawing->labels, 0.0, size * 1.6,
+                          drawing->figure->width_mm * 0.4, size * 1.5);
+}
+
 SwFigure *
 sw_detail_of_pin (const SwResult *result, guint face_index, double width_mm,
                   double height_mm, const SwDraw *draw)
@@ -64,6 +73,7 @@ sw_detail_of_pin (const SwResult *result, guint face_index, double width_mm,
   x = width_mm * 0.5;
   sw_detail_begin (&sheet, result, face_index, width_mm, height_mm, x, level, scale, draw,
                    "drawing.detail.pin");
+  name_pin (&sheet, pin);
   draw_soil (&sheet, level, fmin (sw_detail_mm (&sheet, topsoil_m), height_mm * 0.5));
   draw_pin (&sheet, pin, x, level);
   if (topsoil_m > 0.0)
@@ -78,7 +88,9 @@ sw_detail_of_pin (const SwResult *result, guint face_index, double width_mm,
       sw_detail_small_text (&sheet, "drawing.detail.wire", pin->wire_m));
   sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.15, level - 0.7 },
                      sw_detail_words (&sheet, "drawing.key.blanket"));
-  sw_detail_callout (&sheet, (SwPaperPoint){ x, level - 1.6 },
-                     sw_detail_words (&sheet, "drawing.detail.flush"));
+  sw_detail_callout (
+      &sheet,
+      (SwPaperPoint){ x - sw_detail_mm (&sheet, pin->crown_m) / 2.0 - 2.0, level - 0.7 },
+      sw_detail_words (&sheet, "drawing.detail.flush"));
   return sw_detail_end (&sheet);
 }

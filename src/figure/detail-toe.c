@@ -5,9 +5,12 @@
 #define OFF_MM 0.55
 #define LAYER_MM 1.1
 
+/* A row without trench or fold stands this far above the end. */
+#define ROW_UP_MM 5.0
+
 /* Toe point: this part of the figure's width from the left, and of its height from the top. */
 #define TOE_X 0.44
-#define TOE_Y 0.45
+#define TOE_Y 0.4
 
 typedef struct
 {
@@ -81,21 +84,19 @@ draw_trench (const SwResult *result, guint face, double width_mm, double height_
   right = toe.x + sw_detail_mm (&toe.sheet, trench_m);
   floor = toe.y + sw_detail_mm (&toe.sheet, depth_m);
   {
-    SwPaperPoint before[2] = { toe.start, { toe.x, toe.y } };
-    SwPaperPoint after[2] = { { right, toe.y }, { toe.right, toe.y } };
+    SwPaperPoint before[1] = { toe.start };
+    SwPaperPoint after[1] = { { toe.right, toe.y } };
     SwPaperPoint hole[4] = {
       { toe.x, toe.y }, { toe.x, floor }, { right, floor }, { right, toe.y }
     };
     SwPaperPoint path[5];
     guint n = trench_path (&toe, practice->toe_lining, right, floor, path);
 
-    sw_detail_ground (&toe.sheet, before, 2);
-    sw_detail_ground (&toe.sheet, after, 2);
     sw_drawing_object (&toe.sheet.drawing, "/trench");
-    sw_detail_fill (&toe.sheet, SW_ROLE_BACKFILL, hole, 4);
-    sw_figure_line (toe.sheet.drawing.figure, SW_ROLE_GROUND, hole, 4);
-    sw_figure_object (toe.sheet.drawing.figure, "");
-    sw_figure_line (toe.sheet.drawing.figure, SW_ROLE_BLANKET, path, n);
+    sw_detail_hole (&toe.sheet, (SwHole){ toe.x, right, toe.y, toe.y, floor }, before, 1,
+                    after, 1, height_mm - 0.5);
+    sw_detail_lining (&toe.sheet, path + 1, n - 1, 1.0);
+    sw_detail_line (&toe.sheet, SW_ROLE_BLANKET, path, 2);
     sw_detail_dimension (&toe.sheet, hole[0], hole[3], 6.0,
                          sw_drawing_small (&toe.sheet.drawing, trench_m));
     sw_detail_dimension (&toe.sheet, hole[2], hole[3], -7.0,
@@ -121,11 +122,11 @@ draw_end (const SwResult *result, guint face, double width_mm, double height_mm,
   double scale = sw_detail_scale (fmax (fold_m, 0.05), pin_m, width_mm * 0.36,
                                   height_mm * (1.0 - TOE_Y) - 5.0);
   ToeSheet toe;
-  double end, high = turned ? OFF_MM + LAYER_MM : OFF_MM, at;
+  double end, high = turned ? OFF_MM + LAYER_MM : OFF_MM;
+  double slope = sw_detail_slope_rad (result, face);
 
   begin (&toe, result, face, width_mm, height_mm, scale, draw);
   end = toe.x + sw_detail_mm (&toe.sheet, fold_m);
-  at = turned ? (toe.x + end) / 2.0 : toe.x - 1.6;
   {
     SwPaperPoint ground[3] = { toe.start, { toe.x, toe.y }, { toe.right, toe.y } };
     SwPaperPoint path[4] = { { toe.start.x_mm, toe.start.y_mm - OFF_MM * 1.3 },
@@ -134,7 +135,7 @@ draw_end (const SwResult *result, guint face, double width_mm, double height_mm,
                              { end, toe.y - OFF_MM } };
     SwPaperPoint under[2] = { { end, toe.y - OFF_MM }, { toe.x, toe.y - OFF_MM } };
 
-    sw_detail_ground (&toe.sheet, ground, 3);
+    sw_detail_ground (&toe.sheet, ground, 3, height_mm - 0.5);
     sw_detail_line (&toe.sheet, SW_ROLE_BLANKET, path, turned ? 4 : 2);
     if (turned)
       {
@@ -146,8 +147,23 @@ draw_end (const SwResult *result, guint face, double width_mm, double height_mm,
                            sw_detail_words (&toe.sheet, "drawing.detail.turned-under"));
       }
   }
-  sw_detail_pin (&toe.sheet, (SwPaperPoint){ at, toe.y - high - 0.6 }, 0.0, 1.0);
-  note_pins (&toe, (SwPaperPoint){ at, toe.y + 6.0 });
+  if (turned)
+    {
+      double at = (toe.x + end) / 2.0;
+
+      sw_detail_pin (&toe.sheet, (SwPaperPoint){ at, toe.y - high - 0.6 }, 0.0, 1.0);
+      note_pins (&toe, (SwPaperPoint){ at, toe.y + 6.0 });
+    }
+  else
+    {
+      double up = ROW_UP_MM;
+      SwPaperPoint at = { toe.x - up * cos (slope) + OFF_MM * sin (slope),
+                          toe.y - up * sin (slope) - 2.0 * OFF_MM * cos (slope) };
+
+      sw_detail_pin (&toe.sheet, at, -sin (slope), cos (slope));
+      note_pins (&toe, (SwPaperPoint){ at.x_mm - 6.0 * sin (slope),
+                                       at.y_mm + 6.0 * cos (slope) });
+    }
   return sw_detail_end (&toe.sheet);
 }
 

@@ -6,8 +6,6 @@
 #define GRID_MM 2.0
 #define NEAREST_MM 5.0
 
-#define SOIL_MM 4.0
-
 SwFigure *
 sw_draw_detail (const SwResult *result, guint face, SwDetail detail, double width_mm,
                 double height_mm, const SwDraw *draw)
@@ -113,15 +111,16 @@ sw_detail_line (SwDetailSheet *sheet, SwRole role, const SwPaperPoint *points,
 }
 
 void
-sw_detail_ground (SwDetailSheet *sheet, const SwPaperPoint *points, guint count)
+sw_detail_ground (SwDetailSheet *sheet, const SwPaperPoint *points, guint count,
+                  double bottom_mm)
 {
-  g_autofree SwPaperPoint *below = g_new (SwPaperPoint, count);
+  g_autofree SwPaperPoint *body = g_new (SwPaperPoint, count + 2);
 
-  sw_draft_soil_band (sheet->drawing.figure, points, count, SOIL_MM);
-  sw_figure_line (sheet->drawing.figure, SW_ROLE_GROUND, points, count);
-  for (guint i = 0; i < count; i++)
-    below[i] = (SwPaperPoint){ points[i].x_mm, points[i].y_mm + SOIL_MM / 2.0 };
-  reserve_line (sheet, below, count, SOIL_MM / 2.0);
+  memcpy (body, points, count * sizeof (SwPaperPoint));
+  body[count] = (SwPaperPoint){ points[count - 1].x_mm, bottom_mm };
+  body[count + 1] = (SwPaperPoint){ points[0].x_mm, bottom_mm };
+  sw_figure_area (sheet->drawing.figure, SW_ROLE_SOIL, body, count + 2);
+  sw_detail_line (sheet, SW_ROLE_GROUND, points, count);
 }
 
 void

@@ -32,8 +32,24 @@ double sw_detail_mm (const SwDetailSheet *sheet, double length_m);
 void sw_detail_line (SwDetailSheet *sheet, SwRole role, const SwPaperPoint *points,
                      guint count);
 
-/** Ground line with soil below; labels keep off both. */
-void sw_detail_ground (SwDetailSheet *sheet, const SwPaperPoint *points, guint count);
+/** Ground line with soil below it down to @bottom_mm; labels keep off the line. */
+void sw_detail_ground (SwDetailSheet *sheet, const SwPaperPoint *points, guint count,
+                       double bottom_mm);
+
+/** A trench in section, paper mm. */
+typedef struct
+{
+  double left, right, level_left, level_right, floor;
+} SwHole;
+
+/** Soil down to @bottom_mm with a backfilled hole between ground that comes and ground that goes on. */
+void sw_detail_hole (SwDetailSheet *sheet, SwHole hole, const SwPaperPoint *before,
+                     guint n_before, const SwPaperPoint *after, guint n_after,
+                     double bottom_mm);
+
+/** Blanket along a hole's walls with arrows beside it that show its way; @side 1: arrows on the left of the way, -1: right. */
+void sw_detail_lining (SwDetailSheet *sheet, const SwPaperPoint *path, guint count,
+                       double side);
 
 /** Filled hole; labels keep off it. */
 void sw_detail_fill (SwDetailSheet *sheet, SwRole role, const SwPaperPoint *points,

@@ -8,6 +8,9 @@
 /* Air round a text, and the gap between a dimension's text and its arrows. */
 #define PAD_MM 0.5
 
+/* Half the strip along a line that texts keep off. */
+#define LINE_MM 0.3
+
 /* Height of the ink over the em: from a descender to a capital's top. */
 #define INK_RATIO 1.0
 
@@ -215,16 +218,24 @@ span_is_inside (const SwLabels *labels, const SwLabelSpan *span)
   return TRUE;
 }
 
-/* The dimension line itself: later texts keep off it. */
-static SwLabelBox
-span_line (const SwLabelSpan *span)
+/* Lines of a dimension: later texts keep off them. */
+static void
+reserve_span (SwLabels *labels, const SwLabelSpan *span)
 {
   double dx = span->x1_mm - span->x0_mm, dy = span->y1_mm - span->y0_mm;
-  double length = hypot (dx, dy);
+  double length = hypot (dx, dy), nx = dy / length, ny = -dx / length;
+  double half = fabs (span->offset_mm) / 2.0, turn = atan2 (-dy, dx);
 
-  return (SwLabelBox){ (span->x0_mm + span->x1_mm) / 2.0 + dy / length * span->offset_mm,
-                       (span->y0_mm + span->y1_mm) / 2.0 - dx / length * span->offset_mm,
-                       length / 2.0, 0.3, atan2 (-dy, dx) };
+  sw_labels_reserve (
+      labels, (SwLabelBox){ (span->x0_mm + span->x1_mm) / 2.0 + nx * span->offset_mm,
+                            (span->y0_mm + span->y1_mm) / 2.0 + ny * span->offset_mm,
+                            length / 2.0, LINE_MM, turn });
+  for (guint end = 0; end < 2; end++)
+    sw_labels_reserve (
+        labels,
+        (SwLabelBox){ (end ? span->x1_mm : span->x0_mm) + nx * span->offset_mm / 2.0,
+                      (end ? span->y1_mm : span->y0_mm) + ny * span->offset_mm / 2.0,
+                      LINE_MM, half, turn });
 }
 
 static void
@@ -248,7 +259,7 @@ choose_spot (SwLabels *labels, Asked *asked)
       asked->placed = TRUE;
       sw_labels_reserve (labels, box);
       if (asked->is_span)
-        sw_labels_reserve (labels, span_line (&asked->span));
+        reserve_span (labels, &asked->span);
     }
 }
 
