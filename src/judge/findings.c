@@ -95,6 +95,25 @@ judge_site (GPtrArray *findings, const SwJob *job)
            -1, -1);
 }
 
+/* The angle may be read either side of the class limit: the steeper rule holds. */
+static void
+judge_borderline (GPtrArray *findings, const SwLayout *layout, int face, int index)
+{
+  double angle = layout->faces[face].tiers[index].steepest_rad;
+  double error = layout->faces[face].face->angle_error_rad;
+  double limit_hv = layout->blanket->max_hv.value;
+  double low_hv = sw_gradient_hv (fmin (angle + error, G_PI / 2.0 - error));
+  double high_hv = angle > error ? sw_gradient_hv (angle - error) : INFINITY;
+  SwFinding *finding;
+
+  if (error <= 0.0 || !isfinite (limit_hv) || low_hv >= limit_hv || high_hv <= limit_hv)
+    return;
+  finding = add (findings, SW_SEVERITY_CAUTION, "borderline", "", face, index);
+  number (finding, "low", low_hv, SW_UNIT_HV);
+  number (finding, "high", high_hv, SW_UNIT_HV);
+  number (finding, "limit", limit_hv, SW_UNIT_HV);
+}
+
 static void
 judge_gradient (GPtrArray *findings, const SwLayout *layout, int face, int index)
 {
@@ -114,6 +133,7 @@ judge_gradient (GPtrArray *findings, const SwLayout *layout, int face, int index
       number (finding, "gradient", hv, SW_UNIT_HV);
       number (finding, "limit", limit_hv, SW_UNIT_HV);
     }
+  judge_borderline (findings, layout, face, index);
   if (tier->steepest_rad >= FOOTING_RAD - RATIO_TOLERANCE)
     {
       gboolean steep = tier->steepest_rad >= STEEP_FOOTING_RAD - RATIO_TOLERANCE;
