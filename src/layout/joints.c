@@ -105,6 +105,26 @@ bar_breaks (SwJointing *jointing)
     }
 }
 
+/* A lap across a slot would lie partly in the slot's fold, and lap less on the ground. */
+static void
+bar_slots (SwJointing *jointing)
+{
+  const SwRun *run = jointing->run;
+  const SwTier *tier = &jointing->face->tiers[run->tier];
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+  double fold_m =
+      2.0 * sw_practice_get (jointing->layout->practice, SW_PRACTICE_SLOT_DEPTH_M);
+
+  for (int i = 0; i < tier->slots; i++)
+    {
+      double from_m = down_to_blanket_m (
+          jointing, sw_slot_down_m (jointing->face->ground, tier, middle_m, i));
+      SwSpan span = { from_m, from_m + fold_m + jointing->lap_m };
+
+      g_array_append_val (jointing->barred, span);
+    }
+}
+
 static void
 bar_neighbour (SwJointing *jointing, const SwRun *neighbour, const SwPiece *pieces)
 {
@@ -134,6 +154,7 @@ sw_jointing_new (const SwLayout *layout, guint face, guint run, const SwRun *nei
   jointing->barred = g_array_new (FALSE, FALSE, sizeof (SwSpan));
   bar_ends (jointing);
   bar_breaks (jointing);
+  bar_slots (jointing);
   if (neighbour != NULL)
     bar_neighbour (jointing, neighbour, pieces);
   return jointing;

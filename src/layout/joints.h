@@ -18,8 +18,8 @@ typedef struct
  * sw_jointing_new:
  * @neighbour: (nullable): the run beside it that is already cut, with its pieces
  *
- * Bars the zones below the crest and above the toe, the breaks of the section
- * and the stagger round the neighbour's joints, all by the practice.
+ * Bars the zones below the crest and above the toe, the breaks of the section,
+ * the check slots and the stagger round the neighbour's joints, all by the practice.
  */
 SwJointing *sw_jointing_new (const SwLayout *layout, guint face, guint run,
                              const SwRun *neighbour, const SwPiece *pieces);
