@@ -101,9 +101,9 @@ draw_handle (SwStepPicture *p, SwPaperPoint at, double lean, double length)
 }
 
 static void
-pin_at (SwStepPicture *p, double t)
+pin_at (SwStepPicture *p, double t, double off)
 {
-  SwPaperPoint at = sw_step_on_slope (p, t, 0.9 * p->unit_mm);
+  SwPaperPoint at = sw_step_on_slope (p, t, off * p->unit_mm);
   SwPaperPoint end = sw_step_on_slope (p, t, -2.6 * p->unit_mm);
 
   sw_draft_pin (p->figure, at.x_mm, at.y_mm, end.x_mm - at.x_mm, end.y_mm - at.y_mm,
@@ -317,8 +317,8 @@ sw_step_end_lap (SwStepPicture *p)
   upper[3] = sw_step_on_slope (p, 0.64, 1.5 * u);
   sw_figure_line (p->figure, SW_ROLE_BLANKET, lower, 2);
   sw_figure_line (p->figure, SW_ROLE_BLANKET, upper, 4);
-  pin_at (p, 0.43);
-  pin_at (p, 0.56);
+  pin_at (p, 0.46, 1.9);
+  pin_at (p, 0.58, 1.9);
   arrow (p, sw_step_on_slope (p, 0.12, 4.2 * u), sw_step_on_slope (p, 0.5, 4.2 * u));
 }
 
@@ -341,7 +341,8 @@ sw_step_slot (SwStepPicture *p)
 
     sw_figure_area (p->figure, SW_ROLE_BACKFILL, hole, 4);
     {
-      SwPaperPoint line[6] = { a, hole[0], hole[1], hole[2], hole[3], b };
+      SwPaperPoint line[6] = { a,       { hole[0].x_mm, hole[0].y_mm - OFF * u }, hole[1],
+                               hole[2], { hole[3].x_mm, hole[3].y_mm - OFF * u }, b };
 
       sw_figure_line (p->figure, SW_ROLE_BLANKET, line, 6);
     }
@@ -372,7 +373,7 @@ sw_step_toe (SwStepPicture *p)
     {
       sw_figure_box (p->figure, SW_ROLE_BACKFILL, x, y, right - x, 3.0 * u + off);
       sw_figure_line (p->figure, SW_ROLE_BLANKET, trench, 4);
-      sw_draft_pin (p->figure, (x + right) / 2.0, y + 2.6 * u, 0.0, 1.0, 3.0 * u,
+      sw_draft_pin (p->figure, (x + right) / 2.0, y + 2.6 * u, 0.0, 1.0, 2.6 * u,
                     1.2 * u);
     }
   else if (kind == SW_TOE_FOLD)
@@ -384,7 +385,7 @@ sw_step_toe (SwStepPicture *p)
   else
     {
       sw_figure_line (p->figure, SW_ROLE_BLANKET, row, 2);
-      pin_at (p, 0.9);
+      pin_at (p, 0.9, 0.9);
     }
 }
 
@@ -397,7 +398,7 @@ sw_step_inspect (SwStepPicture *p)
 
   draw_filled (p, 1.0);
   for (int i = 1; i <= 4; i++)
-    pin_at (p, 0.2 * i);
+    pin_at (p, 0.2 * i, 0.9);
   middle = sw_step_on_slope (p, 0.62, 4.6 * u);
   for (int i = 0; i <= 36; i++)
     ring[i] = (SwPaperPoint){ middle.x_mm + radius * cos (i * G_PI / 18.0),

@@ -126,13 +126,13 @@ sw_draw_step (const SwResult *result, guint face, SwStep step, double width_mm,
   SwPaperPoint frame[4] = { { 0, 0 }, { w, 0 }, { w, h }, { 0, h } };
   double run = w * 0.5, rise = run * tan (picture.slope_rad);
 
-  if (rise > h * 0.56)
+  if (rise > h * 0.46)
     {
-      rise = h * 0.56;
+      rise = h * 0.46;
       run = rise / tan (picture.slope_rad);
     }
-  picture.crest = (SwPaperPoint){ w * 0.34, h * 0.56 - rise / 2.0 };
-  picture.toe = (SwPaperPoint){ fmin (w * 0.34 + run, w * 0.9), h * 0.56 + rise / 2.0 };
+  picture.crest = (SwPaperPoint){ w * 0.34, h * 0.52 - rise / 2.0 };
+  picture.toe = (SwPaperPoint){ fmin (w * 0.34 + run, w * 0.9), h * 0.52 + rise / 2.0 };
   picture.figure->title = g_strdup (sw_texts_get (draw->texts, id));
   sw_figure_clip (picture.figure, frame, 4);
   draw_one[step](&picture);

@@ -1,0 +1,15 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include "fixture.h"
+
+/* Questions that tests ask a finished figure. */
+
+/** The text item with exactly this text, NULL if none. */
+const SwItem *figure_text (const SwFigure *figure, const char *text);
+
+/** Whether some item belongs to @object. */
+gboolean figure_has_object (const SwFigure *figure, const char *object);
+
+/** Fails the test if two texts overlap or anything lies outside the figure. */
+void assert_tidy (const SwFigure *figure, const SwTextMeasure *measure, const char *what);

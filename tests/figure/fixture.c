@@ -1,0 +1,192 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include "fixture.h"
+#include <jansson.h>
+
+/* Sizes as in common practice, no source: only their place in the drawings is tested. */
+static const double practice_values[SW_PRACTICE_VALUE_COUNT] = {
+  [SW_PRACTICE_SET_BACK_M] = 0.6,        [SW_PRACTICE_TRENCH_DEPTH_M] = 0.15,
+  [SW_PRACTICE_TRENCH_WIDTH_M] = 0.15,   [SW_PRACTICE_TRENCH_FOLD_M] = 0.3,
+  [SW_PRACTICE_TRENCH_PIN_M] = 0.3,      [SW_PRACTICE_TOE_DEPTH_M] = 0.15,
+  [SW_PRACTICE_TOE_WIDTH_M] = 0.15,      [SW_PRACTICE_TOE_FOLD_M] = 0.1,
+  [SW_PRACTICE_TOE_PIN_M] = 0.3,         [SW_PRACTICE_SIDE_LAP_M] = 0.1,
+  [SW_PRACTICE_SIDE_LAP_PIN_M] = 0.9,    [SW_PRACTICE_EDGE_PIN_M] = 0.9,
+  [SW_PRACTICE_END_LAP_M] = 0.15,        [SW_PRACTICE_END_LAP_STEEP_M] = 0.3,
+  [SW_PRACTICE_STEEP_HV] = 3.0,          [SW_PRACTICE_END_LAP_PIN_M] = 0.3,
+  [SW_PRACTICE_END_LAP_ROW_GAP_M] = 0.1, [SW_PRACTICE_PIN_DOWN_M] = 0.9,
+  [SW_PRACTICE_PIN_ACROSS_M] = 0.6,      [SW_PRACTICE_PIN_LENGTH_M] = 0.15,
+  [SW_PRACTICE_SLOT_EVERY_M] = 0.0,      [SW_PRACTICE_SLOT_HV] = 3.0,
+  [SW_PRACTICE_SLOT_DEPTH_M] = 0.15,     [SW_PRACTICE_SLOT_WIDTH_M] = 0.15,
+  [SW_PRACTICE_SLOT_PIN_M] = 0.3,        [SW_PRACTICE_BENCH_HV] = 10.0,
+  [SW_PRACTICE_BENCH_MIN_M] = 1.0,       [SW_PRACTICE_MIN_PIECE_M] = 2.0,
+  [SW_PRACTICE_JOINT_STAGGER_M] = 1.0,   [SW_PRACTICE_JOINT_FREE_CREST_M] = 1.0,
+  [SW_PRACTICE_JOINT_FREE_TOE_M] = 1.0,  [SW_PRACTICE_PIN_SPARE] = 0.05,
+};
+
+static SwPractice *
+make_practice (SlopeKind slope, SwToeKind toe)
+{
+  SwPractice *practice = sw_practice_new ();
+
+  practice->id = g_strdup ("common");
+  practice->name = g_strdup ("Common practice");
+  practice->trench_lining = SW_LINING_DOWN_ACROSS_UP;
+  practice->toe_lining = SW_LINING_DOWN_ACROSS;
+  practice->toe_kind = toe;
+  for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
+    practice->values[i] = (SwSourced){ .value = practice_values[i],
+                                       .evidence = SW_EVIDENCE_COMMON_PRACTICE };
+  if (slope == SLOPE_WIDE)
+    practice->values[SW_PRACTICE_SLOT_EVERY_M].value = 15.0;
+  return practice;
+}
+
+static SwCatalogue *
+make_catalogue (SlopeKind slope, SwToeKind toe)
+{
+  static const double lengths_m[] = { 0.15, 0.2, 0.3 };
+  SwCatalogue *catalogue = sw_catalogue_new ();
+  SwSoil *soil = g_new0 (SwSoil, 1);
+  SwBlanket *blanket = g_new0 (SwBlanket, 1);
+
+  g_ptr_array_add (catalogue->practices, make_practice (slope, toe));
+  soil->id = g_strdup ("sand");
+  soil->pin_firm_m.value = 0.2;
+  soil->pin_loose_m.value = 0.3;
+  soil->swell.value = 0.12;
+  soil->compaction.value = 0.95;
+  g_ptr_array_add (catalogue->soils, soil);
+  blanket->id = g_strdup ("double-net");
+  blanket->max_hv.value = 1.0;
+  blanket->life_months.value = 12;
+  blanket->mass_kg_per_m2.value = 0.27;
+  blanket->thickness_m.value = 0.008;
+  g_ptr_array_add (catalogue->blankets, blanket);
+  for (guint i = 0; i < G_N_ELEMENTS (lengths_m); i++)
+    {
+      SwPin *pin = g_new0 (SwPin, 1);
+
+      pin->id = g_strdup_printf ("staple-%u", i);
+      pin->name_id = g_strdup ("pin.staple");
+      pin->length_m = lengths_m[i];
+      pin->crown_m = i == 0 ? 0.025 : 0.05;
+      pin->wire_m = 0.003;
+      pin->per_box = 500;
+      g_ptr_array_add (catalogue->pins, pin);
+    }
+  return catalogue;
+}
+
+/* Straight face from (0, rise) down to (run, 0), full width. */
+static void
+shape_straight (SwFace *face, double rise_m, double hv, double width_m)
+{
+  SwPoint section[] = { { 0, rise_m }, { rise_m * hv, 0 } };
+  SwPoint outline[] = {
+    { 0, 0 }, { width_m, 0 }, { width_m, rise_m * hv }, { 0, rise_m * hv }
+  };
+
+  sw_face_set_section (face, section, 2);
+  sw_face_set_outline (face, outline, 4);
+}
+
+static void
+shape (SwJob *job, SwFace *face, SlopeKind slope)
+{
+  SwPoint cutting[] = { { 0, 14.12 }, { 12, 8.12 }, { 16, 8.0 }, { 32, 0 } };
+  SwPoint cutting_plan[] = { { 0, 0 }, { 48, 0 }, { 48, 32 }, { 0, 32 } };
+  SwPoint l_plan[] = { { 0, 0 }, { 20, 0 }, { 20, 12 }, { 9, 12 }, { 9, 6 }, { 0, 5 } };
+
+  job->roll_width_m = 2.44;
+  job->roll_length_m = 34.3;
+  switch (slope)
+    {
+    case SLOPE_CUTTING:
+      sw_face_set_section (face, cutting, 4);
+      sw_face_set_outline (face, cutting_plan, 4);
+      break;
+    case SLOPE_HOUSE:
+      shape_straight (face, 2.9, 2.2, 23.0);
+      job->roll_width_m = 1.22;
+      break;
+    case SLOPE_SAND:
+      shape_straight (face, 5.5, 1.5, 26.0);
+      face->leeward = SW_SIDE_RIGHT;
+      face->loose = TRUE;
+      face->topsoil_m = 0.05;
+      break;
+    case SLOPE_WIDE:
+      shape_straight (face, 14.0, 2.5, 140.0);
+      break;
+    case SLOPE_L:
+    default:
+      shape_straight (face, 6.0, 2.0, 20.0);
+      sw_face_set_outline (face, l_plan, 6);
+      break;
+    }
+}
+
+static SwJob *
+make_job (SlopeKind slope, SwUnitSystem units)
+{
+  SwJob *job = sw_job_new_empty ();
+  SwFace *face = sw_face_new ("A");
+
+  sw_text_set (&job->practice_id, "common");
+  sw_text_set (&job->blanket_id, "double-net");
+  sw_text_set (&face->soil_id, "sand");
+  job->units = units;
+  shape (job, face, slope);
+  g_ptr_array_add (job->faces, face);
+  return job;
+}
+
+static SwTexts *
+load_texts (const char *path)
+{
+  SwTexts *texts = sw_texts_new ("en");
+  json_t *root = json_load_file (path, 0, NULL), *value;
+  const char *key;
+
+  g_assert_nonnull (root);
+  json_object_foreach (root, key, value)
+      sw_texts_add (texts, key, json_string_value (value));
+  json_decref (root);
+  return texts;
+}
+
+/* Wider than the sheet font's average: 0.57 em for a character, 0.29 for a space (from memory). */
+static double
+measure_text (SwTypeface typeface, double size_mm, const char *text, gpointer data)
+{
+  double width = 0.0;
+
+  for (const char *at = text; *at != '\0'; at = g_utf8_next_char (at))
+    width += *at == ' ' ? 0.29 : 0.57;
+  return width * size_mm * (typeface == SW_FACE_BOLD ? 1.08 : 1.0);
+}
+
+void
+fixture_set_up (Fixture *fixture, SlopeKind slope, SwToeKind toe, SwUnitSystem units,
+                const char *texts_path)
+{
+  SwJob *job = make_job (slope, units);
+
+  fixture->catalogue = make_catalogue (slope, toe);
+  fixture->texts = load_texts (texts_path);
+  fixture->result = sw_result_new (job, fixture->catalogue);
+  g_assert_cmpint (fixture->result->status, ==, SW_OK);
+  fixture->measure = (SwTextMeasure){ measure_text, NULL, 0.94, 0.24 };
+  fixture->draw = (SwDraw){ .texts = fixture->texts,
+                            .measure = &fixture->measure,
+                            .style = { units, '.' } };
+  sw_job_unref (job);
+}
+
+void
+fixture_tear_down (Fixture *fixture)
+{
+  sw_result_unref (fixture->result);
+  sw_catalogue_free (fixture->catalogue);
+  sw_texts_unref (fixture->texts);
+}

@@ -1,0 +1,377 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include "boxes.h"
+#include <math.h>
+
+#define NBSP "\302\240"
+
+static const char *texts_path;
+
+typedef enum
+{
+  SECTION,
+  PLAN,
+  FACE_VIEW,
+  DRAWING_COUNT
+} Drawing;
+
+static const char *const drawing_names[] = { "section", "plan", "face view" };
+
+static SwFigure *
+draw (const Fixture *fixture, Drawing drawing, double width_mm, double height_mm)
+{
+  const SwResult *result = fixture->result;
+  SwView view;
+
+  switch (drawing)
+    {
+    case SECTION:
+      view = sw_section_fit (result, 0, width_mm, height_mm, &fixture->draw, NULL);
+      return sw_draw_section (result, 0, &view, &fixture->draw);
+    case PLAN:
+      view = sw_plan_fit (result, 0, width_mm, height_mm, &fixture->draw, NULL);
+      return sw_draw_plan (result, 0, &view, &fixture->draw);
+    case FACE_VIEW:
+    case DRAWING_COUNT:
+    default:
+      view = sw_face_view_fit (result, 0, width_mm, height_mm, &fixture->draw, NULL);
+      return sw_draw_face_view (result, 0, &view, &fixture->draw);
+    }
+}
+
+/* Widths inside the margins of A4 and Letter, and an awkward narrow one. */
+static void
+test_tidy (void)
+{
+  static const double sizes_mm[][2] = { { 180.0, 120.0 },
+                                        { 185.9, 115.0 },
+                                        { 120.0, 90.0 } };
+
+  for (int slope = 0; slope < SLOPE_COUNT; slope++)
+    for (int units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
+      for (guint size = 0; size < G_N_ELEMENTS (sizes_mm); size++)
+        for (int drawing = 0; drawing < DRAWING_COUNT; drawing++)
+          {
+            Fixture fixture;
+            g_autoptr (SwFigure) figure = NULL;
+            g_autofree char *what =
+                g_strdup_printf ("slope %d, units %d, %.0f mm, %s", slope, units,
+                                 sizes_mm[size][0], drawing_names[drawing]);
+
+            fixture_set_up (&fixture, slope, SW_TOE_TRENCH, units, texts_path);
+            figure = draw (&fixture, drawing, sizes_mm[size][0], sizes_mm[size][1]);
+            assert_tidy (figure, &fixture.measure, what);
+            fixture_tear_down (&fixture);
+          }
+}
+
+static void
+assert_texts (const SwFigure *figure, const char *const *texts)
+{
+  for (guint i = 0; texts[i] != NULL; i++)
+    if (figure_text (figure, texts[i]) == NULL)
+      {
+        g_autofree char *dump = sw_figure_dump (figure);
+
+        g_error ("no text \"%s\" in\n%s", texts[i], dump);
+      }
+}
+
+/*
+ * By hand: upper tier 12 m out and 6 m down, sqrt (144 + 36) = 13.42 m; bench 4 m out and
+ * 0.12 m down; lower tier 16 m out and 8 m down, sqrt (256 + 64) = 17.89 m; in all 32 m
+ * out and 14.12 m down.
+ */
+static void
+test_section_texts (void)
+{
+  static const char *const expected[] = {
+    "13.42" NBSP "m",
+    "17.89" NBSP "m",
+    "12.00" NBSP "m",
+    "16.00" NBSP "m",
+    "32.00" NBSP "m",
+    "14.12" NBSP "m",
+    "6.00" NBSP "m",
+    "8.00" NBSP "m",
+    "2H:1V · 26.6° · 50" NBSP "%",
+    "Crest · level 14.12" NBSP "m",
+    "Toe · level 0.00" NBSP "m",
+    "Fall line",
+    NULL,
+  };
+  Fixture fixture;
+  g_autoptr (SwFigure) figure = NULL;
+
+  fixture_set_up (&fixture, SLOPE_CUTTING, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  figure = draw (&fixture, SECTION, 180.0, 120.0);
+  assert_texts (figure, expected);
+  fixture_tear_down (&fixture);
+}
+
+/* By hand: 26 m wide, sqrt (8.25^2 + 5.5^2) = 9.92 m down; 12 runs of 2.44 m; the first at
+ * the right, since that is the leeward end. */
+static void
+test_face_view_texts (void)
+{
+  static const char *const expected[] = {
+    "26.00" NBSP "m",
+    "9.92" NBSP "m",
+    "1",
+    "12",
+    "Laying order",
+    "Wind",
+    "Start here: run 1 at the leeward end",
+    "Crest",
+    "Toe",
+    NULL,
+  };
+  Fixture fixture;
+  g_autoptr (SwFigure) figure = NULL;
+  double first_x, last_x;
+
+  fixture_set_up (&fixture, SLOPE_SAND, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  figure = draw (&fixture, FACE_VIEW, 180.0, 120.0);
+  assert_texts (figure, expected);
+  first_x = sw_figure_item_points (figure, figure_text (figure, "1"))->x_mm;
+  last_x = sw_figure_item_points (figure, figure_text (figure, "12"))->x_mm;
+  g_assert_cmpfloat (first_x, >, last_x);
+  fixture_tear_down (&fixture);
+}
+
+/* By hand: sides of the L-shaped plan, 9 out and 1 across: sqrt (81 + 1) = 9.06 m. */
+static void
+test_plan_texts (void)
+{
+  static const char *const expected[] = {
+    "20.00" NBSP "m",
+    "12.00" NBSP "m",
+    "11.00" NBSP "m",
+    "9.06" NBSP "m",
+    "5.00" NBSP "m",
+    "Crest",
+    "Toe",
+    "Wind",
+    "Fall line",
+    NULL,
+  };
+  Fixture fixture;
+  g_autoptr (SwFigure) figure = NULL;
+
+  fixture_set_up (&fixture, SLOPE_L, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  figure = draw (&fixture, PLAN, 180.0, 120.0);
+  assert_texts (figure, expected);
+  fixture_tear_down (&fixture);
+}
+
+/* Everything that can be pointed at carries its id. */
+static void
+test_objects (void)
+{
+  static const char *const in_section[] = { "A/ground",    "A/tier/0",    "A/tier/1",
+                                            "A/trench/0",  "A/section/0", "A/section/3",
+                                            "A/stretch/0", NULL };
+  static const char *const in_plan[] = { "A/outline", "A/outline/2", "A/run/0",
+                                         "A/run/41",  "A/trench/0",  "A/fall-line",
+                                         "A/wind",    NULL };
+  static const char *const in_face_view[] = { "A/outline",  "A/run/0",     "A/run/41",
+                                              "A/trench/0", "A/tier/0",    "A/tier/1",
+                                              "A/lap/1-2",  "A/lap/22-23", "A/start",
+                                              NULL };
+  static const char *const *const objects[] = { in_section, in_plan, in_face_view };
+  Fixture fixture;
+
+  fixture_set_up (&fixture, SLOPE_CUTTING, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  fixture.draw.on_screen = TRUE;
+  for (int drawing = 0; drawing < DRAWING_COUNT; drawing++)
+    {
+      g_autoptr (SwFigure) figure = draw (&fixture, drawing, 180.0, 120.0);
+
+      for (guint i = 0; objects[drawing][i] != NULL; i++)
+        if (!figure_has_object (figure, objects[drawing][i]))
+          g_error ("no %s in the %s", objects[drawing][i], drawing_names[drawing]);
+    }
+  fixture_tear_down (&fixture);
+}
+
+static guint
+count_role (const SwFigure *figure, SwRole role)
+{
+  guint count = 0;
+
+  for (guint i = 0; i < figure->items->len; i++)
+    count += g_array_index (figure->items, SwItem, i).role == role;
+  return count;
+}
+
+/* Handles lie on the points they move, and only on screen. */
+static void
+test_handles (void)
+{
+  Fixture fixture;
+  g_autoptr (SwFigure) paper = NULL, screen = NULL;
+  SwView view;
+  SwPaperPoint at;
+  guint found = 0;
+
+  fixture_set_up (&fixture, SLOPE_CUTTING, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  paper = draw (&fixture, SECTION, 180.0, 120.0);
+  g_assert_cmpuint (count_role (paper, SW_ROLE_HANDLE), ==, 0);
+  g_assert_cmpuint (count_role (paper, SW_ROLE_SCALE_BAR), >, 0);
+  fixture.draw.on_screen = TRUE;
+  view = sw_section_fit (fixture.result, 0, 180.0, 120.0, &fixture.draw, NULL);
+  screen = sw_draw_section (fixture.result, 0, &view, &fixture.draw);
+  g_assert_cmpuint (count_role (screen, SW_ROLE_HANDLE), ==, 4);
+  g_assert_cmpuint (count_role (screen, SW_ROLE_SCALE_BAR), ==, 0);
+  /* Point 2 of the section is at 16 m out, 8 m up. */
+  at = sw_view_to_paper (&view, (SwPoint){ 16.0, 8.0 });
+  for (guint i = 0; i < screen->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (screen->items, SwItem, i);
+
+      if (item->role != SW_ROLE_HANDLE || strcmp (item->object, "A/section/2") != 0)
+        continue;
+      g_assert_cmpfloat_with_epsilon (sw_figure_item_points (screen, item)->x_mm, at.x_mm,
+                                      1e-9);
+      g_assert_cmpfloat_with_epsilon (sw_figure_item_points (screen, item)->y_mm, at.y_mm,
+                                      1e-9);
+      found++;
+    }
+  g_assert_cmpuint (found, ==, 1);
+  fixture_tear_down (&fixture);
+}
+
+/* A run of the face view is as wide and as long on paper as it is on the ground, by the scale. */
+static void
+test_true_scale (void)
+{
+  Fixture fixture;
+  g_autoptr (SwFigure) figure = NULL;
+  double scale = NAN, width = NAN;
+  SwView view;
+
+  fixture_set_up (&fixture, SLOPE_SAND, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  view = sw_face_view_fit (fixture.result, 0, 180.0, 120.0, &fixture.draw, &scale);
+  figure = sw_draw_face_view (fixture.result, 0, &view, &fixture.draw);
+  for (guint i = 0; i < figure->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (figure->items, SwItem, i);
+      const SwPaperPoint *p = sw_figure_item_points (figure, item);
+
+      if (item->role == SW_ROLE_RUN && strcmp (item->object, "A/run/3") == 0)
+        {
+          width = p[1].x_mm - p[0].x_mm;
+          break;
+        }
+    }
+  g_assert_cmpfloat_with_epsilon (width, 2.44 * 1000.0 / scale, 1e-9);
+  fixture_tear_down (&fixture);
+}
+
+/* Pins are drawn when they can be told apart, and then every one of them. */
+static void
+test_pins (void)
+{
+  Fixture fixture;
+  g_autoptr (SwFigure) far = NULL, near = NULL;
+  SwView view;
+  guint drawn;
+
+  fixture_set_up (&fixture, SLOPE_HOUSE, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  /* 0.3 m between trench pins is 1.5 mm at 1 : 200, and 0.6 mm at 1 : 500. */
+  view = (SwView){ 180.0, 120.0, 10.0, 30.0, 5.0, 5.0 };
+  near = sw_draw_face_view (fixture.result, 0, &view, &fixture.draw);
+  drawn = count_role (near, SW_ROLE_PIN);
+  /* One more in the key. */
+  g_assert_cmpuint (drawn, ==, fixture.result->layout->faces[0].n_pins + 1);
+  view = (SwView){ 180.0, 120.0, 10.0, 30.0, 2.0, 2.0 };
+  far = sw_draw_face_view (fixture.result, 0, &view, &fixture.draw);
+  g_assert_cmpuint (count_role (far, SW_ROLE_PIN), ==, 0);
+  g_assert_nonnull (figure_text (far, "Pins: see the pin pattern."));
+  fixture_tear_down (&fixture);
+}
+
+/* Zoomed in on two metres of a wide face, only what is in view is drawn. */
+static void
+test_zoomed_in (void)
+{
+  Fixture fixture;
+  g_autoptr (SwFigure) figure = NULL;
+  SwView view = { 300.0, 200.0, -70.0 * 150.0, -18.0 * 150.0, 150.0, 150.0 };
+
+  fixture_set_up (&fixture, SLOPE_WIDE, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  g_assert_cmpuint (fixture.result->layout->faces[0].n_pins, >, 5000);
+  fixture.draw.on_screen = TRUE;
+  figure = sw_draw_face_view (fixture.result, 0, &view, &fixture.draw);
+  g_assert_cmpuint (count_role (figure, SW_ROLE_PIN), >, 0);
+  g_assert_cmpuint (figure->items->len, <, 200);
+  fixture_tear_down (&fixture);
+}
+
+/* A face that cannot be laid still has its section and plan; the face view says why it is empty. */
+static void
+test_not_laid (void)
+{
+  Fixture fixture;
+  g_autoptr (SwJob) job = NULL;
+  SwResult *broken;
+
+  fixture_set_up (&fixture, SLOPE_SAND, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  job = sw_job_copy (fixture.result->job);
+  job->roll_width_m = 0.05;
+  broken = sw_result_new (job, fixture.catalogue);
+  g_assert_cmpint (broken->status, ==, SW_E_ROLL);
+  sw_result_unref (fixture.result);
+  fixture.result = broken;
+  for (int drawing = 0; drawing < DRAWING_COUNT; drawing++)
+    {
+      g_autoptr (SwFigure) figure = draw (&fixture, drawing, 180.0, 120.0);
+
+      assert_tidy (figure, &fixture.measure, drawing_names[drawing]);
+      if (drawing == FACE_VIEW)
+        g_assert_nonnull (
+            figure_text (figure, sw_texts_get (fixture.texts, "drawing.not-laid")));
+      else
+        g_assert_true (
+            figure_has_object (figure, drawing == PLAN ? "A/outline" : "A/ground"));
+    }
+  fixture_tear_down (&fixture);
+}
+
+/* Same input, same figure. */
+static void
+test_repeatable (void)
+{
+  Fixture fixture;
+
+  fixture_set_up (&fixture, SLOPE_CUTTING, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  for (int drawing = 0; drawing < DRAWING_COUNT; drawing++)
+    {
+      g_autoptr (SwFigure) first = draw (&fixture, drawing, 180.0, 120.0);
+      g_autoptr (SwFigure) second = draw (&fixture, drawing, 180.0, 120.0);
+      g_autofree char *a = sw_figure_dump (first), *b = sw_figure_dump (second);
+
+      g_assert_cmpstr (a, ==, b);
+    }
+  fixture_tear_down (&fixture);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  texts_path = g_getenv ("SW_DRAWING_TEXTS");
+  g_assert_nonnull (texts_path);
+  g_test_add_func ("/figure/drawings/tidy", test_tidy);
+  g_test_add_func ("/figure/drawings/section-texts", test_section_texts);
+  g_test_add_func ("/figure/drawings/face-view-texts", test_face_view_texts);
+  g_test_add_func ("/figure/drawings/plan-texts", test_plan_texts);
+  g_test_add_func ("/figure/drawings/objects", test_objects);
+  g_test_add_func ("/figure/drawings/handles", test_handles);
+  g_test_add_func ("/figure/drawings/true-scale", test_true_scale);
+  g_test_add_func ("/figure/drawings/pins", test_pins);
+  g_test_add_func ("/figure/drawings/zoomed-in", test_zoomed_in);
+  g_test_add_func ("/figure/drawings/not-laid", test_not_laid);
+  g_test_add_func ("/figure/drawings/repeatable", test_repeatable);
+  return g_test_run ();
+}

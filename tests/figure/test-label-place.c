@@ -1,0 +1,178 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include "../../src/figure/label-place.h"
+#include "boxes.h"
+#include <math.h>
+
+/* Every character one em wide, so that widths are known by hand. */
+static double
+one_em (SwTypeface typeface, double size_mm, const char *text, gpointer data)
+{
+  return size_mm * (double) g_utf8_strlen (text, -1);
+}
+
+static const SwTextMeasure measure = { one_em, NULL, 0.9, 0.2 };
+
+/* Two 4 x 2 boxes: by hand, they touch when their middles are 4 apart, and turned by a
+ * right angle when they are 3 apart. */
+static void
+test_boxes (void)
+{
+  SwLabelBox a = { 10, 10, 2, 1, 0.0 }, b = { 13.9, 10, 2, 1, 0.0 };
+
+  g_assert_true (sw_label_boxes_meet (a, b));
+  b.x_mm = 14.0;
+  g_assert_false (sw_label_boxes_meet (a, b));
+  b.x_mm = 12.9;
+  b.turn_rad = G_PI_2;
+  g_assert_true (sw_label_boxes_meet (a, b));
+  b.x_mm = 13.0;
+  g_assert_false (sw_label_boxes_meet (a, b));
+}
+
+/* Turned by 45 degrees a 4 x 4 box reaches 2 sqrt 2 = 2.83 along the axis. */
+static void
+test_boxes_turned (void)
+{
+  SwLabelBox a = { 0, 0, 2, 2, 0.0 }, b = { 4.8, 0, 2, 2, G_PI_4 };
+
+  g_assert_true (sw_label_boxes_meet (a, b));
+  b.x_mm = 4.85;
+  g_assert_false (sw_label_boxes_meet (a, b));
+}
+
+static void
+wish_at (SwLabels *labels, SwLabelRank rank, const char *text, double x_mm, double y_mm,
+         double other_x_mm)
+{
+  SwLabelSpot spots[2] = { { x_mm, y_mm, 0.0 }, { other_x_mm, y_mm, 0.0 } };
+
+  sw_labels_wish (labels, &(SwLabelWish){ .rank = rank,
+                                          .role = SW_ROLE_TEXT,
+                                          .size_mm = 2.0,
+                                          .text = text,
+                                          .spots = spots,
+                                          .n_spots = 2 });
+}
+
+static double
+text_x (const SwFigure *figure, const char *text)
+{
+  const SwItem *item = figure_text (figure, text);
+
+  g_assert_nonnull (item);
+  return sw_figure_item_points (figure, item)->x_mm;
+}
+
+/* The more important label keeps the place, whatever the order of asking. */
+static void
+test_important_first (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  wish_at (labels, SW_LABEL_EXTRA, "less", 50.0, 20.0, 20.0);
+  wish_at (labels, SW_LABEL_NEEDED, "more", 50.0, 20.0, 80.0);
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "more"), 50.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "less"), 20.0, 1e-9);
+}
+
+static void
+test_left_out (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  wish_at (labels, SW_LABEL_MAIN, "first", 50.0, 20.0, 50.0);
+  wish_at (labels, SW_LABEL_MAIN, "second", 51.0, 20.0, 49.0);
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 1);
+  g_assert_nonnull (figure_text (figure, "first"));
+  g_assert_null (figure_text (figure, "second"));
+}
+
+/* "abcd" is 8 mm wide: its middle cannot be nearer than 4 mm to the edge. */
+static void
+test_stays_inside (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  wish_at (labels, SW_LABEL_MAIN, "abcd", 3.0, 20.0, 30.0);
+  sw_labels_place (labels, figure);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "abcd"), 30.0, 1e-9);
+}
+
+static void
+test_reserved (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  sw_labels_reserve_rect (labels, 40.0, 15.0, 20.0, 10.0);
+  wish_at (labels, SW_LABEL_NEEDED, "abcd", 50.0, 20.0, 80.0);
+  sw_labels_place (labels, figure);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "abcd"), 80.0, 1e-9);
+}
+
+/* Five hundred labels thrown at one sheet: none of those that stay overlap. */
+static void
+test_crowd (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (180.0, 120.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (180.0, 120.0, &measure);
+  g_autoptr (GRand) dice = g_rand_new_with_seed (7);
+  guint left_out, texts = 0;
+
+  for (int i = 0; i < 500; i++)
+    {
+      g_autofree char *text = g_strdup_printf ("%d", 1000 + i);
+      SwLabelSpot spots[3];
+
+      for (int k = 0; k < 3; k++)
+        spots[k] = (SwLabelSpot){ g_rand_double_range (dice, 0.0, 180.0),
+                                  g_rand_double_range (dice, 0.0, 120.0),
+                                  g_rand_double_range (dice, -1.5, 1.5) };
+      sw_labels_wish (labels, &(SwLabelWish){ .rank = (SwLabelRank) (i % 4),
+                                              .role = SW_ROLE_TEXT,
+                                              .size_mm = 2.5,
+                                              .text = text,
+                                              .spots = spots,
+                                              .n_spots = 3 });
+    }
+  left_out = sw_labels_place (labels, figure);
+  for (guint i = 0; i < figure->items->len; i++)
+    texts += g_array_index (figure->items, SwItem, i).kind == SW_ITEM_TEXT;
+  g_assert_cmpuint (texts + left_out, ==, 500);
+  g_assert_cmpuint (texts, >, 50);
+  assert_tidy (figure, &measure, "crowd");
+}
+
+/* A dimension whose text finds no place leaves no lines behind. */
+static void
+test_dimension_whole (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  sw_labels_reserve_rect (labels, 0.0, 0.0, 100.0, 50.0);
+  sw_labels_dimension (labels, SW_LABEL_NEEDED,
+                       (SwLabelSpan){ 20.0, 30.0, 80.0, 30.0, 5.0 }, 2.5, NULL, "60");
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 1);
+  g_assert_cmpuint (figure->items->len, ==, 0);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/figure/label-place/boxes", test_boxes);
+  g_test_add_func ("/figure/label-place/boxes-turned", test_boxes_turned);
+  g_test_add_func ("/figure/label-place/important-first", test_important_first);
+  g_test_add_func ("/figure/label-place/left-out", test_left_out);
+  g_test_add_func ("/figure/label-place/stays-inside", test_stays_inside);
+  g_test_add_func ("/figure/label-place/reserved", test_reserved);
+  g_test_add_func ("/figure/label-place/crowd", test_crowd);
+  g_test_add_func ("/figure/label-place/dimension-whole", test_dimension_whole);
+  return g_test_run ();
+}
