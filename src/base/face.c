@@ -19,6 +19,15 @@ points_copy (const SwPoint *points, guint count)
   return g_memdup2 (points, count * sizeof *points);
 }
 
+static void
+clear_further (SwFace *face)
+{
+  for (guint i = 0; i < face->n_further; i++)
+    g_free (face->further[i].section);
+  g_clear_pointer (&face->further, g_free);
+  face->n_further = 0;
+}
+
 SwFace *
 sw_face_copy (const SwFace *face)
 {
@@ -29,6 +38,9 @@ sw_face_copy (const SwFace *face)
   copy->soil_id = g_strdup (face->soil_id);
   copy->section = points_copy (face->section, face->n_section);
   copy->outline = points_copy (face->outline, face->n_outline);
+  copy->further = g_memdup2 (face->further, face->n_further * sizeof *face->further);
+  for (guint i = 0; i < face->n_further; i++)
+    copy->further[i].section = points_copy (face->further[i].section, face->n_section);
   return copy;
 }
 
@@ -42,6 +54,7 @@ sw_face_free (SwFace *face)
   g_free (face->soil_id);
   g_free (face->section);
   g_free (face->outline);
+  clear_further (face);
   g_free (face);
 }
 
@@ -50,11 +63,24 @@ sw_face_set_section (SwFace *face, const SwPoint *points, guint count)
 {
   SwPoint *old = face->section;
 
+  clear_further (face);
   face->section = points_copy (points, count);
   face->n_section = count;
   face->crest = 0;
   face->toe = count > 0 ? count - 1 : 0;
   g_free (old);
+}
+
+void
+sw_face_add_section (SwFace *face, double along_m, const SwPoint *points)
+{
+  guint at = face->n_further;
+
+  face->further = g_renew (SwCrossSection, face->further, face->n_further + 1);
+  for (; at > 0 && face->further[at - 1].along_m > along_m; at--)
+    face->further[at] = face->further[at - 1];
+  face->further[at] = (SwCrossSection){ along_m, points_copy (points, face->n_section) };
+  face->n_further++;
 }
 
 void

@@ -160,15 +160,30 @@ same_points (const SwPoint *a, guint n_a, const SwPoint *b, guint n_b)
 }
 
 static gboolean
+same_form (const SwFace *a, const SwFace *b)
+{
+  if (a->n_further != b->n_further || a->crest_form != b->crest_form
+      || !same_number (a->crest_radius_m, b->crest_radius_m)
+      || !same_number (a->section_along_m, b->section_along_m))
+    return FALSE;
+  for (guint i = 0; i < a->n_further; i++)
+    if (!same_number (a->further[i].along_m, b->further[i].along_m)
+        || !same_points (a->further[i].section, a->n_section, b->further[i].section,
+                         b->n_section))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
 same_face (const SwFace *a, const SwFace *b)
 {
   return g_strcmp0 (a->id, b->id) == 0 && g_strcmp0 (a->name, b->name) == 0
          && g_strcmp0 (a->soil_id, b->soil_id) == 0
          && same_points (a->section, a->n_section, b->section, b->n_section)
          && same_points (a->outline, a->n_outline, b->outline, b->n_outline)
-         && a->crest == b->crest && a->toe == b->toe && !a->loose == !b->loose
-         && same_number (a->topsoil_m, b->topsoil_m) && a->leeward == b->leeward
-         && a->bench == b->bench && a->obtained == b->obtained
+         && same_form (a, b) && a->crest == b->crest && a->toe == b->toe
+         && !a->loose == !b->loose && same_number (a->topsoil_m, b->topsoil_m)
+         && a->leeward == b->leeward && a->bench == b->bench && a->obtained == b->obtained
          && same_number (a->length_error_m, b->length_error_m)
          && same_number (a->angle_error_rad, b->angle_error_rad);
 }

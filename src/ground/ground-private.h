@@ -11,6 +11,8 @@ struct SwGround
   guint count;      /* points of a section */
   guint crest, toe; /* which of them */
   guint stations;
+  double
+      bend_per_m; /* of the crest on plan: 1 / radius of a nose, negative of a bowl, else 0 */
   double *along_m;  /* per station, growing */
   SwPoint *section; /* stations x count: x out, y up */
   double *down_m; /* stations x count: true distance from the crest, negative before it */

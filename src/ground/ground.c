@@ -3,6 +3,9 @@
 #include <math.h>
 #include <string.h>
 
+/* A bowl narrower at its toe than a hundredth of its crest is a funnel, not a face. */
+#define LEAST_STRETCH 0.01
+
 static SwStatus
 check_section (const SwPoint *section, guint count, guint crest, guint toe)
 {
@@ -66,13 +69,64 @@ sw_ground_new_ruled (const SwStation *stations, guint n_stations, guint n_points
   return SW_OK;
 }
 
+static SwStatus
+bend (SwGround *ground, const SwFace *face)
+{
+  const SwPoint *last = &ground->section[ground->count - 1];
+
+  if (face->crest_form == SW_CREST_STRAIGHT)
+    return SW_OK;
+  if (!isfinite (face->crest_radius_m) || face->crest_radius_m <= 0.0
+      || ground->stations > 1)
+    return SW_E_SECTION;
+  ground->bend_per_m =
+      (face->crest_form == SW_CREST_NOSE ? 1.0 : -1.0) / face->crest_radius_m;
+  /* Both ends of the section must lie off the axis. */
+  if (sw_ground_stretch (ground, last->x_m) <= LEAST_STRETCH
+      || sw_ground_stretch (ground, ground->section[0].x_m) <= LEAST_STRETCH)
+    return SW_E_SECTION;
+  return SW_OK;
+}
+
+/* The face's own section among the further ones, by place along the crest. */
+static GArray *
+sort_stations (const SwFace *face)
+{
+  GArray *stations = g_array_new (FALSE, FALSE, sizeof (SwStation));
+  SwStation own = { face->section_along_m, face->section };
+  guint at = 0;
+
+  while (at < face->n_further && face->further[at].along_m < own.along_m)
+    at++;
+  for (guint i = 0; i < face->n_further; i++)
+    {
+      SwStation station = { face->further[i].along_m, face->further[i].section };
+      g_array_append_val (stations, station);
+    }
+  g_array_insert_val (stations, at, own);
+  return stations;
+}
+
 SwStatus
 sw_ground_new (const SwFace *face, SwGround **ground)
 {
-  SwStation station = { 0.0, face->section };
+  g_autoptr (GArray) stations = sort_stations (face);
+  g_autoptr (SwGround) made = NULL;
+  SwStatus status =
+      sw_ground_new_ruled ((const SwStation *) stations->data, stations->len,
+                           face->n_section, face->crest, face->toe, &made);
 
-  return sw_ground_new_ruled (&station, 1, face->n_section, face->crest, face->toe,
-                              ground);
+  if (status == SW_OK)
+    status = bend (made, face);
+  if (status == SW_OK)
+    *ground = g_steal_pointer (&made);
+  return status;
+}
+
+double
+sw_ground_stretch (const SwGround *ground, double out_m)
+{
+  return 1.0 + ground->bend_per_m * (out_m - sw_ground_crest_out_m (ground));
 }
 
 void

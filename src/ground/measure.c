@@ -170,8 +170,9 @@ line_speed (double share, gpointer data)
   Rise rise = rise_in (line->ground, line->stretch, line->a.x_m + share * along,
                        line->a.y_m + share * out);
   double up = rise.along * along + rise.out * out;
+  double arc = along * sw_ground_stretch (line->ground, line->a.y_m + share * out);
 
-  return sqrt (along * along + out * out + up * up);
+  return sqrt (arc * arc + out * out + up * up);
 }
 
 double
@@ -209,8 +210,9 @@ area_density (double out_m, gpointer data)
 {
   const Surface *surface = data;
   Rise rise = rise_in (surface->ground, surface->stretch, surface->along_m, out_m);
+  double arc = sw_ground_stretch (surface->ground, out_m);
 
-  return sqrt (1.0 + rise.along * rise.along + rise.out * rise.out);
+  return sqrt (arc * arc * (1.0 + rise.out * rise.out) + rise.along * rise.along);
 }
 
 /* Area per metre along of one span, cell by cell. */

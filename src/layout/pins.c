@@ -79,33 +79,68 @@ is_clear (double down_m, const GArray *rows_m)
   return TRUE;
 }
 
-/* One column of pins down the slope within the region; rows at first, first + step … */
-static void
-pin_column (SwLaying *laying, guint tier, SwPinRole role, double along_m, double first_m,
-            double step_m, double end_clear_m, const GArray *rows_m)
+/* Back onto a tier that goes all round. */
+static double
+wrap (const SwTier *tier, double along_m)
 {
-  const SwRegion *region = g_ptr_array_index (laying->regions, tier);
+  double round_m = tier->along_to_m - tier->along_from_m;
+
+  if (!tier->closed)
+    return along_m;
+  return along_m >= tier->along_to_m    ? along_m - round_m
+         : along_m < tier->along_from_m ? along_m + round_m
+                                        : along_m;
+}
+
+/* One column of pins down the slope, within the region. */
+typedef struct
+{
+  guint tier;
+  SwPinRole role;
+  double along_m;
+  double first_m, step_m; /* first row below the upper edge, and from row to row */
+  double end_clear_m;     /* kept free above the lower edge */
+  const GArray *rows_m;   /* other rows to keep clear of; NULL for none */
+  double least_stretch;   /* left out where a fan has drawn in further than this */
+} Column;
+
+static void
+pin_span (SwLaying *laying, const Column *column, double from_m, double to_m)
+{
+  const SwGround *ground = laying->out->ground;
+  double room_m = to_m - from_m - column->end_clear_m - column->first_m;
+  int last = sw_ticks (room_m) < 0 ? -1 : sw_count_whole (room_m, column->step_m);
+
+  for (int i = 0; i <= last; i++)
+    {
+      double down_m = from_m + column->first_m + i * column->step_m;
+
+      if (column->rows_m != NULL && !is_clear (down_m, column->rows_m))
+        continue;
+      if (column->least_stretch > 0.0
+          && sw_ground_stretch (ground, sw_ground_out_m (ground, column->along_m, down_m))
+                 < column->least_stretch)
+        continue;
+      add_pin (laying, column->tier, column->role, column->along_m, down_m);
+    }
+}
+
+static void
+pin_column (SwLaying *laying, Column column)
+{
+  const SwRegion *region = g_ptr_array_index (laying->regions, column.tier);
   g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (SwSpan));
 
-  sw_region_cut_x (region, along_m, spans);
+  column.along_m = wrap (&laying->out->tiers[column.tier], column.along_m);
+  sw_region_cut_x (region, column.along_m, spans);
   for (guint s = 0; s < spans->len; s++)
     {
       SwSpan out = g_array_index (spans, SwSpan, s);
-      double from_m =
-          sw_ground_down_m (laying->out->ground, (SwPoint){ along_m, out.from_m });
-      double to_m =
-          sw_ground_down_m (laying->out->ground, (SwPoint){ along_m, out.to_m });
-      int last = sw_ticks (to_m - from_m - end_clear_m) < sw_ticks (first_m)
-                     ? -1
-                     : sw_count_whole (to_m - from_m - end_clear_m - first_m, step_m);
 
-      for (int i = 0; i <= last; i++)
-        {
-          double down_m = from_m + first_m + i * step_m;
-
-          if (rows_m == NULL || is_clear (down_m, rows_m))
-            add_pin (laying, tier, role, along_m, down_m);
-        }
+      pin_span (
+          laying, &column,
+          sw_ground_down_m (laying->out->ground, (SwPoint){ column.along_m, out.from_m }),
+          sw_ground_down_m (laying->out->ground, (SwPoint){ column.along_m, out.to_m }));
     }
 }
 
@@ -141,7 +176,8 @@ pin_field_gap (SwLaying *laying, guint tier_index, const SwPiece *pieces, double
                double to_m)
 {
   const SwTier *tier = &laying->out->tiers[tier_index];
-  int columns = sw_count_up (to_m - from_m, tier->pin_across_m) - 1;
+  int columns = sw_count_up ((to_m - from_m) * tier->stretch, tier->pin_across_m) - 1;
+  double gap_m = (to_m - from_m) / (columns + 1);
   g_autoptr (GArray) rows_m = g_array_new (FALSE, FALSE, sizeof (double));
 
   for (int i = 0; i < tier->slots; i++)
@@ -152,29 +188,46 @@ pin_field_gap (SwLaying *laying, guint tier_index, const SwPiece *pieces, double
     }
   add_joint_rows (laying, tier, pieces, (from_m + to_m) / 2.0, rows_m);
   for (int c = 1; c <= columns; c++)
-    pin_column (
-        laying, tier_index, SW_PIN_FIELD, from_m + c * (to_m - from_m) / (columns + 1),
-        (c % 2 == 1 ? 0.5 : 1.0) * tier->pin_down_m, tier->pin_down_m, CLEAR_M, rows_m);
+    {
+      gboolean odd = c % 2 == 1;
+      Column column = { .tier = tier_index,
+                        .role = SW_PIN_FIELD,
+                        .along_m = from_m + c * gap_m,
+                        .first_m = (odd ? 0.5 : 1.0) * tier->pin_down_m,
+                        .step_m = tier->pin_down_m,
+                        .end_clear_m = CLEAR_M,
+                        .rows_m = rows_m };
+
+      /* Where a fan draws in to half the spacing, every second column is enough. */
+      column.least_stretch = odd ? tier->pin_across_m / 2.0 / gap_m : 0.0;
+      pin_column (laying, column);
+    }
 }
 
-/* Middles of the side laps of a tier, left to right, between its two edges. */
+/* Middles of the side laps of a tier, left to right, between its two edges; on a tier that
+ * goes all round the edges are the middle of the last lap. */
 static GArray *
 lap_middles (const SwLaying *laying, const SwTier *tier)
 {
   GArray *at_m = g_array_new (FALSE, FALSE, sizeof (double));
   double pitch_m = laying->job->roll_width_m - tier->side_lap_m;
+  double half_lap_m = tier->side_lap_m / 2.0;
   gboolean left = laying->face->leeward == SW_SIDE_LEFT;
+  double first_m =
+      tier->along_from_m
+      + (tier->closed ? (left ? half_lap_m : -half_lap_m) / tier->stretch : 0.0);
+  double last_m = first_m + tier->width_m / tier->stretch;
 
-  g_array_append_val (at_m, tier->along_from_m);
+  g_array_append_val (at_m, first_m);
   for (int i = 1; i < tier->strips; i++)
     {
       int from_leeward = left ? i : tier->strips - i;
-      double near_m = from_leeward * pitch_m + tier->side_lap_m / 2.0;
+      double near_m = (from_leeward * pitch_m + half_lap_m) / tier->stretch;
       double middle_m = left ? tier->along_from_m + near_m : tier->along_to_m - near_m;
 
       g_array_append_val (at_m, middle_m);
     }
-  g_array_append_val (at_m, tier->along_to_m);
+  g_array_append_val (at_m, last_m);
   return at_m;
 }
 
@@ -191,9 +244,11 @@ pin_laps_and_field (SwLaying *laying, guint tier_index, const SwPiece *pieces)
              to_m = g_array_index (at_m, double, i);
 
       pin_field_gap (laying, tier_index, pieces, from_m, to_m);
-      if (i + 1 < at_m->len)
-        pin_column (laying, tier_index, SW_PIN_SIDE_LAP, to_m, 0.0, lap_step_m, 0.0,
-                    NULL);
+      if (i + 1 < at_m->len || tier->closed)
+        pin_column (laying, (Column){ .tier = tier_index,
+                                      .role = SW_PIN_SIDE_LAP,
+                                      .along_m = to_m,
+                                      .step_m = lap_step_m });
     }
 }
 
@@ -229,7 +284,7 @@ pin_joint (SwLaying *laying, const SwRun *run, double middle_m)
 {
   double gap_m = sw_practice_get (laying->practice, SW_PRACTICE_END_LAP_ROW_GAP_M);
   double width_m = run->along_to_m - run->along_from_m;
-  int pins = sw_count_up (width_m,
+  int pins = sw_count_up (run->width_m,
                           sw_practice_get (laying->practice, SW_PRACTICE_END_LAP_PIN_M));
   double step_m = width_m / pins;
 
@@ -265,7 +320,8 @@ sw_lay_pins (SwLaying *laying, const SwPiece *pieces)
           sw_chains_new (g_ptr_array_index (laying->regions, t));
 
       for (guint i = 0; i < chains->len; i++)
-        if (((SwChain *) chains->pdata[i])->kind == SW_CHAIN_SIDE)
+        if (((SwChain *) chains->pdata[i])->kind == SW_CHAIN_SIDE
+            && !laying->out->tiers[t].closed)
           pin_edge (laying, t, chains->pdata[i]);
       pin_laps_and_field (laying, t, pieces);
     }

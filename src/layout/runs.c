@@ -140,15 +140,16 @@ find_stretches (const SwRegion *strip, GArray *stretches)
     }
 }
 
-/* Edges of strip @index, counted from the leeward end. */
+/* Edges of strip @index, counted from the leeward end; a fan is widest at its longer arc. */
 static SwSpan
 strip_edges (const SwLaying *laying, const SwTier *tier, int index)
 {
-  double pitch_m = laying->job->roll_width_m - tier->side_lap_m;
-  double near_m = index * pitch_m;
-  double far_m =
-      fmin (near_m + laying->job->roll_width_m, tier->along_to_m - tier->along_from_m);
+  double roll_m = laying->job->roll_width_m;
+  double near_m = index * (roll_m - tier->side_lap_m);
+  double far_m = tier->closed ? near_m + roll_m : fmin (near_m + roll_m, tier->width_m);
 
+  near_m /= tier->stretch;
+  far_m /= tier->stretch;
   if (laying->face->leeward == SW_SIDE_LEFT)
     return (SwSpan){ tier->along_from_m + near_m, tier->along_from_m + far_m };
   return (SwSpan){ tier->along_to_m - far_m, tier->along_to_m - near_m };
@@ -170,7 +171,8 @@ lay_strips (SwLaying *laying, guint tier_index, int number)
           region, (SwBox){ along.from_m, box.y0_m, along.to_m, box.y1_m });
       SwRun run = { .number = number,
                     .along_from_m = along.from_m,
-                    .along_to_m = along.to_m };
+                    .along_to_m = along.to_m,
+                    .width_m = (along.to_m - along.from_m) * tier->stretch };
 
       find_stretches (strip, stretches);
       for (guint s = 0; s < stretches->len; s++)

@@ -45,19 +45,25 @@ sw_slot_down_m (const SwGround *ground, const SwTier *tier, double along_m, int 
   return from_m + share * (to_m - from_m);
 }
 
-/* How many strips, and how wide their laps come out. */
+/* Runs move on by less than this only with a lap that is nearly the whole roll. */
+#define LEAST_PITCH_M 0.05
+
+/* How many strips, and how wide their laps come out; all true widths, at the longer arc. */
 static SwStatus
 fit_strips (SwTier *tier, double roll_m, double lap_m, SwSurplus surplus)
 {
-  double width_m = tier->along_to_m - tier->along_from_m;
+  double covered_m = tier->closed ? tier->width_m : tier->width_m - lap_m;
+  int laps;
 
-  if (sw_ticks (roll_m) <= sw_ticks (lap_m) || sw_ticks (lap_m) < 0)
+  if (roll_m - lap_m < LEAST_PITCH_M)
     return SW_E_ROLL;
-  tier->strips = MAX (1, sw_count_up (width_m - lap_m, roll_m - lap_m));
+  tier->strips = MAX (1, sw_count_up (covered_m, roll_m - lap_m));
   tier->side_lap_m = lap_m;
-  tier->surplus_m = tier->strips * (roll_m - lap_m) + lap_m - width_m;
-  if (surplus == SW_SURPLUS_SPREAD && tier->strips > 1)
-    tier->side_lap_m = (tier->strips * roll_m - width_m) / (tier->strips - 1);
+  tier->surplus_m = tier->strips * (roll_m - lap_m) - covered_m;
+  laps = tier->closed ? tier->strips : tier->strips - 1;
+  /* All round there is no last run to trim. */
+  if ((surplus == SW_SURPLUS_SPREAD || tier->closed) && laps > 0)
+    tier->side_lap_m = lap_m + tier->surplus_m / laps;
   return SW_OK;
 }
 
@@ -102,8 +108,19 @@ measure_tier (const SwGround *ground, const SwRegion *region, SwTier *tier)
       longest_m = fmax (longest_m, whole_m);
     }
   tier->length_m = longest_m * (tier->share_to - tier->share_from);
+  tier->stretch =
+      fmax (sw_ground_stretch (ground, box.y0_m), sw_ground_stretch (ground, box.y1_m));
+  tier->width_m = (box.x1_m - box.x0_m) * tier->stretch;
   tier->mean_rad = sw_ground_mean_rad (ground, *reach, (box.x0_m + box.x1_m) / 2.0);
   tier->steepest_rad = sw_ground_steepest_rad (ground, *reach);
+}
+
+static gboolean
+goes_all_round (const SwFace *face, const SwTier *tier)
+{
+  return face->crest_form == SW_CREST_NOSE
+         && sw_ticks (tier->along_to_m - tier->along_from_m)
+                >= sw_ticks (2.0 * G_PI * face->crest_radius_m);
 }
 
 static SwRegion *
@@ -130,6 +147,7 @@ lay_tier (SwLaying *laying, SwReach reach)
       return SW_OK;
     }
   measure_tier (laying->ground, region, &tier);
+  tier.closed = goes_all_round (laying->face, &tier);
   for (guint i = 0; i < sw_region_rings (region); i++)
     tier.net_m2 += sw_ground_area_m2 (laying->ground, sw_region_ring (region, i));
   tier.end_lap_m = sw_practice_get (

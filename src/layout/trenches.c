@@ -8,6 +8,13 @@ place_at (const SwGround *ground, double along_m, double down_m)
   return (SwPlace){ along_m, sw_ground_out_m (ground, along_m, down_m), down_m };
 }
 
+static double
+true_length_m (const SwGround *ground, SwPlace a, SwPlace b)
+{
+  return sw_ground_length_m (ground, (SwPoint){ a.along_m, a.out_m },
+                             (SwPoint){ b.along_m, b.out_m });
+}
+
 static void
 finish_trench (SwLaying *laying, SwTrench *trench)
 {
@@ -28,7 +35,8 @@ add_along_chain (SwLaying *laying, SwTrench trench, const SwChain *chain, double
       trench.line[i] = place_at (laying->ground, p[i].x_m,
                                  sw_ground_down_m (laying->ground, p[i]) + beyond_m);
       if (i > 0)
-        trench.length_m += sw_ground_length_m (laying->ground, p[i - 1], p[i]);
+        trench.length_m +=
+            true_length_m (laying->ground, trench.line[i - 1], trench.line[i]);
     }
   finish_trench (laying, &trench);
 }
@@ -85,9 +93,7 @@ add_slot (SwLaying *laying, guint tier_index, int index, SwSpan along)
       p[i] = place_at (laying->ground, along_m,
                        sw_slot_down_m (laying->ground, tier, along_m, index));
       if (i > 0)
-        slot.length_m += sw_ground_length_m (
-            laying->ground, (SwPoint){ p[i - 1].along_m, p[i - 1].out_m },
-            (SwPoint){ p[i].along_m, p[i].out_m });
+        slot.length_m += true_length_m (laying->ground, p[i - 1], p[i]);
     }
   finish_trench (laying, &slot);
 }

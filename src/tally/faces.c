@@ -48,11 +48,12 @@ add_shape (const TierTally *t)
   sw_working_measured (angle, "run", tier->reach.out_to_m - tier->reach.out_from_m,
                        SW_UNIT_M);
   sw_working_measured (angle, "drop", drop_m, SW_UNIT_M);
-  width = sw_tally_add (
-      t->tally, sw_working_new ("tier_width", tier->along_to_m - tier->along_from_m,
-                                SW_UNIT_M, SW_ROUNDING_NONE, "%s.width", t->prefix));
+  width =
+      sw_tally_add (t->tally, sw_working_new ("tier_width", tier->width_m, SW_UNIT_M,
+                                              SW_ROUNDING_NONE, "%s.width", t->prefix));
   sw_working_measured (width, "from", tier->along_from_m, SW_UNIT_M);
   sw_working_measured (width, "to", tier->along_to_m, SW_UNIT_M);
+  sw_working_part (width, "stretch", tier->stretch, SW_UNIT_RATIO);
   area = sw_tally_add (t->tally,
                        sw_working_new ("tier_area", tier->net_m2, SW_UNIT_M2,
                                        SW_ROUNDING_NONE, "%s.net-area", t->prefix));

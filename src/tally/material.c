@@ -14,7 +14,7 @@ placed_m2 (const SwLayout *layout)
       const SwPiece *piece = &layout->pieces[i];
       const SwRun *run = &layout->faces[piece->face].runs[piece->run];
 
-      area_m2 += piece->length_m * (run->along_to_m - run->along_from_m);
+      area_m2 += piece->length_m * run->width_m;
     }
   return area_m2;
 }

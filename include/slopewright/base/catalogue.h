@@ -141,8 +141,8 @@ typedef struct
 {
   char *id, *name_id, *source;
   SwSourced life_months; /* INFINITY: permanent */
-  SwSourced max_hv; /* steepest H:V the class table allows */
-  SwSourced max_c;  /* C factor ceiling; NaN where the table has none */
+  SwSourced max_hv;      /* steepest H:V the class table allows */
+  SwSourced max_c;       /* C factor ceiling; NaN where the table has none */
   SwSourced shear_pa;
   SwSourced mass_kg_per_m2; /* dry */
   SwSourced thickness_m;    /* for the roll's diameter */

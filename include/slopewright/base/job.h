@@ -89,6 +89,21 @@ typedef enum
 
 extern const char *const sw_site_question_keys[SW_SITE_QUESTION_COUNT];
 
+/** How the crest runs on plan. */
+typedef enum
+{
+  SW_CREST_STRAIGHT,
+  SW_CREST_NOSE, /* round the outside of a bend: the toe is longer than the crest */
+  SW_CREST_BOWL  /* round the inside: the crest is longer than the toe */
+} SwCrestForm;
+
+/** A further section at a place along the crest, matched point by point to the face's own. */
+typedef struct
+{
+  double along_m;
+  SwPoint *section; /* as many points as SwFace.section; same crest and toe */
+} SwCrossSection;
+
 typedef struct
 {
   char *id;   /* "A": unique in the job, one to eight letters, digits or hyphens */
@@ -97,6 +112,14 @@ typedef struct
   SwPoint *section;
   guint n_section;
   guint crest, toe; /* indices into section, crest < toe */
+  double
+      section_along_m; /* where the section was taken; matters with further ones only */
+  SwCrossSection
+      *further; /* sections elsewhere, ruled between; along_m growing; NULL if none */
+  guint n_further;
+  SwCrestForm crest_form;
+  double
+      crest_radius_m; /* on plan; of a nose or bowl, > 0. along_m is then arc length at the crest */
   /* plan: x along the crest, y out on the section's datum */
   SwPoint *outline;
   guint n_outline;
@@ -176,8 +199,11 @@ SwFace *sw_face_new (const char *id);
 SwFace *sw_face_copy (const SwFace *face);
 void sw_face_free (SwFace *face);
 
-/** Replace the section; copies @points. Crest and toe become first and last. */
+/** Replace the section; copies @points. Crest and toe become first and last; further sections go. */
 void sw_face_set_section (SwFace *face, const SwPoint *points, guint count);
+
+/** Add a section of n_section points at @along_m; copies them. Keeps along_m growing. */
+void sw_face_add_section (SwFace *face, double along_m, const SwPoint *points);
 void sw_face_set_outline (SwFace *face, const SwPoint *points, guint count);
 
 /** The face with that id, NULL if none. */

@@ -37,10 +37,15 @@ SwStatus sw_ground_new_ruled (const SwStation *stations, guint n_stations, guint
 
 /**
  * sw_ground_new:
- * @face: its section is copied
+ * @face: its sections are copied
  * @ground: (out) (transfer full): the surface
  *
- * Returns: as sw_ground_new_ruled().
+ * Third kind: a face with a round crest is its one section turned about an
+ * axis; along_m is then arc length at the crest.
+ *
+ * Returns: as sw_ground_new_ruled(); SW_E_SECTION also for a round crest with
+ *   further sections, a radius that is not positive, or a bowl that closes
+ *   before its toe.
  */
 SwStatus sw_ground_new (const SwFace *face, SwGround **ground);
 void sw_ground_free (SwGround *ground);
@@ -48,6 +53,14 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwGround, sw_ground_free)
 
 double sw_ground_crest_out_m (const SwGround *ground);
 double sw_ground_toe_out_m (const SwGround *ground);
+
+/**
+ * sw_ground_stretch:
+ *
+ * True metres along a contour per metre of along_m, at @out_m: 1 on a straight
+ * crest; grows down a nose, and shrinks down a bowl, as radius over crest radius.
+ */
+double sw_ground_stretch (const SwGround *ground, double out_m);
 
 /** Where break @point of the section lies at @along_m. */
 double sw_ground_break_out_m (const SwGround *ground, guint point, double along_m);

@@ -82,7 +82,8 @@ typedef struct
   guint tier;
   int number; /* 1.. over the face, in laying order from the leeward end, upper tier first */
   int part; /* 0, or 1.. when the outline cuts the strip into stretches */
-  double along_from_m, along_to_m;
+  double along_from_m, along_to_m; /* as far as it covers at the wider end of a fan */
+  double width_m;                  /* true width as laid */
   double out_from_m, out_to_m;
   double down_from_m, down_to_m;
   SwRunTerms terms;
@@ -99,6 +100,9 @@ typedef struct
       share_to; /* what the outline leaves between the two breaks, 0 to 1 */
   double mean_rad, steepest_rad;
   double net_m2;     /* true area within the outline */
+  double width_m;    /* true, along the longer of crest and toe arc */
+  double stretch;    /* width_m per metre of along_m there: 1 on a straight crest */
+  gboolean closed;   /* all round a heap: the last run laps the first */
   int strips;        /* runs side by side */
   double side_lap_m; /* as laid: practice value or wider */
   double surplus_m;  /* strips x pitch + lap - width before spreading or trimming */
