@@ -87,6 +87,28 @@ add_laps (GArray *key, const SwFaceLayout *laid, const SwDraw *draw)
     }
 }
 
+/* One entry when key and toe trench are alike, else one each. */
+static void
+add_trenches (GArray *key, const SwPractice *practice, const SwDraw *draw)
+{
+  const SwSourced *values = practice->values;
+  gboolean alike = sw_ticks (values[SW_PRACTICE_TRENCH_WIDTH_M].value)
+                       == sw_ticks (values[SW_PRACTICE_TOE_WIDTH_M].value)
+                   && sw_ticks (values[SW_PRACTICE_TRENCH_DEPTH_M].value)
+                          == sw_ticks (values[SW_PRACTICE_TOE_DEPTH_M].value);
+  gboolean both = practice->toe_kind == SW_TOE_TRENCH;
+
+  sw_key_add (
+      key, SW_ROLE_TRENCH, SW_KEY_BOX,
+      trench_text (practice, draw,
+                   both && alike ? "drawing.key.trench-size" : "drawing.key.key-trench",
+                   SW_PRACTICE_TRENCH_WIDTH_M, SW_PRACTICE_TRENCH_DEPTH_M));
+  if (both && !alike)
+    sw_key_add (key, SW_ROLE_TRENCH, SW_KEY_BOX,
+                trench_text (practice, draw, "drawing.key.toe-trench",
+                             SW_PRACTICE_TOE_WIDTH_M, SW_PRACTICE_TOE_DEPTH_M));
+}
+
 GArray *
 sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
                   gboolean with_pins)
@@ -102,9 +124,7 @@ sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
   sw_key_add (key, SW_ROLE_RUN, SW_KEY_BOX,
               g_strdup (sw_texts_get (draw->texts, "drawing.key.run-numbers")));
   add_laps (key, laid, draw);
-  sw_key_add (key, SW_ROLE_TRENCH, SW_KEY_BOX,
-              trench_text (practice, draw, "drawing.key.key-trench",
-                           SW_PRACTICE_TRENCH_WIDTH_M, SW_PRACTICE_TRENCH_DEPTH_M));
+  add_trenches (key, practice, draw);
   if (has_slots (laid))
     sw_key_add (key, SW_ROLE_SLOT, SW_KEY_BOX,
                 trench_text (practice, draw, "drawing.key.slot-size",

@@ -9,6 +9,9 @@
 #define NARROW_MM 80.0
 #define ARROW_MM 16.0
 
+/* A number tries so many places down its run. */
+#define NUMBER_SPOTS 5
+
 static double
 width_mm (const SwDrawing *drawing, const char *text, double size_mm)
 {
@@ -42,8 +45,11 @@ number_run (SwDrawing *drawing, guint i, double run_mm, guint style)
   double width = width_mm (drawing, label, size) * 1.1;
   gboolean upright = width + 0.6 <= run_mm;
   double below = upright ? size * 0.9 + 0.6 : width / 2.0 + 1.4;
-  SwLabelSpot spots[] = { { top.x_mm, top.y_mm + below, upright ? 0.0 : G_PI_2 },
-                          { top.x_mm, top.y_mm + below + 4.0, upright ? 0.0 : G_PI_2 } };
+  SwLabelSpot spots[NUMBER_SPOTS];
+
+  for (guint k = 0; k < NUMBER_SPOTS; k++)
+    spots[k] =
+        (SwLabelSpot){ top.x_mm, top.y_mm + below + 2.0 * k, upright ? 0.0 : G_PI_2 };
 
   if (run->number % every != 0 && !(every > 1 && run->number == 1))
     return;
@@ -56,7 +62,7 @@ number_run (SwDrawing *drawing, guint i, double run_mm, guint style)
                                   .object = sw_drawing_object_id (drawing, "/run/%u", i),
                                   .text = label,
                                   .spots = spots,
-                                  .n_spots = 2 });
+                                  .n_spots = NUMBER_SPOTS });
 }
 
 /* Cut length of one piece at its middle. */
@@ -251,15 +257,25 @@ note_order (SwDrawing *drawing, SwBox box)
               "/wind", sw_drawing_text (drawing, "drawing.wind"));
 }
 
+/* Beside the longest tier. */
 static void
 draw_fall_line (SwDrawing *drawing, SwBox box)
 {
-  SwPaperPoint a = sw_drawing_at (drawing, box.x1_m, box.y0_m);
-  SwPaperPoint b = sw_drawing_at (drawing, box.x1_m, box.y1_m);
-  double height = b.y_mm - a.y_mm, length = fmin (ARROW_MM, height - 8.0);
-  double x = a.x_mm + 4.0, from = a.y_mm + (height - length) / 2.0;
+  const SwFaceLayout *laid = drawing->laid;
+  const SwTier *longest = &laid->tiers[0];
+  SwPaperPoint a, b;
+  double height, length, x, from;
   const char *id = sw_drawing_object_id (drawing, "/fall-line");
 
+  for (guint t = 1; t < laid->n_tiers; t++)
+    if (laid->tiers[t].length_m > longest->length_m)
+      longest = &laid->tiers[t];
+  a = sw_drawing_at (drawing, box.x1_m, longest->reach.down_from_m);
+  b = sw_drawing_at (drawing, box.x1_m, longest->reach.down_to_m);
+  height = b.y_mm - a.y_mm;
+  length = fmin (ARROW_MM, height - 8.0);
+  x = a.x_mm + 4.0;
+  from = a.y_mm + (height - length) / 2.0;
   if (length < 6.0)
     return;
   sw_figure_object (drawing->figure, id);
@@ -310,11 +326,9 @@ sw_face_view_notes (SwDrawing *drawing, gboolean with_pins)
 {
   const SwFaceLayout *laid = drawing->laid;
   SwBox box = sw_face_view_box (drawing->result, drawing->face_index);
-  SwBox face = box;
 
   if (laid->n_tiers == 0)
     return;
-  face.y0_m = laid->tiers[0].reach.down_from_m;
   note_order (drawing, box);
   dimension_face (drawing, box);
   for (guint t = 0; t < laid->n_tiers; t++)
@@ -323,7 +337,7 @@ sw_face_view_notes (SwDrawing *drawing, gboolean with_pins)
       if (t > 0)
         name_bench (drawing, box, t);
     }
-  draw_fall_line (drawing, face);
+  draw_fall_line (drawing, box);
   note_first_lap (drawing);
   note_runs (drawing, with_pins);
 }

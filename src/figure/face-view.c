@@ -95,6 +95,7 @@ draw_joints (SwDrawing *drawing, guint i)
       rect.half_height_mm = fmax (rect.half_height_mm, LEAST_BAND_MM / 2.0);
       sw_drawing_object (drawing, "/run/%u", i);
       sw_drawing_fill (drawing, SW_ROLE_JOINT, rect);
+      sw_labels_reserve (drawing->labels, rect);
     }
 }
 

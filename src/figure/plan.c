@@ -199,6 +199,8 @@ draw_fall_arrow (SwDrawing *drawing, double along_m, gboolean named)
       if (span.to_m - span.from_m > longest.to_m - longest.from_m)
         longest = span;
     }
+  if (drawing->laid != NULL && drawing->laid->n_tiers > 1)
+    longest.to_m = fmin (longest.to_m, drawing->laid->tiers[0].reach.out_to_m);
   a = sw_drawing_at (drawing, along_m,
                      longest.from_m + (longest.to_m - longest.from_m) * 0.2);
   b = sw_drawing_at (drawing, along_m,
