@@ -1,0 +1,278 @@
+/* SPDX-License-Identifier: MIT */
+#include "tier-numbers.h"
+
+#define WRITE_ROW_MM 9.0
+#define RECORD_ROW_MM 7.5
+#define LAP_PLACES 5
+#define LOG_ROWS 6
+
+static const char *
+filled (const SwSheet *sheet, GHashTable *places, const char *id)
+{
+  return sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places));
+}
+
+/* Whether the job has what a row of the checks is about. */
+typedef enum
+{
+  IF_ALWAYS,
+  IF_JOINTS,
+  IF_SLOTS,
+  IF_LAPS
+} Condition;
+
+static gboolean
+holds (const SwSheet *sheet, Condition condition)
+{
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
+      {
+        const SwTier *tier = &sheet->layout->faces[f].tiers[t];
+
+        if (condition == IF_SLOTS && tier->slots > 0)
+          return TRUE;
+        if (condition == IF_LAPS && tier->n_runs > 1)
+          return TRUE;
+      }
+  return condition == IF_ALWAYS || (condition == IF_JOINTS && sheet->tally->joints > 0);
+}
+
+static const struct
+{
+  const char *code;
+  Condition condition;
+} hold_points[] = {
+  { "seedbed", IF_ALWAYS }, { "key-trench", IF_ALWAYS }, { "first-run", IF_ALWAYS },
+  { "joints", IF_JOINTS },  { "toe", IF_ALWAYS },        { "final", IF_ALWAYS },
+};
+
+static const struct
+{
+  const char *code;
+  Condition condition;
+} checks[] = {
+  { "contact", IF_ALWAYS }, { "key-trench", IF_ALWAYS }, { "key-pins", IF_ALWAYS },
+  { "side-lap", IF_LAPS },  { "end-lap", IF_JOINTS },    { "slots", IF_SLOTS },
+  { "frame", IF_ALWAYS },   { "pull", IF_ALWAYS },       { "edges", IF_ALWAYS },
+  { "toe", IF_ALWAYS },     { "run-on", IF_ALWAYS },
+};
+
+static void
+add_hold_points (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.hold-point"), SW_CELL_TEXT, 34.0 },
+    { sw_sheet_get (sheet, "pack.column.see"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.released-by"), SW_CELL_TEXT, 42.0 },
+    { sw_sheet_get (sheet, "pack.column.date-time"), SW_CELL_TEXT, 26.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  sw_table_set_ruled (table);
+  sw_table_set_row_mm (table, WRITE_ROW_MM);
+  for (guint i = 0; i < G_N_ELEMENTS (hold_points); i++)
+    if (holds (sheet, hold_points[i].condition))
+      sw_table_row (table,
+                    sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.hold.%s.title",
+                                                          hold_points[i].code)),
+                    filled (sheet, places,
+                            sw_sheet_format (sheet, "pack.hold.%s", hold_points[i].code)),
+                    "", "", NULL);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.hold.title"));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, sw_sheet_get (sheet, "pack.hold.how"));
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
+  sw_flow_table (flow, table);
+}
+
+/* The toe's target depends on the practice; a frame is a metre or a yard wide. */
+static const char *
+check_id (const SwSheet *sheet, const char *code)
+{
+  static const char *const toes[] = {
+    [SW_TOE_TRENCH] = "toe-trench", [SW_TOE_FOLD] = "toe-fold", [SW_TOE_ROW] = "toe-row"
+  };
+
+  if (g_str_equal (code, "toe"))
+    code = toes[sheet->practice->toe_kind];
+  if (g_str_equal (code, "frame") && sheet->draw->style.units == SW_UNITS_US)
+    code = "frame-us";
+  return sw_sheet_format (sheet, "pack.check.%s", code);
+}
+
+static void
+add_check_rows (const SwSheet *sheet, SwTable *table, guint face, guint tier)
+{
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, face, tier);
+
+  if (sheet->layout->n_faces > 1 || sheet->layout->faces[face].n_tiers > 1)
+    sw_table_band (table, g_hash_table_lookup (places, "place"));
+  for (guint i = 0; i < G_N_ELEMENTS (checks); i++)
+    {
+      const char *id = check_id (sheet, checks[i].code);
+
+      if (holds (sheet, checks[i].condition))
+        sw_table_row (table,
+                      sw_sheet_get (sheet, sw_sheet_format (sheet, "%s.title", id)),
+                      filled (sheet, places, id), "", "", NULL);
+    }
+}
+
+static void
+add_checks (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.check"), SW_CELL_TEXT, 36.0 },
+    { sw_sheet_get (sheet, "pack.column.target"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.found"), SW_CELL_TEXT, 42.0 },
+    { sw_sheet_get (sheet, "pack.column.meets"), SW_CELL_CHECK, 0.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  sw_table_set_ruled (table);
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
+      add_check_rows (sheet, table, f, t);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.check.title"));
+  sw_flow_table (flow, table);
+}
+
+/* Laps at five places and pins in three frames: what acceptance is measured by. */
+static void
+add_measurements (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.measure"), SW_CELL_TEXT, 62.0 },
+    { "1", SW_CELL_TEXT, 0.0 },
+    { "2", SW_CELL_TEXT, 0.0 },
+    { "3", SW_CELL_TEXT, 0.0 },
+    { "4", SW_CELL_TEXT, 0.0 },
+    { "5", SW_CELL_TEXT, 0.0 },
+  };
+  static const char *const rows[] = { "place", "side-lap", "end-lap", "pins", "trench" };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  sw_table_set_ruled (table);
+  sw_table_set_row_mm (table, WRITE_ROW_MM);
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    sw_table_row (
+        table, sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.measure.%s", rows[i])),
+        "", "", "", "", "", NULL);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.measure.title"));
+  sw_flow_table (flow, table);
+}
+
+static void
+add_rule (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
+{
+  gboolean any_rain = sheet->practice->values[SW_PRACTICE_INSPECT_RAIN_M].value <= 0.0;
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.date"), SW_CELL_TEXT, 22.0 },
+    { sw_sheet_get (sheet, "pack.column.rain"), SW_CELL_TEXT, 28.0 },
+    { sw_sheet_get (sheet, "pack.column.seen"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.done"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.by"), SW_CELL_TEXT, 26.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.after.title"));
+  sw_flow_text (
+      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+      filled (sheet, places, any_rain ? "pack.after.rule-any-rain" : "pack.after.rule"));
+  sw_flow_tie (flow);
+  sw_flow_text (flow, SW_STYLE_SMALL, SW_ROLE_MUTED,
+                sw_sheet_fill (sheet, "pack.after.source", "source",
+                               sw_sheet_practice_source (sheet, SW_PRACTICE_INSPECT_DAYS),
+                               NULL));
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
+  sw_table_set_ruled (table);
+  sw_table_set_row_mm (table, WRITE_ROW_MM);
+  for (guint i = 0; i < LOG_ROWS; i++)
+    sw_table_row (table, "", "", "", "", "", NULL);
+  sw_flow_table (flow, table);
+}
+
+static void
+add_sign_off (const SwSheet *sheet, SwFlow *flow)
+{
+  static const char *const roles[] = { "crew-lead", "supervisor", "inspector" };
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.role"), SW_CELL_TEXT, 30.0 },
+    { sw_sheet_get (sheet, "pack.column.name"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.signature"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.date"), SW_CELL_TEXT, 24.0 },
+    { sw_sheet_get (sheet, "pack.column.open-items"), SW_CELL_TEXT, 0.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  sw_table_set_ruled (table);
+  sw_table_set_row_mm (table, 1.3 * WRITE_ROW_MM);
+  for (guint i = 0; i < G_N_ELEMENTS (roles); i++)
+    sw_table_row (table,
+                  sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.role.%s", roles[i])),
+                  "", "", "", "", NULL);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.sign-off.title"));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_get (sheet, "pack.sign-off.how"));
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
+  sw_flow_table (flow, table);
+}
+
+static void
+add_as_built (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.run"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.planned"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.lot"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.laid"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.joints-placed"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.pins-used"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.changes"), SW_CELL_TEXT, 44.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  sw_table_set_ruled (table);
+  sw_table_set_row_mm (table, RECORD_ROW_MM);
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    for (guint r = 0; r < sheet->layout->faces[f].n_runs; r++)
+      {
+        const SwRun *run = &sheet->layout->faces[f].runs[r];
+        const char *label = sw_sheet_keep (sheet, sw_run_label (run));
+
+        sw_table_row (
+            table,
+            sw_sheet_format (sheet, "%s-%s", sheet->layout->faces[f].face->id, label),
+            sw_sheet_quantity (sheet, run->cut_m, SW_UNIT_M), "", "", "", "", "", NULL);
+      }
+  sw_flow_break (flow);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.as-built.title"));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_get (sheet, "pack.as-built.how"));
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
+  sw_flow_table (flow, table);
+}
+
+void
+sw_page_inspection (SwSheet *sheet)
+{
+  SwFlow *flow = sw_sheet_flow (sheet);
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
+
+  add_hold_points (sheet, flow, places);
+  add_checks (sheet, flow);
+  add_measurements (sheet, flow);
+  add_sign_off (sheet, flow);
+  add_rule (sheet, flow, places);
+  add_as_built (sheet, flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.inspection.title"), flow);
+}

@@ -1,0 +1,286 @@
+/* SPDX-License-Identifier: MIT */
+#include "sheet.h"
+
+#define TILE_GAP_MM 3.0
+
+static void
+material_row (const SwSheet *sheet, SwTable *table, const char *item, const char *spec,
+              const char *need, const char *allowance, const char *order,
+              const char *packs)
+{
+  sw_table_row (table, item, spec, need, allowance,
+                sw_sheet_format (sheet, "*%s*", order), packs, "", NULL);
+}
+
+static void
+add_blanket_row (const SwSheet *sheet, SwTable *table)
+{
+  const SwTally *tally = sheet->tally;
+  const SwJob *job = sheet->job;
+
+  material_row (
+      sheet, table, sw_sheet_get (sheet, "pack.item.blanket"),
+      sw_sheet_fill (sheet, "pack.item.blanket-spec", "blanket",
+                     sw_sheet_get (sheet, sheet->layout->blanket->name_id), "width",
+                     sw_sheet_quantity (sheet, job->roll_width_m, SW_UNIT_M), "length",
+                     sw_sheet_quantity (sheet, job->roll_length_m, SW_UNIT_M), "mass",
+                     sw_sheet_quantity (sheet, tally->roll_mass_kg, SW_UNIT_KG), NULL),
+      sw_sheet_fill (sheet, "pack.rolls", "count", sw_sheet_count (sheet, tally->rolls),
+                     NULL),
+      sw_sheet_fill (sheet, "pack.spare", "count",
+                     sw_sheet_count (sheet, tally->rolls_spare), "rate",
+                     sw_sheet_practice (sheet, SW_PRACTICE_ROLL_SPARE), NULL),
+      sw_sheet_quantity (sheet, tally->areas.order_m2, SW_UNIT_M2),
+      sw_sheet_fill (sheet, "pack.rolls", "count",
+                     sw_sheet_count (sheet, tally->rolls_order), NULL));
+}
+
+static void
+add_pin_row (const SwSheet *sheet, SwTable *table, const SwPinOrder *order)
+{
+  const SwPin *pin = order->pin;
+  const char *length = sw_sheet_quantity (
+      sheet, pin != NULL ? pin->length_m : order->need_m, SW_UNIT_SMALL_M);
+  const char *spec =
+      pin == NULL
+          ? sw_sheet_fill (sheet, "pack.item.pin-none", "need",
+                           sw_sheet_quantity (sheet, order->need_m, SW_UNIT_SMALL_M),
+                           NULL)
+      : pin->wire_m > 0.0
+          ? sw_sheet_fill (sheet, "pack.item.pin-spec", "length", length, "crown",
+                           sw_sheet_quantity (sheet, pin->crown_m, SW_UNIT_SMALL_M),
+                           "wire",
+                           sw_sheet_quantity (sheet, pin->wire_m, SW_UNIT_SMALL_M), NULL)
+          : sw_sheet_fill (sheet, "pack.item.stake-spec", "length", length, NULL);
+
+  material_row (sheet, table,
+                pin != NULL ? sw_sheet_get (sheet, pin->name_id)
+                            : sw_sheet_get (sheet, "pack.item.pin"),
+                spec, sw_sheet_count (sheet, (double) order->count),
+                sw_sheet_fill (sheet, "pack.spare", "count",
+                               sw_sheet_count (sheet, (double) order->spare), "rate",
+                               sw_sheet_practice (sheet, SW_PRACTICE_PIN_SPARE), NULL),
+                sw_sheet_count (sheet, (double) order->order),
+                order->boxes > 0 ? sw_sheet_fill (
+                    sheet, "pack.boxes", "count", sw_sheet_count (sheet, order->boxes),
+                    "each", sw_sheet_count (sheet, pin->per_box), NULL)
+                                 : sw_sheet_get (sheet, "pack.singly"));
+}
+
+static void
+add_seed_row (const SwSheet *sheet, SwTable *table)
+{
+  const SwSeed *seed = &sheet->job->seed;
+  const char *bulk = sw_sheet_quantity (sheet, sheet->tally->seed_bulk_kg, SW_UNIT_KG);
+
+  if (sheet->tally->seed_bulk_kg <= 0.0)
+    return;
+  material_row (
+      sheet, table, sw_sheet_get (sheet, "pack.item.seed"),
+      sw_sheet_fill (sheet, "pack.item.seed-spec", "name", seed->name, "purity",
+                     sw_sheet_quantity (sheet, seed->purity, SW_UNIT_PERCENT),
+                     "germination",
+                     sw_sheet_quantity (sheet, seed->germination, SW_UNIT_PERCENT), NULL),
+      sw_sheet_fill (sheet, "pack.item.seed-need", "pls",
+                     sw_sheet_quantity (sheet, sheet->tally->seed_pls_kg, SW_UNIT_KG),
+                     NULL),
+      sw_sheet_get (sheet, "pack.none-added"), bulk,
+      sw_sheet_get (sheet, "pack.item.seed-bags"));
+}
+
+/* Things without a number of their own; what they are for stands in the text. */
+static void
+add_tool_rows (const SwSheet *sheet, SwTable *table)
+{
+  static const char *const tools[] = { "trench", "lay", "measure", "seed", "protect" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (tools); i++)
+    sw_table_row (
+        table,
+        sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.tools.%s.title", tools[i])),
+        sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.tools.%s", tools[i])), "",
+        NULL);
+}
+
+static void
+add_materials (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.item"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.spec"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.need"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.allowance"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.order"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.packs"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.checked"), SW_CELL_CHECK, 0.0 },
+  };
+  const SwColumn tool_columns[] = {
+    { sw_sheet_get (sheet, "pack.column.tools"), SW_CELL_TEXT, 32.0 },
+    { "", SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.on-site"), SW_CELL_CHECK, 0.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+  SwTable *tools = sw_table_new (&sheet->pen, SW_STYLE_BODY, tool_columns,
+                                 G_N_ELEMENTS (tool_columns));
+
+  add_blanket_row (sheet, table);
+  for (guint i = 0; i < sheet->tally->pin_orders->len; i++)
+    add_pin_row (sheet, table, &g_array_index (sheet->tally->pin_orders, SwPinOrder, i));
+  add_seed_row (sheet, table);
+  sw_flow_table (flow, table);
+  add_tool_rows (sheet, tools);
+  sw_flow_space (flow, 4.0);
+  sw_flow_table (flow, tools);
+}
+
+/* The four areas side by side, each with the words that say what it is. */
+static void
+add_areas (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwAreas *areas = &sheet->tally->areas;
+  const struct
+  {
+    const char *code;
+    double value;
+  } cells[] = { { "net", areas->net_m2 },
+                { "placed", areas->placed_m2 },
+                { "pay", areas->pay_m2 },
+                { "order", areas->order_m2 } };
+  double width_mm = (sw_flow_width_mm (flow) - 3.0 * TILE_GAP_MM) / 4.0;
+  SwFlow *columns[4], *inner;
+
+  for (guint i = 0; i < 4; i++)
+    {
+      inner = sw_flow_new (&sheet->pen, sw_flow_box_width_mm (width_mm));
+      columns[i] = sw_flow_new (&sheet->pen, width_mm);
+      sw_flow_text (inner, SW_STYLE_BODY, SW_ROLE_TEXT,
+                    sw_sheet_format (
+                        sheet, "*%s*",
+                        sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.area.%s.title",
+                                                              cells[i].code))));
+      sw_flow_text (inner, SW_STYLE_HEADING, SW_ROLE_HEADING,
+                    sw_sheet_quantity (sheet, cells[i].value, SW_UNIT_M2));
+      sw_flow_text (
+          inner, SW_STYLE_SMALL, SW_ROLE_TEXT,
+          sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.area.%s", cells[i].code)));
+      sw_flow_box (columns[i], SW_ROLE_FRAME, inner);
+    }
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.areas.title"));
+  sw_flow_row (flow, TILE_GAP_MM, columns, 4);
+}
+
+static int
+compare_place_in_roll (gconstpointer a, gconstpointer b)
+{
+  const SwPiece *x = *(const SwPiece *const *) a, *y = *(const SwPiece *const *) b;
+
+  return (x->from_m > y->from_m) - (x->from_m < y->from_m);
+}
+
+/* The pieces of a roll in the order they come off it. */
+static GPtrArray *
+pieces_of_roll (const SwLayout *layout, int roll)
+{
+  GPtrArray *pieces = g_ptr_array_new ();
+
+  for (guint i = 0; i < layout->n_pieces; i++)
+    if (layout->pieces[i].roll == roll)
+      g_ptr_array_add (pieces, &layout->pieces[i]);
+  g_ptr_array_sort (pieces, compare_place_in_roll);
+  return pieces;
+}
+
+/* "A-7: 14.77 m", and which piece of the run where it has several. */
+static const char *
+piece_words (const SwSheet *sheet, const SwPiece *piece)
+{
+  const SwFaceLayout *face = &sheet->layout->faces[piece->face];
+  const SwRun *run = &face->runs[piece->run];
+  const char *label = sw_sheet_keep (sheet, sw_run_label (run));
+  const char *length = sw_sheet_quantity (sheet, piece->length_m, SW_UNIT_M);
+
+  return sw_sheet_fill (sheet, run->n_pieces > 1 ? "pack.cut.piece-of" : "pack.cut.piece",
+                        "face", face->face->id, "run", label, "length", length, "order",
+                        sw_sheet_format (sheet, "%u", piece->order + 1), "of",
+                        sw_sheet_format (sheet, "%u", run->n_pieces), NULL);
+}
+
+static void
+add_roll_row (const SwSheet *sheet, SwTable *table, int roll)
+{
+  g_autoptr (GPtrArray) pieces = pieces_of_roll (sheet->layout, roll);
+  g_autoptr (GString) words = g_string_new (NULL);
+  double used_m = 0.0;
+
+  for (guint i = 0; i < pieces->len; i++)
+    {
+      const SwPiece *piece = g_ptr_array_index (pieces, i);
+
+      g_string_append_printf (words, "%s%s", i > 0 ? "   " : "",
+                              piece_words (sheet, piece));
+      used_m += piece->length_m;
+    }
+  sw_table_row (table, sw_sheet_format (sheet, "%d", roll), words->str,
+                sw_sheet_quantity (sheet, used_m, SW_UNIT_M),
+                sw_sheet_quantity (sheet, sheet->layout->offcuts_m[roll - 1], SW_UNIT_M),
+                "", NULL);
+}
+
+/* A length with all the digits that its whole tenths of a millimetre have. */
+static const char *
+exact_length (const SwSheet *sheet, double length_m)
+{
+  return sw_sheet_keep (sheet,
+                        sw_report_calculator (length_m, SW_UNIT_M, sheet->draw->style));
+}
+
+static void
+add_cut_list (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.roll"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.pieces"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.used"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.offcut"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.cut"), SW_CELL_CHECK, 0.0 },
+  };
+  const SwTally *tally = sheet->tally;
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  for (int roll = 1; roll <= sheet->layout->rolls; roll++)
+    add_roll_row (sheet, table, roll);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.cut-list.title"));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_fill (sheet, "pack.cut-list.how", "rolls",
+                               sw_sheet_count (sheet, tally->rolls), "bound",
+                               sw_sheet_count (sheet, sheet->layout->rolls_bound),
+                               "naive",
+                               sw_sheet_count (sheet, sheet->layout->rolls_naive), NULL));
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
+  sw_flow_table (flow, table);
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
+  sw_flow_text (
+      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+      sw_sheet_fill (sheet, "pack.cut-list.balance", "pieces",
+                     exact_length (sheet, tally->piece_length_m), "offcuts",
+                     exact_length (sheet, tally->offcut_length_m), "rolls",
+                     sw_sheet_count (sheet, tally->rolls), "roll",
+                     exact_length (sheet, sheet->job->roll_length_m), "total",
+                     exact_length (sheet, tally->piece_length_m + tally->offcut_length_m),
+                     NULL));
+}
+
+void
+sw_page_materials (SwSheet *sheet)
+{
+  SwFlow *flow = sw_sheet_flow (sheet);
+
+  add_materials (sheet, flow);
+  add_areas (sheet, flow);
+  add_cut_list (sheet, flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.materials.title"), flow);
+}

@@ -1,0 +1,253 @@
+/* SPDX-License-Identifier: MIT */
+#include "sheet.h"
+#include <string.h>
+
+#define MARGIN_MM 15.0
+#define BINDER_MM 20.0 /* on the edge that is punched */
+#define HEAD_GAP_MM 3.0
+#define BANNER_MM 8.5
+#define FOOT_GAP_MM 3.0
+/* Share of the width that the job's name may take beside the title. */
+#define JOB_SHARE 0.42
+
+/* Where things go on one page. */
+typedef struct
+{
+  double width_mm, height_mm;
+  double left_mm, top_mm, right_mm, bottom_mm; /* of the frame */
+  double head_mm, banner_mm, foot_mm;          /* heights */
+} Frame;
+
+/* A page on its side is punched along its top, which was the left of the sheet. */
+static Frame
+frame_of (const SwSheet *sheet, gboolean turned)
+{
+  Frame frame = {
+    .width_mm = turned ? sheet->height_mm : sheet->width_mm,
+    .height_mm = turned ? sheet->width_mm : sheet->height_mm,
+    .left_mm = turned ? MARGIN_MM : BINDER_MM,
+    .top_mm = turned ? BINDER_MM : MARGIN_MM,
+  };
+
+  frame.right_mm = frame.width_mm - MARGIN_MM;
+  frame.bottom_mm = frame.height_mm - MARGIN_MM;
+  frame.head_mm = sw_pen_line_mm (&sheet->pen, SW_STYLE_TITLE) + HEAD_GAP_MM;
+  frame.banner_mm = sheet->stops > 0 ? BANNER_MM * sheet->pen.scale + HEAD_GAP_MM : 0.0;
+  frame.foot_mm = FOOT_GAP_MM + 3.0 * sw_pen_line_mm (&sheet->pen, SW_STYLE_TINY) + 1.0;
+  return frame;
+}
+
+static double
+body_top_mm (const Frame *frame)
+{
+  return frame->top_mm + frame->head_mm + frame->banner_mm;
+}
+
+static double
+body_height_mm (const Frame *frame)
+{
+  return frame->bottom_mm - frame->foot_mm - body_top_mm (frame);
+}
+
+double
+sw_sheet_body_width_mm (const SwSheet *sheet)
+{
+  Frame frame = frame_of (sheet, FALSE);
+
+  return frame.right_mm - frame.left_mm;
+}
+
+double
+sw_sheet_body_height_mm (const SwSheet *sheet)
+{
+  Frame frame = frame_of (sheet, FALSE);
+
+  return body_height_mm (&frame);
+}
+
+void
+sw_sheet_turned_body_mm (const SwSheet *sheet, double *width_mm, double *height_mm)
+{
+  Frame frame = frame_of (sheet, TRUE);
+
+  *width_mm = frame.right_mm - frame.left_mm;
+  *height_mm = body_height_mm (&frame);
+}
+
+SwFlow *
+sw_sheet_flow (const SwSheet *sheet)
+{
+  return sw_flow_new (&sheet->pen, sw_sheet_body_width_mm (sheet));
+}
+
+static void
+add_page (SwSheet *sheet, const char *title, gboolean turned, const SwFigure *body)
+{
+  Frame frame = frame_of (sheet, turned);
+  SwFigure *page = sw_figure_new (frame.width_mm, frame.height_mm);
+
+  sw_figure_place (page, body, frame.left_mm, body_top_mm (&frame));
+  page->title = g_strdup (title);
+  g_ptr_array_add (sheet->pages, page);
+  g_ptr_array_add (sheet->titles, g_strdup (title));
+}
+
+void
+sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow)
+{
+  g_autoptr (GPtrArray) bodies = sw_flow_to_pages (flow, sw_sheet_body_height_mm (sheet));
+  g_autofree char *more =
+      sw_texts_fill (sheet->texts, "pack.continued", "title", title, NULL);
+
+  for (guint i = 0; i < bodies->len; i++)
+    add_page (sheet, i == 0 ? title : more, FALSE, g_ptr_array_index (bodies, i));
+  sw_flow_free (flow);
+}
+
+void
+sw_sheet_add_turned (SwSheet *sheet, const char *title, SwFigure *body)
+{
+  add_page (sheet, title, TRUE, body);
+  sw_figure_free (body);
+}
+
+/* @text as it fits into @width_mm, with … for what does not. (transfer full) */
+static char *
+fitted (const SwPen *pen, SwStyle style, const char *text, double width_mm)
+{
+  GString *cut = g_string_new (text);
+
+  for (char *c = cut->str; *c != '\0'; c++)
+    if (g_ascii_iscntrl (*c))
+      *c = ' ';
+  if (sw_pen_width_mm (pen, style, cut->str) <= width_mm)
+    return g_string_free (cut, FALSE);
+  while (cut->len > 0)
+    {
+      const char *last = g_utf8_find_prev_char (cut->str, cut->str + cut->len);
+      g_autofree char *dotted = NULL;
+
+      g_string_truncate (cut, (gsize) (last - cut->str));
+      dotted = g_strconcat (cut->str, "…", NULL);
+      if (sw_pen_width_mm (pen, style, dotted) <= width_mm)
+        break;
+    }
+  g_string_append (cut, "…");
+  return g_string_free (cut, FALSE);
+}
+
+/* "No. 12 · rev B · 2026-09-21", of what the card has. (transfer full) */
+static char *
+identity (const SwSheet *sheet, gboolean with_name, gboolean with_date)
+{
+  const SwJobCard *card = &sheet->job->card;
+  GString *text = g_string_new (with_name ? card->name : "");
+  const char *parts[] = {
+    *card->number != '\0'
+        ? sw_sheet_fill (sheet, "pack.number", "number", card->number, NULL)
+        : "",
+    *card->revision != '\0'
+        ? sw_sheet_fill (sheet, "pack.revision", "revision", card->revision, NULL)
+        : "",
+    with_date ? card->date : "",
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    if (*parts[i] != '\0')
+      g_string_append_printf (text, "%s%s", text->len > 0 ? " · " : "", parts[i]);
+  return g_string_free (text, FALSE);
+}
+
+static void
+draw_head (const SwSheet *sheet, const Frame *frame, SwFigure *page, const char *title)
+{
+  const SwPen *pen = &sheet->pen;
+  double width_mm = frame->right_mm - frame->left_mm;
+  double small_mm = sw_pen_line_mm (pen, SW_STYLE_SMALL);
+  double rule_mm = frame->top_mm + sw_pen_line_mm (pen, SW_STYLE_TITLE);
+  g_autofree char *name =
+      fitted (pen, SW_STYLE_SMALL, sheet->job->card.name, JOB_SHARE * width_mm);
+  g_autofree char *id = identity (sheet, FALSE, TRUE);
+  g_autofree char *id_fitted = fitted (pen, SW_STYLE_SMALL, id, JOB_SHARE * width_mm);
+  double job_mm = MAX (sw_pen_width_mm (pen, SW_STYLE_SMALL, name),
+                       sw_pen_width_mm (pen, SW_STYLE_SMALL, id_fitted));
+  g_autofree char *title_fitted =
+      fitted (pen, SW_STYLE_TITLE, title, width_mm - job_mm - HEAD_GAP_MM);
+
+  sw_pen_write (pen, SW_STYLE_TITLE, page, SW_ROLE_HEADING, frame->left_mm, frame->top_mm,
+                SW_ALIGN_LEFT, title_fitted);
+  sw_pen_write (pen, SW_STYLE_SMALL, page, SW_ROLE_TEXT, frame->right_mm,
+                rule_mm - 2.0 * small_mm - 0.7, SW_ALIGN_RIGHT, name);
+  sw_pen_write (pen, SW_STYLE_SMALL, page, SW_ROLE_MUTED, frame->right_mm,
+                rule_mm - small_mm - 0.7, SW_ALIGN_RIGHT, id_fitted);
+  sw_figure_segment (page, SW_ROLE_HEADING, frame->left_mm, rule_mm, frame->right_mm,
+                     rule_mm);
+}
+
+static void
+draw_banner (const SwSheet *sheet, const Frame *frame, SwFigure *page)
+{
+  const SwPen *pen = &sheet->pen;
+  double height_mm = frame->banner_mm - HEAD_GAP_MM;
+  double top_mm = frame->top_mm + frame->head_mm;
+  double line_mm = sw_pen_line_mm (pen, SW_STYLE_HEADING);
+  const char *count = sw_sheet_count (sheet, sheet->stops);
+  const char *words =
+      sw_sheet_fill (sheet, sheet->stops == 1 ? "pack.banner.one" : "pack.banner.many",
+                     "count", count, NULL);
+  double width_mm = frame->right_mm - frame->left_mm;
+  g_autofree char *text = fitted (pen, SW_STYLE_HEADING, words, width_mm - 6.0);
+
+  if (sheet->stops == 0)
+    return;
+  sw_figure_box (page, SW_ROLE_STOP, frame->left_mm, top_mm, width_mm, height_mm);
+  sw_pen_write (pen, SW_STYLE_HEADING, page, SW_ROLE_STOP, frame->left_mm + 3.0,
+                top_mm + (height_mm - line_mm) / 2.0, SW_ALIGN_LEFT, text);
+}
+
+static void
+draw_foot (const SwSheet *sheet, const Frame *frame, SwFigure *page, guint number)
+{
+  const SwPen *pen = &sheet->pen;
+  double width_mm = frame->right_mm - frame->left_mm;
+  double line_mm = sw_pen_line_mm (pen, SW_STYLE_TINY);
+  double y_mm = frame->bottom_mm - 3.0 * line_mm;
+  const char *at = sw_sheet_format (sheet, "%u", number);
+  const char *of = sw_sheet_format (sheet, "%u", sheet->pages->len);
+  const char *page_of =
+      sw_sheet_fill (sheet, "pack.page-of", "page", at, "pages", of, NULL);
+  const char *origin =
+      sw_sheet_fill (sheet, "pack.foot-origin", "version", sheet->version, "fingerprint",
+                     sheet->fingerprint, NULL);
+  g_autoptr (SwTextBlock) defer = sw_text_block_new (
+      pen, SW_STYLE_TINY, sw_sheet_get (sheet, "pack.defer"), width_mm);
+  g_autofree char *id = identity (sheet, TRUE, FALSE);
+  double origin_mm = sw_pen_width_mm (pen, SW_STYLE_TINY, origin);
+  g_autofree char *job =
+      fitted (pen, SW_STYLE_TINY, sw_sheet_format (sheet, "%s · %s", page_of, id),
+              width_mm - origin_mm - HEAD_GAP_MM);
+
+  sw_figure_segment (page, SW_ROLE_TABLE_RULE, frame->left_mm, y_mm - 1.0,
+                     frame->right_mm, y_mm - 1.0);
+  sw_text_block_draw (pen, defer, 0, 2, page, SW_ROLE_TEXT, frame->left_mm, y_mm,
+                      width_mm, SW_ALIGN_LEFT);
+  y_mm += 2.0 * line_mm;
+  sw_pen_write (pen, SW_STYLE_TINY, page, SW_ROLE_MUTED, frame->left_mm, y_mm,
+                SW_ALIGN_LEFT, job);
+  sw_pen_write (pen, SW_STYLE_TINY, page, SW_ROLE_MUTED, frame->right_mm, y_mm,
+                SW_ALIGN_RIGHT, origin);
+}
+
+void
+sw_sheet_frame_pages (SwSheet *sheet)
+{
+  for (guint i = 0; i < sheet->pages->len; i++)
+    {
+      SwFigure *page = g_ptr_array_index (sheet->pages, i);
+      Frame frame = frame_of (sheet, page->width_mm > page->height_mm);
+
+      draw_head (sheet, &frame, page, g_ptr_array_index (sheet->titles, i));
+      draw_banner (sheet, &frame, page);
+      draw_foot (sheet, &frame, page, i + 1);
+    }
+}

@@ -1,0 +1,281 @@
+/* SPDX-License-Identifier: MIT */
+#include "tier-numbers.h"
+
+#define COLUMN_GAP_MM 6.0
+#define SIGN_ROW_MM 9.0
+#define SIGN_ROWS 8
+#define BLANK_ROWS 2
+#define TALK_POINTS 5
+#define TALK_QUESTIONS 3
+/* Load constant of the revised NIOSH lifting equation, DHHS (NIOSH) 94-110. */
+#define NIOSH_LOAD_KG 23.0
+
+static void
+add_stop_and_emergency (const SwSheet *sheet, SwFlow *flow)
+{
+  double free_mm = sw_flow_width_mm (flow) - COLUMN_GAP_MM;
+  SwFlow *left = sw_flow_new (&sheet->pen, 0.58 * free_mm);
+  SwFlow *right = sw_flow_new (&sheet->pen, 0.42 * free_mm);
+  SwFlow *inner =
+      sw_flow_new (&sheet->pen, sw_flow_box_width_mm (sw_flow_width_mm (left)));
+  g_auto (GStrv) lines =
+      g_strsplit (sw_sheet_get (sheet, "pack.stop-work.list"), "\n", -1);
+
+  sw_flow_text (inner, SW_STYLE_ACTION, SW_ROLE_STOP,
+                sw_sheet_get (sheet, "pack.stop-work.title"));
+  sw_flow_space (inner, 1.5);
+  for (guint i = 0; lines[i] != NULL; i++)
+    sw_flow_item (inner, SW_STYLE_CREW, "–", lines[i]);
+  sw_flow_box (left, SW_ROLE_STOP, inner);
+  sw_sheet_emergency (sheet, right);
+  sw_flow_row (flow, COLUMN_GAP_MM, (SwFlow *[]){ left, right }, 2);
+}
+
+/* The worst of the faces, for what people stand on and lift. */
+typedef struct
+{
+  double steepest_rad, height_m, pin_m;
+  gboolean loose;
+} SlopeFacts;
+
+static SlopeFacts
+slope_facts (const SwSheet *sheet)
+{
+  SlopeFacts facts = { 0 };
+
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    {
+      const SwFaceLayout *face = &sheet->layout->faces[f];
+      const SwPoint *section = face->face->section;
+      double pin_m = face->pin != NULL ? face->pin->length_m : face->pin_need_m;
+
+      facts.height_m = MAX (facts.height_m, section[face->face->crest].y_m
+                                                - section[face->face->toe].y_m);
+      facts.pin_m = MAX (facts.pin_m, pin_m);
+      facts.loose |= face->face->loose;
+      for (guint t = 0; t < face->n_tiers; t++)
+        facts.steepest_rad = MAX (facts.steepest_rad, face->tiers[t].steepest_rad);
+    }
+  return facts;
+}
+
+static void
+fact_row (const SwSheet *sheet, SwTable *table, const char *code, const char *value)
+{
+  sw_table_row (
+      table, sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.fact.%s.title", code)),
+      sw_sheet_format (sheet, "*%s*", sw_sheet_plain (sheet, value)),
+      sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.fact.%s", code)), NULL);
+}
+
+static void
+add_facts (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.fact"), SW_CELL_TEXT, 30.0 },
+    { sw_sheet_get (sheet, "pack.column.this-job"), SW_CELL_TEXT, 42.0 },
+    { sw_sheet_get (sheet, "pack.column.means"), SW_CELL_TEXT, 0.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+  SlopeFacts facts = slope_facts (sheet);
+  const char *ticket = sheet->job->card.utility_ticket;
+
+  fact_row (sheet, table, "gradient",
+            sw_sheet_quantity (sheet, facts.steepest_rad, SW_UNIT_RAD));
+  fact_row (sheet, table, "height", sw_sheet_quantity (sheet, facts.height_m, SW_UNIT_M));
+  fact_row (sheet, table, "trench",
+            sw_sheet_fill (
+                sheet, "pack.fact.trench.value", "depth",
+                sw_sheet_practice (sheet, SW_PRACTICE_TRENCH_DEPTH_M), "pin",
+                sw_sheet_quantity (sheet, facts.pin_m, SW_UNIT_SMALL_M), "ticket",
+                *ticket != '\0' ? ticket : sw_sheet_get (sheet, "pack.not-given"), NULL));
+  fact_row (sheet, table, "roll",
+            sw_sheet_fill (
+                sheet, "pack.fact.roll.value", "mass",
+                sw_sheet_quantity (sheet, sheet->tally->roll_mass_kg, SW_UNIT_KG),
+                "limit", sw_sheet_quantity (sheet, NIOSH_LOAD_KG, SW_UNIT_KG), NULL));
+  if (facts.loose)
+    fact_row (sheet, table, "loose", sw_sheet_get (sheet, "pack.fact.loose.value"));
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.facts.title"));
+  sw_flow_table (flow, table);
+}
+
+/* What follows from an answer; an open question is always to be answered first. */
+static const char *
+answer_means (const SwSheet *sheet, SwSiteQuestion question, SwAnswer answer)
+{
+  static const char *const codes[] = {
+    [SW_ANSWER_UNKNOWN] = "unknown", [SW_ANSWER_NO] = "no", [SW_ANSWER_YES] = "yes"
+  };
+  const char *id = sw_sheet_format (sheet, "pack.site.%s.%s",
+                                    sw_site_question_keys[question], codes[answer]);
+
+  if (answer == SW_ANSWER_UNKNOWN)
+    return sw_sheet_get (sheet, "pack.site.find-out");
+  return sw_texts_has (sheet->texts, id) ? sw_sheet_get (sheet, id) : "";
+}
+
+static void
+add_answers (const SwSheet *sheet, SwFlow *flow)
+{
+  static const char *const answer_ids[] = { "answer.unknown", "answer.no", "answer.yes" };
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.question"), SW_CELL_TEXT, 58.0 },
+    { sw_sheet_get (sheet, "pack.column.answer"), SW_CELL_TEXT, 24.0 },
+    { sw_sheet_get (sheet, "pack.column.means"), SW_CELL_TEXT, 0.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  for (int i = 0; i < SW_SITE_QUESTION_COUNT; i++)
+    {
+      SwAnswer answer = sheet->job->site[i];
+
+      sw_table_row (
+          table,
+          sw_sheet_get (sheet,
+                        sw_sheet_format (sheet, "site.%s", sw_site_question_keys[i])),
+          sw_sheet_format (sheet, "*%s*", sw_sheet_get (sheet, answer_ids[answer])),
+          answer_means (sheet, (SwSiteQuestion) i, answer), NULL);
+    }
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.site.title"));
+  sw_flow_table (flow, table);
+}
+
+/* Rows of the hazard table; one that belongs to a question is left out for "no". */
+static const struct
+{
+  const char *code;
+  SwSiteQuestion question; /* SW_SITE_QUESTION_COUNT: always */
+} hazards[] = {
+  { "traffic", SW_SITE_TRAFFIC },       { "walk", SW_SITE_QUESTION_COUNT },
+  { "trench", SW_SITE_QUESTION_COUNT }, { "carry", SW_SITE_QUESTION_COUNT },
+  { "unroll", SW_SITE_QUESTION_COUNT }, { "pins", SW_SITE_QUESTION_COUNT },
+  { "cut", SW_SITE_QUESTION_COUNT },    { "edges", SW_SITE_WILDLIFE },
+  { "water", SW_SITE_WATER_AT_TOE },    { "heat", SW_SITE_HOT_WEATHER },
+  { "lone", SW_SITE_LONE_WORK },        { "plant", SW_SITE_QUESTION_COUNT },
+  { "fire", SW_SITE_QUESTION_COUNT },   { "end", SW_SITE_QUESTION_COUNT },
+};
+
+static const char *
+hazard_text (const SwSheet *sheet, GHashTable *places, const char *code, const char *part)
+{
+  const char *id = sw_sheet_format (sheet, "pack.hazard.%s.%s", code, part);
+
+  return sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places));
+}
+
+static void
+add_hazards (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.work"), SW_CELL_TEXT, 30.0 },
+    { sw_sheet_get (sheet, "pack.column.hazard"), SW_CELL_TEXT, 40.0 },
+    { sw_sheet_get (sheet, "pack.column.control"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.who"), SW_CELL_TEXT, 23.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
+  SlopeFacts facts = slope_facts (sheet);
+
+  g_hash_table_replace (
+      places, (gpointer) "steepest",
+      g_strdup (sw_sheet_quantity (sheet, facts.steepest_rad, SW_UNIT_RAD)));
+  sw_table_set_ruled (table);
+  for (guint i = 0; i < G_N_ELEMENTS (hazards); i++)
+    if (hazards[i].question == SW_SITE_QUESTION_COUNT
+        || sheet->job->site[hazards[i].question] != SW_ANSWER_NO)
+      sw_table_row (table, hazard_text (sheet, places, hazards[i].code, "work"),
+                    hazard_text (sheet, places, hazards[i].code, "hazard"),
+                    hazard_text (sheet, places, hazards[i].code, "control"),
+                    hazard_text (sheet, places, hazards[i].code, "who"), NULL);
+  for (guint i = 0; i < BLANK_ROWS; i++)
+    sw_table_row (table, "", "\n", "", "", NULL);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.hazards.title"));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_get (sheet, "pack.hazards.how"));
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
+  sw_flow_table (flow, table);
+}
+
+static void
+add_sign_in (const SwSheet *sheet, SwFlow *flow)
+{
+  const char *name = sw_sheet_get (sheet, "pack.column.name");
+  const char *sign = sw_sheet_get (sheet, "pack.column.signature");
+  const char *time = sw_sheet_get (sheet, "pack.column.time");
+  const SwColumn columns[] = {
+    { name, SW_CELL_TEXT, 0.0 },  { sign, SW_CELL_TEXT, 0.0 },
+    { time, SW_CELL_TEXT, 15.0 }, { name, SW_CELL_TEXT, 0.0 },
+    { sign, SW_CELL_TEXT, 0.0 },  { time, SW_CELL_TEXT, 15.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  sw_table_set_ruled (table);
+  sw_table_set_row_mm (table, SIGN_ROW_MM);
+  for (guint i = 0; i < SIGN_ROWS; i++)
+    sw_table_row (table, "", "", "", "", "", "", NULL);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.talk.sign-in"));
+  sw_flow_table (flow, table);
+}
+
+static void
+add_talk (const SwSheet *sheet, SwFlow *flow)
+{
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
+  gboolean left = sheet->layout->faces[0].face->leeward == SW_SIDE_LEFT;
+
+  g_hash_table_replace (
+      places, (gpointer) "start",
+      g_strdup (sw_sheet_get (sheet, left ? "side.left" : "side.right")));
+  sw_flow_break (flow);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.talk.title"));
+  for (guint i = 1; i <= TALK_POINTS; i++)
+    {
+      const char *id = sw_sheet_format (sheet, "pack.talk.point-%u", i);
+
+      sw_flow_space (flow, 1.2);
+      sw_flow_item (
+          flow, SW_STYLE_CREW, sw_sheet_format (sheet, "%u", i),
+          sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places)));
+    }
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.talk.ask"));
+  for (guint i = 1; i <= TALK_QUESTIONS; i++)
+    sw_flow_item (
+        flow, SW_STYLE_CREW, "?",
+        sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.talk.question-%u", i)));
+  sw_flow_space (flow, 3.0);
+  sw_flow_write_in (flow, sw_sheet_get (sheet, "pack.talk.today"));
+  sw_flow_write_in (flow, sw_sheet_get (sheet, "pack.talk.given-by"));
+  add_sign_in (sheet, flow);
+}
+
+static void
+add_cautions (const SwSheet *sheet, SwFlow *flow)
+{
+  SwFlow *inner =
+      sw_flow_new (&sheet->pen, sw_flow_box_width_mm (sw_flow_width_mm (flow)));
+
+  sw_flow_text (inner, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_get (sheet, "pack.safety.cautions"));
+  sw_flow_space (flow, 5.0);
+  sw_flow_box (flow, SW_ROLE_CAUTION, inner);
+}
+
+void
+sw_page_safety (SwSheet *sheet)
+{
+  SwFlow *flow = sw_sheet_flow (sheet);
+
+  add_stop_and_emergency (sheet, flow);
+  add_facts (sheet, flow);
+  add_answers (sheet, flow);
+  add_hazards (sheet, flow);
+  add_cautions (sheet, flow);
+  add_talk (sheet, flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.safety.title"), flow);
+}
