@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include "job-json.h"
 
+#include <slopewright/base/count.h>
+
 #include <math.h>
 #include <string.h>
 
@@ -220,6 +222,17 @@ read_points (const SwJsonPlace *place, gsize least, const char *expected,
 }
 
 static void
+check_growing (const SwJsonPlace *section, const SwPoint *points, guint count)
+{
+  for (guint i = 1; i < count; i++)
+    {
+      SwJsonPlace point = sw_json_element (section, i);
+      if (!(points[i].x_m > points[i - 1].x_m))
+        sw_json_expected (&point, "a point further out than the one before it");
+    }
+}
+
+static void
 read_section (const SwJsonPlace *place, SwFace *face)
 {
   SwJsonPlace section = sw_json_member (place, "section_m");
@@ -228,13 +241,63 @@ read_section (const SwJsonPlace *place, SwFace *face)
       read_points (&section, 2, "a list of at least two points [out, up]",
                    "a point [out, up] in metres", &count);
 
-  for (guint i = 1; i < count; i++)
-    {
-      SwJsonPlace point = sw_json_element (&section, i);
-      if (!(points[i].x_m > points[i - 1].x_m))
-        sw_json_expected (&point, "a point further out than the one before it");
-    }
+  check_growing (&section, points, count);
   sw_face_set_section (face, points, count);
+}
+
+/* A section elsewhere on the crest: as many points as the face's own. */
+static void
+read_further_section (const SwJsonPlace *place, SwFace *face)
+{
+  SwJsonPlace along = sw_json_member (place, "along_m");
+  SwJsonPlace section = sw_json_member (place, "section_m");
+  double along_m = sw_json_number (&along, coordinate_m);
+  guint count = 0;
+  g_autofree SwPoint *points =
+      read_points (&section, 2, "a list of at least two points [out, up]",
+                   "a point [out, up] in metres", &count);
+
+  if (count != face->n_section)
+    sw_json_expected (&section, "as many points as in the face's own section, %u",
+                      face->n_section);
+  check_growing (&section, points, count);
+  for (guint i = 0; i < face->n_further; i++)
+    if (sw_ticks (face->further[i].along_m) == sw_ticks (along_m))
+      sw_json_expected (&along, "a place where no other section stands");
+  if (sw_ticks (face->section_along_m) == sw_ticks (along_m))
+    sw_json_expected (&along, "a place where no other section stands");
+  if (place->reader->error == NULL)
+    sw_face_add_section (face, along_m, points);
+}
+
+static void
+read_further_sections (const SwJsonPlace *place, SwFace *face)
+{
+  SwJsonPlace along = sw_json_member (place, "section_along_m");
+  SwJsonPlace further = sw_json_member (place, "further_sections");
+  gsize count;
+
+  if (along.value != NULL)
+    face->section_along_m = sw_json_number (&along, coordinate_m);
+  if (further.value == NULL)
+    return;
+  count = sw_json_list (&further, 0, "a list of sections elsewhere on the crest");
+  for (gsize i = 0; i < count && place->reader->error == NULL; i++)
+    {
+      SwJsonPlace element = sw_json_element (&further, i);
+      read_further_section (&element, face);
+    }
+}
+
+static void
+read_crest_form (const SwJsonPlace *place, SwFace *face)
+{
+  SwJsonPlace radius = sw_json_member (place, "crest_radius_m");
+
+  face->crest_form = (SwCrestForm) read_option (place, "crest_form", sw_crest_form_words);
+  face->crest_radius_m = read_extra (place, "crest_radius_m", 10000.0);
+  if (face->crest_form != SW_CREST_STRAIGHT && !(face->crest_radius_m > 0.0))
+    sw_json_expected (&radius, "the radius of the crest on plan, more than 0");
 }
 
 static void
@@ -289,6 +352,8 @@ read_face (const SwJsonPlace *place, const SwJob *job)
   read_text (place, "name", &face->name);
   read_section (place, face);
   read_crest_and_toe (place, face);
+  read_further_sections (place, face);
+  read_crest_form (place, face);
   read_outline (place, face);
   read_words (place, "soil", &face->soil_id);
   face->loose = sw_json_boolean (&loose);

@@ -112,6 +112,22 @@ points_tree (const SwPoint *points, guint count)
 }
 
 static json_t *
+further_tree (const SwFace *face)
+{
+  json_t *tree = json_array ();
+
+  for (guint i = 0; i < face->n_further; i++)
+    {
+      json_t *section = json_object ();
+      put_number (section, "along_m", face->further[i].along_m);
+      json_object_set_new (section, "section_m",
+                           points_tree (face->further[i].section, face->n_section));
+      json_array_append_new (tree, section);
+    }
+  return tree;
+}
+
+static json_t *
 face_tree (const SwFace *face)
 {
   json_t *tree = json_object ();
@@ -121,6 +137,10 @@ face_tree (const SwFace *face)
   json_object_set_new (tree, "section_m", points_tree (face->section, face->n_section));
   json_object_set_new (tree, "crest", json_integer (face->crest));
   json_object_set_new (tree, "toe", json_integer (face->toe));
+  put_number (tree, "section_along_m", face->section_along_m);
+  json_object_set_new (tree, "further_sections", further_tree (face));
+  put_text (tree, "crest_form", sw_crest_form_words[face->crest_form]);
+  put_number (tree, "crest_radius_m", face->crest_radius_m);
   json_object_set_new (tree, "outline_m", points_tree (face->outline, face->n_outline));
   put_text (tree, "soil", face->soil_id);
   json_object_set_new (tree, "loose", json_boolean (face->loose));
