@@ -1,0 +1,75 @@
+/* SPDX-License-Identifier: MIT */
+#include "canvas-kind.h"
+
+#include <glib/gi18n.h>
+
+static const SwCanvasKind kinds[SW_CANVAS_KIND_COUNT] = {
+  [SW_CANVAS_SECTION] = { "section", N_ ("Section"), TRUE, TRUE, SW_POINTS_SECTION,
+                          N_ ("Out"), N_ ("Up"), sw_section_box, sw_section_fit,
+                          sw_draw_section, 12.0, 16.0, 13.0, 19.0 },
+  [SW_CANVAS_PLAN] = { "plan", N_ ("Plan"), FALSE, TRUE, SW_POINTS_OUTLINE, N_ ("Along"),
+                       N_ ("Out"), sw_plan_box, sw_plan_fit, sw_draw_plan, 17.0, 17.0,
+                       17.0, 12.0 },
+  [SW_CANVAS_FACE_VIEW]
+  = { "face-view", N_ ("Face view"), FALSE, FALSE, SW_POINTS_OUTLINE, "", "",
+      sw_face_view_box, sw_face_view_fit, sw_draw_face_view, 17.0, 17.0, 15.0, 11.0 },
+};
+
+const SwCanvasKind *
+sw_canvas_kind (SwCanvasView view)
+{
+  g_return_val_if_fail ((unsigned) view < SW_CANVAS_KIND_COUNT, NULL);
+  return &kinds[view];
+}
+
+const SwCanvasKind *
+sw_canvas_kind_of_code (const char *code)
+{
+  for (guint i = 0; i < SW_CANVAS_KIND_COUNT; i++)
+    if (g_strcmp0 (kinds[i].code, code) == 0)
+      return &kinds[i];
+  return NULL;
+}
+
+double
+sw_section_up_m (const SwFace *face, double out_m)
+{
+  const SwPoint *p = face->section;
+
+  if (face->n_section == 0)
+    return 0.0;
+  if (out_m <= p[0].x_m)
+    return p[0].y_m;
+  for (guint i = 1; i < face->n_section; i++)
+    if (out_m <= p[i].x_m)
+      return p[i - 1].y_m
+             + (p[i].y_m - p[i - 1].y_m) * (out_m - p[i - 1].x_m)
+                   / (p[i].x_m - p[i - 1].x_m);
+  return p[face->n_section - 1].y_m;
+}
+
+SwPoint
+sw_canvas_kind_from_plan (const SwCanvasKind *kind, const SwResult *result, guint face,
+                          SwPoint plan)
+{
+  const SwFace *of_job = g_ptr_array_index (result->job->faces, face);
+
+  if (kind == &kinds[SW_CANVAS_SECTION])
+    return (SwPoint){ plan.y_m, sw_section_up_m (of_job, plan.y_m) };
+  if (kind == &kinds[SW_CANVAS_FACE_VIEW] && result->layout != NULL)
+    return (SwPoint){ plan.x_m,
+                      sw_ground_down_m (result->layout->faces[face].ground, plan) };
+  return plan;
+}
+
+SwPoint
+sw_canvas_kind_to_plan (const SwCanvasKind *kind, const SwResult *result, guint face,
+                        SwPoint world)
+{
+  if (kind == &kinds[SW_CANVAS_SECTION])
+    return (SwPoint){ 0.0, world.x_m };
+  if (kind == &kinds[SW_CANVAS_FACE_VIEW] && result->layout != NULL)
+    return (SwPoint){ world.x_m, sw_ground_out_m (result->layout->faces[face].ground,
+                                                  world.x_m, world.y_m) };
+  return world;
+}

@@ -1,0 +1,14 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <gtk/gtk.h>
+
+/* A drop-down of plain words; long ones are cut in the button, not in the list. */
+
+GtkWidget *sw_choice_new (const char *label);
+
+/**
+ * @names: what can be chosen; the list is only made anew when they differ
+ * @selected: index, -1 for none of them
+ */
+void sw_choice_show (GtkDropDown *choice, const char *const *names, int selected);

@@ -1,0 +1,131 @@
+/* SPDX-License-Identifier: MIT */
+#include "form-fields.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+
+#include "form-choices.h"
+
+#define TEXT_OF(field, name, words)                                                      \
+  {                                                                                      \
+    .kind = SW_FIELD_TEXT, .label = name, .step = words,                                 \
+    .offset = G_STRUCT_OFFSET (SwJob, field)                                             \
+  }
+#define HEADING(words)                                                                   \
+  {                                                                                      \
+    .kind = SW_FIELD_HEADING, .label = words                                             \
+  }
+#define CHOICE(name, words, prefix)                                                      \
+  {                                                                                      \
+    .kind = SW_FIELD_CHOICE, .label = name, .step = words,                               \
+    .names = sw_choice_##prefix##_names, .get = sw_choice_##prefix##_get,                \
+    .set = sw_choice_##prefix##_set                                                      \
+  }
+#define FACE_VALUE(field, name, words, of_unit, from, to)                                \
+  {                                                                                      \
+    .kind = SW_FIELD_VALUE, .label = name, .step = words, .of_face = TRUE,               \
+    .offset = G_STRUCT_OFFSET (SwFace, field), .unit = of_unit, .least = from,           \
+    .most = to                                                                           \
+  }
+#define VALUE(field, name, words, of_unit, from, to)                                     \
+  {                                                                                      \
+    .kind = SW_FIELD_VALUE, .label = name, .step = words,                                \
+    .offset = G_STRUCT_OFFSET (SwJob, field), .unit = of_unit, .least = from, .most = to \
+  }
+
+const SwField sw_face_fields[] = {
+  { .kind = SW_FIELD_TEXT,
+    .label = N_ ("Name"),
+    .step = N_ ("Rename Face"),
+    .of_face = TRUE,
+    .offset = G_STRUCT_OFFSET (SwFace, name) },
+  CHOICE (N_ ("Soil"), N_ ("Change Soil"), soil),
+  { .kind = SW_FIELD_SWITCH,
+    .label = N_ ("Loose ground"),
+    .step = N_ ("Change Soil State"),
+    .of_face = TRUE,
+    .offset = G_STRUCT_OFFSET (SwFace, loose) },
+  FACE_VALUE (topsoil_m, N_ ("Loose topsoil"), N_ ("Change Topsoil"), SW_UNIT_SMALL_M,
+              0.0, 2.0),
+  CHOICE (N_ ("First run at"), N_ ("Change Leeward End"), leeward),
+  CHOICE (N_ ("At benches"), N_ ("Change Bench Rule"), bench),
+  CHOICE (N_ ("Shape obtained"), N_ ("Change How Obtained"), obtained),
+  FACE_VALUE (length_error_m, N_ ("Length error ±"), N_ ("Change Length Error"),
+              SW_UNIT_M, 0.0, 10.0),
+  FACE_VALUE (angle_error_rad, N_ ("Angle error ±"), N_ ("Change Angle Error"),
+              SW_UNIT_RAD, 0.0, G_PI / 9.0),
+  { .kind = SW_FIELD_END },
+};
+
+const SwField sw_blanket_fields[] = {
+  CHOICE (N_ ("Blanket"), N_ ("Change Blanket"), blanket),
+  CHOICE (N_ ("Roll"), N_ ("Change Roll"), roll),
+  VALUE (roll_width_m, N_ ("Roll width"), N_ ("Change Roll Width"), SW_UNIT_M, 0.2, 10.0),
+  VALUE (roll_length_m, N_ ("Roll length"), N_ ("Change Roll Length"), SW_UNIT_M, 1.0,
+         500.0),
+  VALUE (roll_core_m, N_ ("Core diameter"), N_ ("Change Core"), SW_UNIT_SMALL_M, 0.0,
+         0.5),
+  CHOICE (N_ ("Surplus width"), N_ ("Change Surplus"), surplus),
+  CHOICE (N_ ("Pin"), N_ ("Change Pin"), pin),
+  { .kind = SW_FIELD_END },
+};
+
+const SwField sw_seed_fields[] = {
+  HEADING (N_ ("Seed")),
+  TEXT_OF (seed.name, N_ ("Mix"), N_ ("Change Seed Mix")),
+  VALUE (seed.pls_kg_per_m2, N_ ("Pure live seed"), N_ ("Change Seed Rate"),
+         SW_UNIT_KG_PER_M2, 0.0, 0.5),
+  VALUE (seed.purity, N_ ("Purity"), N_ ("Change Purity"), SW_UNIT_PERCENT, 0.01, 1.0),
+  VALUE (seed.germination, N_ ("Germination"), N_ ("Change Germination"),
+         SW_UNIT_PERCENT, 0.01, 1.0),
+  { .kind = SW_FIELD_END },
+};
+
+#define QUESTION(key, question)                                                          \
+  {                                                                                      \
+    .kind = SW_FIELD_CHOICE, .label_id = "site." key, .step = N_ ("Answer Question"),    \
+    .names = sw_choice_answer_names, .get = sw_choice_answer_get,                        \
+    .set = sw_choice_answer_set, .which = question                                       \
+  }
+
+const SwField sw_site_fields[] = {
+  QUESTION ("seepage", SW_SITE_SEEPAGE),
+  QUESTION ("channel_flow", SW_SITE_CHANNEL_FLOW),
+  QUESTION ("run_on", SW_SITE_RUN_ON),
+  QUESTION ("water_at_toe", SW_SITE_WATER_AT_TOE),
+  QUESTION ("traffic", SW_SITE_TRAFFIC),
+  QUESTION ("utilities_marked", SW_SITE_UTILITIES_MARKED),
+  QUESTION ("wildlife", SW_SITE_WILDLIFE),
+  QUESTION ("liner", SW_SITE_LINER),
+  QUESTION ("lone_work", SW_SITE_LONE_WORK),
+  QUESTION ("hot_weather", SW_SITE_HOT_WEATHER),
+  { .kind = SW_FIELD_END },
+};
+
+#define CARD(field, name) TEXT_OF (card.field, name, N_ ("Change Job Card"))
+
+const SwField sw_job_fields[] = {
+  CARD (name, N_ ("Job name")),
+  CARD (number, N_ ("Number")),
+  CARD (revision, N_ ("Revision")),
+  CARD (date, N_ ("Date")),
+  CARD (prepared_by, N_ ("Prepared by")),
+  CARD (checked_by, N_ ("Checked by")),
+  CARD (client, N_ ("Client")),
+  CARD (place, N_ ("Place")),
+  CARD (permit, N_ ("Permit")),
+  CARD (authority, N_ ("Authority")),
+  CARD (utility_ticket, N_ ("Utility ticket")),
+  CARD (supervisor, N_ ("Supervisor")),
+  CARD (emergency, N_ ("Emergency")),
+  CARD (muster, N_ ("Muster point")),
+  CARD (notes, N_ ("Notes")),
+  { .kind = SW_FIELD_END },
+};
+
+const SwField sw_paper_fields[] = {
+  HEADING (N_ ("Units and Paper")),
+  CHOICE (N_ ("Units"), N_ ("Change Units"), units),
+  CHOICE (N_ ("Paper"), N_ ("Change Paper"), paper),
+  { .kind = SW_FIELD_END },
+};

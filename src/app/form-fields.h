@@ -1,0 +1,12 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include "sw-form.h"
+
+/* The forms of the inspector, as tables. */
+extern const SwField sw_face_fields[];
+extern const SwField sw_blanket_fields[];
+extern const SwField sw_seed_fields[];
+extern const SwField sw_site_fields[];
+extern const SwField sw_job_fields[];
+extern const SwField sw_paper_fields[];

@@ -1,0 +1,456 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-canvas-private.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+
+#include "canvas-paint.h"
+#include "point-words.h"
+
+/* Pixels to a figure's millimetre at the usual text size: its 2.5 mm text is 12 px. */
+#define USUAL_PX_PER_MM 4.8
+#define USUAL_DPI 96.0
+
+/* Pointer and arrows move by a round step of at least this. */
+#define STEP_PX 3.0
+
+G_DEFINE_FINAL_TYPE (SwCanvas, sw_canvas, GTK_TYPE_WIDGET)
+
+/* Larger text of the desktop enlarges the drawing's text and marks too. */
+double
+sw_canvas_px_per_mm (SwCanvas *self)
+{
+  GtkSettings *settings = gtk_widget_get_settings (GTK_WIDGET (self));
+  int dpi = 0;
+
+  g_object_get (settings, "gtk-xft-dpi", &dpi, NULL);
+  return USUAL_PX_PER_MM * (dpi > 0 ? dpi / 1024.0 / USUAL_DPI : 1.0);
+}
+
+double
+sw_canvas_px_per_m (SwCanvas *self)
+{
+  return self->viewport.px_per_m;
+}
+
+SwPoint
+sw_canvas_to_px (SwCanvas *self, SwPoint world)
+{
+  return sw_viewport_to_px (&self->viewport, world);
+}
+
+double
+sw_canvas_step_m (SwCanvas *self)
+{
+  return sw_viewport_step_m (&self->viewport, sw_stage_job (self->stage)->units, STEP_PX);
+}
+
+static SwInsets
+insets (SwCanvas *self)
+{
+  double px_per_mm = sw_canvas_px_per_mm (self);
+
+  return (SwInsets){ self->kind->left_mm * px_per_mm, self->kind->right_mm * px_per_mm,
+                     self->kind->top_mm * px_per_mm, self->kind->bottom_mm * px_per_mm };
+}
+
+static SwBox
+shown_box (SwCanvas *self)
+{
+  return self->kind->box (sw_stage_result (self->stage),
+                          sw_stage_face_index (self->stage));
+}
+
+static void
+drop_figure (SwCanvas *self)
+{
+  g_clear_pointer (&self->figure, sw_figure_free);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+void
+sw_canvas_view_changed (SwCanvas *self, gboolean by_user)
+{
+  if (by_user)
+    self->auto_fit = FALSE;
+  drop_figure (self);
+  gtk_widget_queue_allocate (GTK_WIDGET (self));
+}
+
+void
+sw_canvas_fit (SwCanvas *self)
+{
+  self->auto_fit = TRUE;
+  if (self->stage == NULL || self->viewport.width_px <= 0.0)
+    return;
+  sw_viewport_fit (&self->viewport, shown_box (self), insets (self));
+  sw_canvas_view_changed (self, FALSE);
+}
+
+void
+sw_canvas_zoom (SwCanvas *self, double factor)
+{
+  sw_viewport_zoom (
+      &self->viewport, factor,
+      (SwPoint){ self->viewport.width_px / 2.0, self->viewport.height_px / 2.0 });
+  sw_canvas_view_changed (self, TRUE);
+}
+
+/* The view stands still while a point is dragged; afterwards it follows. */
+static void
+refit_if_needed (SwCanvas *self)
+{
+  SwBox box = shown_box (self);
+  SwViewport fitted = self->viewport;
+
+  if (!self->auto_fit || self->dragged >= 0 || self->viewport.width_px <= 0.0)
+    return;
+  sw_viewport_fit (&fitted, box, insets (self));
+  if (!sw_viewport_shows (&self->viewport, box, insets (self))
+      || fitted.px_per_m > 1.35 * self->viewport.px_per_m)
+    self->viewport = fitted;
+}
+
+static guint
+index_of (SwCanvas *self, SwHandle *handle)
+{
+  guint index = 0;
+
+  g_ptr_array_find (self->handles, handle, &index);
+  return index;
+}
+
+static void
+on_nudge (SwHandle *handle, double dx, double dy, SwCanvas *self)
+{
+  sw_canvas_nudge (self, index_of (self, handle), dx, dy);
+}
+
+static void
+on_edit (SwHandle *handle, SwCanvas *self)
+{
+  sw_canvas_edit_point (self, index_of (self, handle));
+}
+
+static void
+on_add (SwHandle *handle, SwCanvas *self)
+{
+  sw_canvas_add_point (self, index_of (self, handle), NULL);
+}
+
+static void
+on_remove (SwHandle *handle, SwCanvas *self)
+{
+  sw_canvas_remove_point (self, index_of (self, handle));
+}
+
+static void
+on_cancel (SwHandle *handle, SwCanvas *self)
+{
+  if (!sw_canvas_cancel_drag (self))
+    sw_stage_select (self->stage, self->kind->list, -1);
+}
+
+static void
+on_step (SwHandle *handle, int step, SwCanvas *self)
+{
+  int last = (int) self->handles->len - 1;
+  int wish = (int) index_of (self, handle) + step;
+
+  sw_canvas_focus_point (self, (guint) CLAMP (wish, 0, last));
+}
+
+static void
+on_handle_focused (GtkEventController *controller, SwCanvas *self)
+{
+  SwHandle *handle = SW_HANDLE (gtk_event_controller_get_widget (controller));
+
+  sw_stage_select (self->stage, self->kind->list, (int) index_of (self, handle));
+}
+
+static GtkWidget *
+make_handle (SwCanvas *self)
+{
+  GtkWidget *handle = sw_handle_new ();
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+
+  g_signal_connect (handle, "nudge", G_CALLBACK (on_nudge), self);
+  g_signal_connect (handle, "edit", G_CALLBACK (on_edit), self);
+  g_signal_connect (handle, "add", G_CALLBACK (on_add), self);
+  g_signal_connect (handle, "remove", G_CALLBACK (on_remove), self);
+  g_signal_connect (handle, "cancel", G_CALLBACK (on_cancel), self);
+  g_signal_connect (handle, "step", G_CALLBACK (on_step), self);
+  g_signal_connect (focus, "enter", G_CALLBACK (on_handle_focused), self);
+  gtk_widget_add_controller (handle, focus);
+  gtk_widget_set_parent (handle, GTK_WIDGET (self));
+  return handle;
+}
+
+static void
+match_handles (SwCanvas *self)
+{
+  const SwFace *face = sw_stage_face (self->stage);
+  guint count = self->kind->has_points ? sw_points_count (face, self->kind->list) : 0;
+  SwNumberStyle style = sw_stage_style (self->stage);
+
+  while (self->handles->len > count)
+    {
+      gtk_widget_unparent (g_ptr_array_index (self->handles, self->handles->len - 1));
+      g_ptr_array_set_size (self->handles, (int) self->handles->len - 1);
+    }
+  while (self->handles->len < count)
+    g_ptr_array_add (self->handles, make_handle (self));
+  for (guint i = 0; i < count; i++)
+    {
+      g_autofree char *label = sw_point_label (face, self->kind->list, i);
+      g_autofree char *text = sw_point_description (face, self->kind->list, i, style);
+      sw_handle_describe (g_ptr_array_index (self->handles, i), label, text);
+    }
+}
+
+static void
+describe (SwCanvas *self)
+{
+  g_autofree char *text
+      = sw_face_description (sw_stage_face (self->stage), sw_stage_style (self->stage));
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self),
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, text, -1);
+}
+
+static void
+on_selected (SwCanvas *self)
+{
+  int selected = sw_stage_selected (self->stage, self->kind->list);
+
+  for (guint i = 0; i < self->handles->len; i++)
+    sw_handle_set_selected (g_ptr_array_index (self->handles, i), (int) i == selected);
+}
+
+static void
+on_stage_changed (SwCanvas *self)
+{
+  match_handles (self);
+  describe (self);
+  on_selected (self);
+  refit_if_needed (self);
+  sw_canvas_view_changed (self, FALSE);
+}
+
+void
+sw_canvas_focus_point (SwCanvas *self, guint index)
+{
+  if (index < self->handles->len)
+    gtk_widget_grab_focus (g_ptr_array_index (self->handles, index));
+}
+
+void
+sw_canvas_set_stage (SwCanvas *self, SwStage *stage)
+{
+  g_return_if_fail (self->stage == NULL && SW_IS_STAGE (stage));
+
+  self->stage = g_object_ref (stage);
+  g_signal_connect_object (stage, "changed", G_CALLBACK (on_stage_changed), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (stage, "selected", G_CALLBACK (on_selected), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (stage, "marked", G_CALLBACK (gtk_widget_queue_draw), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (stage, "pointed", G_CALLBACK (gtk_widget_queue_draw), self,
+                           G_CONNECT_SWAPPED);
+  on_stage_changed (self);
+}
+
+static void
+sw_canvas_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
+                   int *least, int *natural, int *least_base, int *natural_base)
+{
+  *least = orientation == GTK_ORIENTATION_HORIZONTAL ? 240 : 120;
+  *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? 480 : 260;
+}
+
+static void
+place_handles (SwCanvas *self)
+{
+  const SwFace *face = sw_stage_face (self->stage);
+
+  for (guint i = 0; i < self->handles->len; i++)
+    {
+      GtkWidget *handle = g_ptr_array_index (self->handles, i);
+      SwPoint at = sw_viewport_to_px (&self->viewport,
+                                      sw_points_get (face, self->kind->list, i));
+      graphene_point_t corner
+          = GRAPHENE_POINT_INIT ((float) (at.x_m - SW_HANDLE_PX / 2.0),
+                                 (float) (at.y_m - SW_HANDLE_PX / 2.0));
+
+      gtk_widget_allocate (handle, SW_HANDLE_PX, SW_HANDLE_PX, -1,
+                           gsk_transform_translate (NULL, &corner));
+    }
+}
+
+static void
+sw_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  SwCanvas *self = SW_CANVAS (widget);
+  gboolean resized = fabs (self->viewport.width_px - width) > 0.5
+                     || fabs (self->viewport.height_px - height) > 0.5;
+
+  if (self->stage == NULL)
+    return;
+  if (resized)
+    {
+      self->viewport.width_px = width;
+      self->viewport.height_px = height;
+      g_clear_pointer (&self->figure, sw_figure_free);
+      if (self->auto_fit)
+        sw_viewport_fit (&self->viewport, shown_box (self), insets (self));
+    }
+  place_handles (self);
+  if (self->popover != NULL)
+    gtk_popover_present (GTK_POPOVER (self->popover));
+}
+
+static void
+ensure_figure (SwCanvas *self)
+{
+  const SwStock *stock = sw_stage_stock (self->stage);
+  const SwDraw draw = { .texts = stock->texts,
+                        .measure = stock->measure,
+                        .style = sw_stage_style (self->stage),
+                        .on_screen = TRUE };
+  SwView view = sw_viewport_view (&self->viewport, sw_canvas_px_per_mm (self));
+
+  if (self->figure == NULL)
+    self->figure = self->kind->draw (sw_stage_result (self->stage),
+                                     sw_stage_face_index (self->stage), &view, &draw);
+}
+
+static void
+paint_pointed (SwCanvas *self, SwCanvasPaint *paint)
+{
+  SwPoint plan, world;
+  gboolean along_known;
+
+  if (!sw_stage_pointed (self->stage, &plan, &along_known))
+    return;
+  world = sw_canvas_kind_from_plan (self->kind, sw_stage_result (self->stage),
+                                    sw_stage_face_index (self->stage), plan);
+  if (self->kind->y_up)
+    sw_canvas_paint_line (paint, world.x_m, TRUE);
+  else
+    {
+      sw_canvas_paint_line (paint, world.y_m, FALSE);
+      if (along_known)
+        sw_canvas_paint_line (paint, world.x_m, TRUE);
+    }
+}
+
+static void
+sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+{
+  SwCanvas *self = SW_CANVAS (widget);
+  graphene_rect_t bounds
+      = GRAPHENE_RECT_INIT (0.0f, 0.0f, (float) gtk_widget_get_width (widget),
+                            (float) gtk_widget_get_height (widget));
+
+  if (self->stage == NULL || self->viewport.px_per_m <= 0.0)
+    return;
+  ensure_figure (self);
+  gtk_snapshot_push_clip (snapshot, &bounds);
+  SwCanvasPaint paint = {
+    .cr = gtk_snapshot_append_cairo (snapshot, &bounds),
+    .viewport = &self->viewport,
+    .palette = sw_stage_stock (self->stage)->palette,
+    .theme = sw_canvas_theme (widget),
+    .px_per_mm = sw_canvas_px_per_mm (self),
+  };
+  sw_canvas_paint_ground (&paint);
+  sw_canvas_paint_grid (&paint, sw_stage_job (self->stage)->units);
+  sw_canvas_paint_figure (&paint, self->figure);
+  sw_canvas_paint_marked (&paint, self->figure, sw_stage_marked (self->stage));
+  paint_pointed (self, &paint);
+  cairo_destroy (paint.cr);
+  for (guint i = 0; i < self->handles->len; i++)
+    gtk_widget_snapshot_child (widget, g_ptr_array_index (self->handles, i), snapshot);
+  gtk_snapshot_pop (snapshot);
+}
+
+static void
+on_text_size (SwCanvas *self)
+{
+  if (self->auto_fit)
+    sw_canvas_fit (self);
+  else
+    sw_canvas_view_changed (self, FALSE);
+}
+
+static void
+sw_canvas_realize (GtkWidget *widget)
+{
+  GTK_WIDGET_CLASS (sw_canvas_parent_class)->realize (widget);
+  g_signal_connect_object (gtk_widget_get_settings (widget), "notify::gtk-xft-dpi",
+                           G_CALLBACK (on_text_size), widget, G_CONNECT_SWAPPED);
+}
+
+static void
+sw_canvas_dispose (GObject *object)
+{
+  SwCanvas *self = SW_CANVAS (object);
+
+  while (self->handles->len > 0)
+    {
+      gtk_widget_unparent (g_ptr_array_index (self->handles, self->handles->len - 1));
+      g_ptr_array_set_size (self->handles, (int) self->handles->len - 1);
+    }
+  g_clear_pointer (&self->popover, gtk_widget_unparent);
+  g_clear_pointer (&self->figure, sw_figure_free);
+  g_clear_object (&self->stage);
+  G_OBJECT_CLASS (sw_canvas_parent_class)->dispose (object);
+}
+
+static void
+sw_canvas_finalize (GObject *object)
+{
+  g_ptr_array_unref (SW_CANVAS (object)->handles);
+  G_OBJECT_CLASS (sw_canvas_parent_class)->finalize (object);
+}
+
+static void
+sw_canvas_class_init (SwCanvasClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = sw_canvas_dispose;
+  G_OBJECT_CLASS (klass)->finalize = sw_canvas_finalize;
+  widget_class->measure = sw_canvas_measure;
+  widget_class->size_allocate = sw_canvas_size_allocate;
+  widget_class->snapshot = sw_canvas_snapshot;
+  widget_class->realize = sw_canvas_realize;
+  gtk_widget_class_set_css_name (widget_class, "canvas");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);
+}
+
+static void
+sw_canvas_init (SwCanvas *self)
+{
+  self->handles = g_ptr_array_new ();
+  self->dragged = -1;
+  self->auto_fit = TRUE;
+  gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
+  gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
+  gtk_widget_set_hexpand (GTK_WIDGET (self), TRUE);
+  gtk_widget_set_vexpand (GTK_WIDGET (self), TRUE);
+}
+
+GtkWidget *
+sw_canvas_new (SwCanvasView view)
+{
+  SwCanvas *self = g_object_new (SW_TYPE_CANVAS, NULL);
+
+  self->kind = sw_canvas_kind (view);
+  self->viewport.y_up = self->kind->y_up;
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ (self->kind->title), -1);
+  sw_canvas_add_input (self);
+  return GTK_WIDGET (self);
+}

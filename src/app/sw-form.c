@@ -1,0 +1,289 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-form.h"
+
+#include <glib/gi18n.h>
+
+#include "choice.h"
+#include "sw-text-entry.h"
+#include "sw-value-entry.h"
+
+typedef struct
+{
+  SwForm *form;
+  const SwField *field;
+  GtkWidget *control; /* NULL for headings */
+} Row;
+
+struct _SwForm
+{
+  GtkWidget parent_instance;
+  SwStage *stage;
+  GtkGrid *grid;
+  GArray *rows;        /* (element-type Row); never grows once made */
+  gboolean refreshing; /* what changes now is not the user's doing */
+};
+
+G_DEFINE_FINAL_TYPE (SwForm, sw_form, GTK_TYPE_WIDGET)
+
+static gpointer
+place (const SwField *field, SwJob *job, SwFace *face)
+{
+  return G_STRUCT_MEMBER_P (field->of_face ? (gpointer) face : (gpointer) job,
+                            field->offset);
+}
+
+/* What a row's control asks to be changed. */
+typedef struct
+{
+  const Row *row;
+  const char *text;
+  double number;
+  guint index;
+} Wish;
+
+static void
+apply (SwJob *job, SwFace *face, gconstpointer data)
+{
+  const Wish *wish = data;
+  const SwField *field = wish->row->field;
+
+  switch (field->kind)
+    {
+    case SW_FIELD_TEXT:
+      sw_text_set (place (field, job, face), wish->text);
+      break;
+    case SW_FIELD_VALUE:
+      *(double *) place (field, job, face) = wish->number;
+      break;
+    case SW_FIELD_SWITCH:
+      *(gboolean *) place (field, job, face) = wish->index != 0;
+      break;
+    case SW_FIELD_CHOICE:
+      field->set (wish->row->form->stage, job, face, field->which, wish->index);
+      break;
+    default:
+      g_assert_not_reached ();
+    }
+}
+
+static void
+change (const Wish *wish)
+{
+  SwForm *self = wish->row->form;
+
+  if (!self->refreshing)
+    sw_stage_edit (self->stage, apply, wish, _ (wish->row->field->step), NULL);
+}
+
+static void
+on_text (Row *row, const char *text)
+{
+  change (&(Wish){ .row = row, .text = text });
+}
+
+static void
+on_value (Row *row, double value)
+{
+  change (&(Wish){ .row = row, .number = value });
+}
+
+static void
+on_switch (Row *row)
+{
+  gboolean active = gtk_switch_get_active (GTK_SWITCH (row->control));
+
+  change (&(Wish){ .row = row, .index = active ? 1 : 0 });
+}
+
+static void
+on_choice (Row *row)
+{
+  guint selected = gtk_drop_down_get_selected (GTK_DROP_DOWN (row->control));
+
+  if (selected != GTK_INVALID_LIST_POSITION)
+    change (&(Wish){ .row = row, .index = selected });
+}
+
+static void
+refresh_row (SwForm *self, Row *row)
+{
+  const SwField *field = row->field;
+  SwJob *job = (SwJob *) sw_stage_job (self->stage);
+  SwFace *face = (SwFace *) sw_stage_face (self->stage);
+
+  switch (field->kind)
+    {
+    case SW_FIELD_TEXT:
+      sw_text_entry_set_text (SW_TEXT_ENTRY (row->control),
+                              *(char **) place (field, job, face));
+      break;
+    case SW_FIELD_VALUE:
+      sw_value_entry_set_value (SW_VALUE_ENTRY (row->control),
+                                *(double *) place (field, job, face),
+                                sw_stage_style (self->stage));
+      break;
+    case SW_FIELD_SWITCH:
+      gtk_switch_set_active (GTK_SWITCH (row->control),
+                             *(gboolean *) place (field, job, face));
+      break;
+    case SW_FIELD_CHOICE:
+      {
+        g_auto (GStrv) names = field->names (self->stage, field->which);
+        sw_choice_show (GTK_DROP_DOWN (row->control), (const char *const *) names,
+                        field->get (self->stage, field->which));
+      }
+      break;
+    default:
+      break;
+    }
+}
+
+static void
+refresh (SwForm *self)
+{
+  self->refreshing = TRUE;
+  for (guint i = 0; i < self->rows->len; i++)
+    refresh_row (self, &g_array_index (self->rows, Row, i));
+  self->refreshing = FALSE;
+}
+
+static const char *
+label_of (SwForm *self, const SwField *field)
+{
+  return field->label != NULL
+             ? _ (field->label)
+             : sw_texts_get (sw_stage_stock (self->stage)->texts, field->label_id);
+}
+
+static GtkWidget *
+make_value (const SwField *field, const char *label)
+{
+  GtkWidget *entry = sw_value_entry_new (field->unit);
+
+  sw_value_entry_set_range (SW_VALUE_ENTRY (entry), field->least, field->most);
+  sw_value_entry_set_label (SW_VALUE_ENTRY (entry), label);
+  return entry;
+}
+
+static void
+make_control (SwForm *self, Row *row)
+{
+  const char *label = label_of (self, row->field);
+
+  switch (row->field->kind)
+    {
+    case SW_FIELD_TEXT:
+      row->control = sw_text_entry_new ();
+      sw_text_entry_set_label (SW_TEXT_ENTRY (row->control), label);
+      g_signal_connect_swapped (row->control, "committed", G_CALLBACK (on_text), row);
+      break;
+    case SW_FIELD_VALUE:
+      row->control = make_value (row->field, label);
+      g_signal_connect_swapped (row->control, "committed", G_CALLBACK (on_value), row);
+      break;
+    case SW_FIELD_SWITCH:
+      row->control = gtk_switch_new ();
+      gtk_widget_set_halign (row->control, GTK_ALIGN_START);
+      gtk_accessible_update_property (GTK_ACCESSIBLE (row->control),
+                                      GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+      g_signal_connect_swapped (row->control, "notify::active", G_CALLBACK (on_switch),
+                                row);
+      break;
+    case SW_FIELD_CHOICE:
+      row->control = sw_choice_new (label);
+      g_signal_connect_swapped (row->control, "notify::selected", G_CALLBACK (on_choice),
+                                row);
+      break;
+    default:
+      break;
+    }
+}
+
+static void
+attach_row (SwForm *self, Row *row, int at)
+{
+  GtkWidget *label = gtk_label_new (label_of (self, row->field));
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  if (row->field->kind == SW_FIELD_HEADING)
+    {
+      gtk_widget_add_css_class (label, "heading");
+      gtk_grid_attach (self->grid, label, 0, at, 2, 1);
+      return;
+    }
+  gtk_label_set_width_chars (GTK_LABEL (label), 12);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), 18);
+  make_control (self, row);
+  gtk_widget_set_hexpand (row->control, TRUE);
+  gtk_widget_set_valign (row->control, GTK_ALIGN_CENTER);
+  gtk_grid_attach (self->grid, label, 0, at, 1, 1);
+  gtk_grid_attach (self->grid, row->control, 1, at, 1, 1);
+}
+
+static void
+sw_form_dispose (GObject *object)
+{
+  SwForm *self = SW_FORM (object);
+
+  g_clear_pointer ((GtkWidget **) &self->grid, gtk_widget_unparent);
+  g_clear_object (&self->stage);
+  G_OBJECT_CLASS (sw_form_parent_class)->dispose (object);
+}
+
+static void
+sw_form_finalize (GObject *object)
+{
+  g_array_unref (SW_FORM (object)->rows);
+  G_OBJECT_CLASS (sw_form_parent_class)->finalize (object);
+}
+
+static void
+sw_form_class_init (SwFormClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = sw_form_dispose;
+  G_OBJECT_CLASS (klass)->finalize = sw_form_finalize;
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "form");
+}
+
+static void
+sw_form_init (SwForm *self)
+{
+  self->rows = g_array_new (FALSE, TRUE, sizeof (Row));
+  self->grid = GTK_GRID (gtk_grid_new ());
+  gtk_grid_set_row_spacing (self->grid, 6);
+  gtk_grid_set_column_spacing (self->grid, 12);
+  gtk_widget_set_parent (GTK_WIDGET (self->grid), GTK_WIDGET (self));
+}
+
+GtkWidget *
+sw_form_new (SwStage *stage, const SwField *fields)
+{
+  SwForm *self = g_object_new (SW_TYPE_FORM, NULL);
+  guint count = 0;
+
+  self->stage = g_object_ref (stage);
+  while (fields[count].kind != SW_FIELD_END)
+    count++;
+  g_array_set_size (self->rows, count);
+  for (guint i = 0; i < count; i++)
+    {
+      Row *row = &g_array_index (self->rows, Row, i);
+      *row = (Row){ self, &fields[i], NULL };
+      attach_row (self, row, (int) i);
+    }
+  refresh (self);
+  g_signal_connect_object (stage, "changed", G_CALLBACK (refresh), self,
+                           G_CONNECT_SWAPPED);
+  return GTK_WIDGET (self);
+}
+
+GtkWidget *
+sw_form_control (SwForm *self, guint index)
+{
+  g_return_val_if_fail (index < self->rows->len, NULL);
+  return g_array_index (self->rows, Row, index).control;
+}

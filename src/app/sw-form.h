@@ -1,0 +1,47 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "sw-stage.h"
+
+typedef enum
+{
+  SW_FIELD_END,
+  SW_FIELD_HEADING,
+  SW_FIELD_TEXT,   /* char * at offset */
+  SW_FIELD_VALUE,  /* double at offset */
+  SW_FIELD_SWITCH, /* gboolean at offset */
+  SW_FIELD_CHOICE
+} SwFieldKind;
+
+/** One row of a form. Labels are marked for translation. */
+typedef struct
+{
+  SwFieldKind kind;
+  const char *label; /* short: it stands beside the field; NULL: by label_id */
+  const char *label_id; /* text id, when label is NULL */
+  const char *step;  /* what changing it is called in the menu: "Change Soil" */
+  gboolean of_face;  /* offset counts from the face instead of the job */
+  gsize offset;
+  SwUnit unit;
+  double least, most;
+  /* CHOICE: what can be chosen, (transfer full) strv; which it is, -1 for none; choose. */
+  char **(*names) (SwStage *stage, gsize which);
+  int (*get) (SwStage *stage, gsize which);
+  void (*set) (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index);
+  gsize which; /* told to the three above */
+} SwField;
+
+/**
+ * SwForm: rows of labels and fields over the job shown, from a table. Each
+ * change is one step of the document.
+ */
+#define SW_TYPE_FORM (sw_form_get_type ())
+G_DECLARE_FINAL_TYPE (SwForm, sw_form, SW, FORM, GtkWidget)
+
+/** @fields: ends with SW_FIELD_END; kept by reference */
+GtkWidget *sw_form_new (SwStage *stage, const SwField *fields);
+
+/** The control of row @index, for tests. */
+GtkWidget *sw_form_control (SwForm *form, guint index);

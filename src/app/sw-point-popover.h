@@ -1,0 +1,24 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "canvas-kind.h"
+#include "sw-stage.h"
+
+/** SwPointPopover: the numbers of one point, to be typed. Same edits as dragging. */
+#define SW_TYPE_POINT_POPOVER (sw_point_popover_get_type ())
+G_DECLARE_FINAL_TYPE (SwPointPopover, sw_point_popover, SW, POINT_POPOVER, GtkPopover)
+
+GtkWidget *sw_point_popover_new (SwStage *stage, const SwCanvasKind *kind);
+
+/** @at: where the point lies in the parent widget */
+void sw_point_popover_open (SwPointPopover *popover, guint index, GdkRectangle at);
+
+/** Keep a typed section point between its neighbours; the same rule for table and popover. */
+void sw_point_limits (const SwFace *face, SwPointList list, guint index, double *least_m,
+                      double *most_m);
+
+/** Move one coordinate of a point as one step. */
+void sw_point_type (SwStage *stage, SwPointList list, guint index, gboolean is_x,
+                    double value_m);

@@ -1,0 +1,214 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-stage.h"
+
+struct _SwStage
+{
+  GObject parent_instance;
+  SwDocument *document;
+  const SwStock *stock;
+  guint face;
+  SwPointList list;
+  int selected;
+  char *marked;
+  gboolean pointed, along_known;
+  SwPoint plan;
+  char *message;
+};
+
+enum
+{
+  CHANGED,
+  SELECTED,
+  MARKED,
+  POINTED,
+  TOLD,
+  N_SIGNALS
+};
+
+static guint signals[N_SIGNALS];
+
+G_DEFINE_FINAL_TYPE (SwStage, sw_stage, G_TYPE_OBJECT)
+
+static void
+sw_stage_finalize (GObject *object)
+{
+  SwStage *stage = SW_STAGE (object);
+
+  g_clear_object (&stage->document);
+  g_free (stage->marked);
+  g_free (stage->message);
+  G_OBJECT_CLASS (sw_stage_parent_class)->finalize (object);
+}
+
+static void
+sw_stage_class_init (SwStageClass *klass)
+{
+  static const char *const names[N_SIGNALS]
+      = { "changed", "selected", "marked", "pointed", "told" };
+
+  G_OBJECT_CLASS (klass)->finalize = sw_stage_finalize;
+  for (guint i = 0; i < N_SIGNALS; i++)
+    signals[i] = g_signal_new (names[i], SW_TYPE_STAGE, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                               NULL, G_TYPE_NONE, 0);
+}
+
+static void
+sw_stage_init (SwStage *stage)
+{
+  stage->selected = -1;
+}
+
+/* Undo may take away the face shown or the point selected. */
+static void
+on_document_changed (SwStage *stage)
+{
+  guint count = sw_stage_job (stage)->faces->len;
+
+  if (stage->face >= count)
+    stage->face = count - 1;
+  if (stage->selected >= (int) sw_points_count (sw_stage_face (stage), stage->list))
+    sw_stage_select (stage, stage->list, -1);
+  g_signal_emit (stage, signals[CHANGED], 0);
+}
+
+SwStage *
+sw_stage_new (SwDocument *document, const SwStock *stock)
+{
+  SwStage *stage = g_object_new (SW_TYPE_STAGE, NULL);
+
+  stage->document = g_object_ref (document);
+  stage->stock = stock;
+  g_signal_connect_object (document, "changed", G_CALLBACK (on_document_changed), stage,
+                           G_CONNECT_SWAPPED);
+  return stage;
+}
+
+SwDocument *
+sw_stage_document (SwStage *stage)
+{
+  return stage->document;
+}
+
+const SwStock *
+sw_stage_stock (SwStage *stage)
+{
+  return stage->stock;
+}
+
+const SwJob *
+sw_stage_job (SwStage *stage)
+{
+  return sw_document_job (stage->document);
+}
+
+const SwResult *
+sw_stage_result (SwStage *stage)
+{
+  return sw_document_result (stage->document);
+}
+
+SwNumberStyle
+sw_stage_style (SwStage *stage)
+{
+  return sw_stock_style (sw_stage_job (stage)->units);
+}
+
+guint
+sw_stage_face_index (SwStage *stage)
+{
+  return stage->face;
+}
+
+const SwFace *
+sw_stage_face (SwStage *stage)
+{
+  return g_ptr_array_index (sw_stage_job (stage)->faces, stage->face);
+}
+
+void
+sw_stage_show_face (SwStage *stage, guint index)
+{
+  if (index == stage->face || index >= sw_stage_job (stage)->faces->len)
+    return;
+  stage->face = index;
+  stage->selected = -1;
+  sw_stage_mark (stage, NULL);
+  g_signal_emit (stage, signals[CHANGED], 0);
+}
+
+void
+sw_stage_select (SwStage *stage, SwPointList list, int index)
+{
+  if (index == stage->selected && list == stage->list)
+    return;
+  stage->list = list;
+  stage->selected = index;
+  sw_document_close_step (stage->document);
+  g_signal_emit (stage, signals[SELECTED], 0);
+}
+
+int
+sw_stage_selected (SwStage *stage, SwPointList list)
+{
+  return list == stage->list ? stage->selected : -1;
+}
+
+void
+sw_stage_mark (SwStage *stage, const char *object)
+{
+  if (g_strcmp0 (object, stage->marked) == 0)
+    return;
+  g_free (stage->marked);
+  stage->marked = g_strdup (object);
+  g_signal_emit (stage, signals[MARKED], 0);
+}
+
+const char *
+sw_stage_marked (SwStage *stage)
+{
+  return stage->marked;
+}
+
+void
+sw_stage_point_at (SwStage *stage, const SwPoint *plan, gboolean along_known)
+{
+  if (plan == NULL && !stage->pointed)
+    return;
+  stage->pointed = plan != NULL;
+  stage->along_known = along_known;
+  if (plan != NULL)
+    stage->plan = *plan;
+  g_signal_emit (stage, signals[POINTED], 0);
+}
+
+gboolean
+sw_stage_pointed (SwStage *stage, SwPoint *plan, gboolean *along_known)
+{
+  *plan = stage->plan;
+  *along_known = stage->along_known;
+  return stage->pointed;
+}
+
+void
+sw_stage_tell (SwStage *stage, const char *message)
+{
+  g_free (stage->message);
+  stage->message = g_strdup (message);
+  g_signal_emit (stage, signals[TOLD], 0);
+}
+
+const char *
+sw_stage_message (SwStage *stage)
+{
+  return stage->message != NULL ? stage->message : "";
+}
+
+void
+sw_stage_edit (SwStage *stage, SwEdit edit, gconstpointer data, const char *label,
+               const char *key)
+{
+  g_autoptr (SwJob) copy = sw_job_copy (sw_document_committed (stage->document));
+
+  edit (copy, g_ptr_array_index (copy->faces, stage->face), data);
+  sw_document_commit (stage->document, copy, label, key);
+}

@@ -1,0 +1,317 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-value-entry.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+
+#include "value-text.h"
+
+struct _SwValueEntry
+{
+  GtkWidget parent_instance;
+  GtkEntry *field;
+  GtkPopover *hint;
+  GtkLabel *hint_label;
+  SwUnit unit;
+  SwNumberStyle style;
+  double value, least, most;
+  char *shown; /* text of the value, as put into the field */
+};
+
+static guint committed_signal;
+
+G_DEFINE_FINAL_TYPE (SwValueEntry, sw_value_entry, GTK_TYPE_WIDGET)
+
+gboolean
+sw_value_entry_is_edited (SwValueEntry *self)
+{
+  return g_strcmp0 (gtk_editable_get_text (GTK_EDITABLE (self->field)), self->shown) != 0;
+}
+
+static char *
+range_problem (SwValueEntry *self)
+{
+  g_autofree char *least = sw_value_edit_text (self->least, self->unit, self->style);
+  g_autofree char *most = sw_value_edit_text (self->most, self->unit, self->style);
+
+  if (isfinite (self->least) && isfinite (self->most))
+    return g_strdup_printf (_ ("It must be between %s and %s."), least, most);
+  if (isfinite (self->least))
+    return g_strdup_printf (_ ("It must be at least %s."), least);
+  return g_strdup_printf (_ ("It must be at most %s."), most);
+}
+
+/* Below what a field shows, a limit typed as shown must not be refused. */
+#define RANGE_TOLERANCE 1e-9
+
+static gboolean
+read_typed (SwValueEntry *self, double *value, char **problem)
+{
+  if (!sw_value_parse (gtk_editable_get_text (GTK_EDITABLE (self->field)), self->unit,
+                       self->style.units, value, problem))
+    return FALSE;
+  if (*value < self->least - RANGE_TOLERANCE || *value > self->most + RANGE_TOLERANCE)
+    {
+      *problem = range_problem (self);
+      return FALSE;
+    }
+  *value = CLAMP (*value, self->least, self->most);
+  return TRUE;
+}
+
+static void
+show_problem (SwValueEntry *self, const char *problem)
+{
+  GtkWidget *field = GTK_WIDGET (self->field);
+
+  if (problem != NULL)
+    gtk_widget_add_css_class (field, "error");
+  else
+    gtk_widget_remove_css_class (field, "error");
+  gtk_widget_set_tooltip_text (field, problem);
+  gtk_accessible_update_state (GTK_ACCESSIBLE (field), GTK_ACCESSIBLE_STATE_INVALID,
+                               problem != NULL ? GTK_ACCESSIBLE_INVALID_TRUE
+                                               : GTK_ACCESSIBLE_INVALID_FALSE,
+                               -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (field),
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
+                                  problem != NULL ? problem : "", -1);
+}
+
+static void
+show_hint (SwValueEntry *self, const char *text)
+{
+  gtk_label_set_text (self->hint_label, text);
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
+    gtk_popover_popup (self->hint);
+}
+
+static void
+put_text (SwValueEntry *self)
+{
+  g_free (self->shown);
+  self->shown = sw_value_edit_text (self->value, self->unit, self->style);
+  gtk_editable_set_text (GTK_EDITABLE (self->field), self->shown);
+  show_problem (self, NULL);
+  gtk_popover_popdown (self->hint);
+}
+
+static void
+on_changed (SwValueEntry *self)
+{
+  g_autofree char *problem = NULL;
+  g_autofree char *understood = NULL;
+  g_autofree char *hint = NULL;
+  double value;
+
+  if (!sw_value_entry_is_edited (self))
+    {
+      show_problem (self, NULL);
+      gtk_popover_popdown (self->hint);
+      return;
+    }
+  if (!read_typed (self, &value, &problem))
+    {
+      show_hint (self, problem);
+      return;
+    }
+  understood = sw_quantity_text (value, self->unit, self->style);
+  hint = g_strconcat ("= ", understood, NULL);
+  show_problem (self, NULL);
+  show_hint (self, hint);
+}
+
+gboolean
+sw_value_entry_commit (SwValueEntry *self)
+{
+  g_autofree char *problem = NULL;
+  double value, before = self->value;
+
+  gtk_popover_popdown (self->hint);
+  if (!sw_value_entry_is_edited (self))
+    return TRUE;
+  if (!read_typed (self, &value, &problem))
+    {
+      show_problem (self, problem);
+      return FALSE;
+    }
+  self->value = value;
+  put_text (self);
+  if (value < before || value > before || isnan (before))
+    g_signal_emit (self, committed_signal, 0, value);
+  return TRUE;
+}
+
+void
+sw_value_entry_restore (SwValueEntry *self)
+{
+  put_text (self);
+}
+
+static void
+on_activate (SwValueEntry *self)
+{
+  if (sw_value_entry_commit (self))
+    gtk_editable_select_region (GTK_EDITABLE (self->field), 0, -1);
+  else
+    show_hint (self, gtk_widget_get_tooltip_text (GTK_WIDGET (self->field)));
+}
+
+static void
+on_leave (SwValueEntry *self)
+{
+  sw_value_entry_commit (self);
+}
+
+static gboolean
+on_key (SwValueEntry *self, guint keyval)
+{
+  if (keyval != GDK_KEY_Escape || !sw_value_entry_is_edited (self))
+    return GDK_EVENT_PROPAGATE;
+  sw_value_entry_restore (self);
+  return GDK_EVENT_STOP;
+}
+
+static gboolean
+sw_value_entry_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_grab_focus (GTK_WIDGET (SW_VALUE_ENTRY (widget)->field));
+}
+
+static void
+sw_value_entry_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  SwValueEntry *self = SW_VALUE_ENTRY (widget);
+
+  gtk_widget_allocate (GTK_WIDGET (self->field), width, height, baseline, NULL);
+  gtk_popover_present (self->hint);
+}
+
+static void
+sw_value_entry_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
+                        int *least, int *natural, int *least_base, int *natural_base)
+{
+  gtk_widget_measure (GTK_WIDGET (SW_VALUE_ENTRY (widget)->field), orientation, for_size,
+                      least, natural, least_base, natural_base);
+}
+
+static void
+sw_value_entry_dispose (GObject *object)
+{
+  SwValueEntry *self = SW_VALUE_ENTRY (object);
+
+  g_clear_pointer ((GtkWidget **) &self->hint, gtk_widget_unparent);
+  g_clear_pointer ((GtkWidget **) &self->field, gtk_widget_unparent);
+  G_OBJECT_CLASS (sw_value_entry_parent_class)->dispose (object);
+}
+
+static void
+sw_value_entry_finalize (GObject *object)
+{
+  g_free (SW_VALUE_ENTRY (object)->shown);
+  G_OBJECT_CLASS (sw_value_entry_parent_class)->finalize (object);
+}
+
+static void
+sw_value_entry_class_init (SwValueEntryClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = sw_value_entry_dispose;
+  G_OBJECT_CLASS (klass)->finalize = sw_value_entry_finalize;
+  widget_class->grab_focus = sw_value_entry_grab_focus;
+  widget_class->size_allocate = sw_value_entry_size_allocate;
+  widget_class->measure = sw_value_entry_measure;
+  gtk_widget_class_set_css_name (widget_class, "value-entry");
+  committed_signal
+      = g_signal_new ("committed", SW_TYPE_VALUE_ENTRY, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                      NULL, G_TYPE_NONE, 1, G_TYPE_DOUBLE);
+}
+
+static void
+make_hint (SwValueEntry *self)
+{
+  self->hint = GTK_POPOVER (gtk_popover_new ());
+  self->hint_label = GTK_LABEL (gtk_label_new (NULL));
+  gtk_label_set_wrap (self->hint_label, TRUE);
+  gtk_label_set_max_width_chars (self->hint_label, 36);
+  gtk_popover_set_child (self->hint, GTK_WIDGET (self->hint_label));
+  gtk_popover_set_autohide (self->hint, FALSE);
+  gtk_popover_set_has_arrow (self->hint, FALSE);
+  gtk_popover_set_position (self->hint, GTK_POS_BOTTOM);
+  gtk_widget_set_can_target (GTK_WIDGET (self->hint), FALSE);
+  gtk_widget_add_css_class (GTK_WIDGET (self->hint), "hint");
+  gtk_widget_set_parent (GTK_WIDGET (self->hint), GTK_WIDGET (self));
+}
+
+static void
+sw_value_entry_init (SwValueEntry *self)
+{
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+  GtkEventController *key = gtk_event_controller_key_new ();
+
+  self->least = -INFINITY;
+  self->most = INFINITY;
+  self->value = NAN;
+  self->style = (SwNumberStyle){ SW_UNITS_METRIC, '.' };
+  self->field = GTK_ENTRY (gtk_entry_new ());
+  gtk_editable_set_width_chars (GTK_EDITABLE (self->field), 9);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (self->field), 12);
+  gtk_widget_set_parent (GTK_WIDGET (self->field), GTK_WIDGET (self));
+  make_hint (self);
+  g_signal_connect_swapped (self->field, "changed", G_CALLBACK (on_changed), self);
+  g_signal_connect_swapped (self->field, "activate", G_CALLBACK (on_activate), self);
+  g_signal_connect_swapped (focus, "leave", G_CALLBACK (on_leave), self);
+  g_signal_connect_swapped (key, "key-pressed", G_CALLBACK (on_key), self);
+  gtk_event_controller_set_propagation_phase (key, GTK_PHASE_CAPTURE);
+  gtk_widget_add_controller (GTK_WIDGET (self), focus);
+  gtk_widget_add_controller (GTK_WIDGET (self), key);
+}
+
+GtkWidget *
+sw_value_entry_new (SwUnit unit)
+{
+  SwValueEntry *self = g_object_new (SW_TYPE_VALUE_ENTRY, NULL);
+
+  self->unit = unit;
+  return GTK_WIDGET (self);
+}
+
+void
+sw_value_entry_set_label (SwValueEntry *self, const char *label)
+{
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->field),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+}
+
+void
+sw_value_entry_set_range (SwValueEntry *self, double least, double most)
+{
+  self->least = least;
+  self->most = most;
+}
+
+void
+sw_value_entry_set_value (SwValueEntry *self, double value, SwNumberStyle style)
+{
+  gboolean edited = self->shown != NULL && sw_value_entry_is_edited (self);
+  g_autofree char *text = sw_value_edit_text (value, self->unit, style);
+
+  self->value = value;
+  self->style = style;
+  if (edited || g_strcmp0 (text, self->shown) == 0)
+    return;
+  put_text (self);
+}
+
+double
+sw_value_entry_value (SwValueEntry *self)
+{
+  return self->value;
+}
+
+GtkEntry *
+sw_value_entry_field (SwValueEntry *self)
+{
+  return self->field;
+}

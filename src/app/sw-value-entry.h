@@ -1,0 +1,35 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <gtk/gtk.h>
+#include <slopewright/base/number-text.h>
+
+/**
+ * SwValueEntry: the one way to type a measured value. While typing it shows
+ * what it understood; Enter, Tab and leaving commit; Escape restores; text that
+ * makes no sense stays, marked with what is wrong, and the value stays too.
+ *
+ * Signal "committed" (double value in SI), only when the value is another.
+ */
+#define SW_TYPE_VALUE_ENTRY (sw_value_entry_get_type ())
+G_DECLARE_FINAL_TYPE (SwValueEntry, sw_value_entry, SW, VALUE_ENTRY, GtkWidget)
+
+GtkWidget *sw_value_entry_new (SwUnit unit);
+
+/** What assistive tools call it. */
+void sw_value_entry_set_label (SwValueEntry *entry, const char *label);
+
+/** Smallest and largest value taken, SI. */
+void sw_value_entry_set_range (SwValueEntry *entry, double least, double most);
+
+/** Show @value; what is just being typed is left alone. */
+void sw_value_entry_set_value (SwValueEntry *entry, double value, SwNumberStyle style);
+double sw_value_entry_value (SwValueEntry *entry);
+
+/** Take what is typed. Returns: FALSE when it makes no sense. */
+gboolean sw_value_entry_commit (SwValueEntry *entry);
+void sw_value_entry_restore (SwValueEntry *entry);
+gboolean sw_value_entry_is_edited (SwValueEntry *entry);
+
+/** The text field itself, to focus or to type into. (transfer none) */
+GtkEntry *sw_value_entry_field (SwValueEntry *entry);

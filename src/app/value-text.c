@@ -1,0 +1,164 @@
+/* SPDX-License-Identifier: MIT */
+#include "value-text.h"
+
+#include <glib/gi18n.h>
+#include <string.h>
+
+#include "length-text.h"
+#include "number-scan.h"
+
+#define KG_PER_M2_PER_LB_PER_ACRE (SW_KG_PER_LB / SW_M2_PER_ACRE)
+#define KG_PER_M2_PER_LB_PER_1000_FT2 (SW_KG_PER_LB / (1000.0 * SW_M2_PER_FT2))
+
+typedef struct
+{
+  SwUnit unit;
+  const char *word;
+  double si;
+} Suffix;
+
+static const Suffix suffixes[] = {
+  { SW_UNIT_PERCENT, "%", 0.01 },
+  { SW_UNIT_RAD, "°", G_PI / 180.0 },
+  { SW_UNIT_RAD, "degrees", G_PI / 180.0 },
+  { SW_UNIT_RAD, "degree", G_PI / 180.0 },
+  { SW_UNIT_RAD, "deg", G_PI / 180.0 },
+  { SW_UNIT_HV, "H:1V", 1.0 },
+  { SW_UNIT_HV, ":1", 1.0 },
+  { SW_UNIT_PER_M2, "/m²", 1.0 },
+  { SW_UNIT_PER_M2, "/m2", 1.0 },
+  { SW_UNIT_PER_M2, "/yd²", 1.0 / SW_M2_PER_YD2 },
+  { SW_UNIT_PER_M2, "/yd2", 1.0 / SW_M2_PER_YD2 },
+  { SW_UNIT_KG_PER_M2, "kg/m²", 1.0 },
+  { SW_UNIT_KG_PER_M2, "kg/m2", 1.0 },
+  { SW_UNIT_KG_PER_M2, "g/m²", 0.001 },
+  { SW_UNIT_KG_PER_M2, "g/m2", 0.001 },
+  { SW_UNIT_KG_PER_M2, "kg/ha", 1.0 / SW_M2_PER_HA },
+  { SW_UNIT_KG_PER_M2, "lb/1000 ft²", KG_PER_M2_PER_LB_PER_1000_FT2 },
+  { SW_UNIT_KG_PER_M2, "lb/1000 ft2", KG_PER_M2_PER_LB_PER_1000_FT2 },
+  { SW_UNIT_KG_PER_M2, "lb/acre", KG_PER_M2_PER_LB_PER_ACRE },
+  { SW_UNIT_KG_PER_M2, "lb/ac", KG_PER_M2_PER_LB_PER_ACRE },
+  { SW_UNIT_MONTH, "months", 1.0 },
+  { SW_UNIT_MONTH, "mo", 1.0 },
+  { SW_UNIT_DAY, "days", 1.0 },
+  { SW_UNIT_DAY, "day", 1.0 },
+  { SW_UNIT_DAY, "d", 1.0 },
+  { SW_UNIT_HOUR, "hours", 1.0 },
+  { SW_UNIT_HOUR, "h", 1.0 },
+};
+
+/* SI of 1 as the reader's fields show it. */
+static double
+bare_si (SwUnit unit, SwUnitSystem units)
+{
+  switch (unit)
+    {
+    case SW_UNIT_PERCENT:
+      return 0.01;
+    case SW_UNIT_RAD:
+      return G_PI / 180.0;
+    case SW_UNIT_PER_M2:
+      return units == SW_UNITS_US ? 1.0 / SW_M2_PER_YD2 : 1.0;
+    case SW_UNIT_KG_PER_M2:
+      return units == SW_UNITS_US ? KG_PER_M2_PER_LB_PER_1000_FT2 : 0.001;
+    default:
+      return 1.0;
+    }
+}
+
+static double
+scan_suffix (SwScan *scan, SwUnit unit)
+{
+  sw_scan_blanks (scan);
+  for (gsize i = 0; i < G_N_ELEMENTS (suffixes); i++)
+    if (suffixes[i].unit == unit && sw_scan_word (scan, suffixes[i].word))
+      return suffixes[i].si;
+  return bare_si (unit, scan->units);
+}
+
+gboolean
+sw_value_parse (const char *text, SwUnit unit, SwUnitSystem units, double *value,
+                char **problem)
+{
+  SwScan scan = { text, units, NULL };
+  double number, si;
+
+  if (unit == SW_UNIT_M || unit == SW_UNIT_SMALL_M)
+    return sw_length_parse (text, unit, units, value, problem);
+  if (sw_scan_at_end (&scan))
+    {
+      *problem = g_strdup (_ ("Type a number."));
+      return FALSE;
+    }
+  if (sw_scan_number (&scan, &number))
+    {
+      si = scan_suffix (&scan, unit);
+      if (sw_scan_at_end (&scan))
+        {
+          *value = number * si;
+          return TRUE;
+        }
+    }
+  *problem = scan.problem != NULL
+                 ? g_strdup (scan.problem)
+                 : g_strdup_printf (_ ("“%s” cannot be read as a number here."), scan.at);
+  return FALSE;
+}
+
+/* At most so many decimals in a field; what is stored stays exact. */
+static int
+edit_decimals (SwUnit unit, SwUnitSystem units)
+{
+  switch (unit)
+    {
+    case SW_UNIT_M:
+      return 3;
+    case SW_UNIT_SMALL_M:
+      return units == SW_UNITS_US ? 2 : 1;
+    case SW_UNIT_COUNT:
+      return 0;
+    default:
+      return 3;
+    }
+}
+
+static char *
+trimmed (char *digits, char decimal_mark)
+{
+  char *end = digits + strlen (digits);
+
+  if (strchr (digits, decimal_mark) == NULL)
+    return digits;
+  while (end[-1] == '0')
+    *--end = '\0';
+  if (end[-1] == decimal_mark)
+    *--end = '\0';
+  return digits;
+}
+
+static const char *
+edit_unit (SwUnit unit, SwUnitSystem units)
+{
+  return unit == SW_UNIT_HV ? ":1" : sw_quantity_unit (unit, units);
+}
+
+char *
+sw_value_edit_text (double value, SwUnit unit, SwNumberStyle style)
+{
+  const char *symbol = edit_unit (unit, style.units);
+  gboolean joined = unit == SW_UNIT_HV || unit == SW_UNIT_RAD || *symbol == '\0';
+  double shown = value;
+  g_autofree char *digits = NULL;
+
+  if (unit == SW_UNIT_M && style.units == SW_UNITS_US)
+    return sw_quantity_text (value, unit, style);
+  if (unit == SW_UNIT_SMALL_M && style.units == SW_UNITS_US)
+    return sw_quantity_text (value, unit, style);
+  if (unit == SW_UNIT_SMALL_M)
+    shown = value * 1000.0;
+  else if (unit != SW_UNIT_M)
+    shown = value / bare_si (unit, style.units);
+  digits = trimmed (sw_decimal_text (shown, edit_decimals (unit, style.units), style),
+                    style.decimal_mark);
+  return g_strconcat (digits, joined ? "" : " ", symbol, NULL);
+}
