@@ -33,8 +33,8 @@ sheet_limits (const SwSheetFlow *flow, double length_m)
 }
 
 SwStatus
-sw_sheet_flow (double rain_m_per_s, double length_m, double angle_rad, double roughness,
-               SwSheetFlow *flow)
+sw_sheet_flow_on_plane (double rain_m_per_s, double length_m, double angle_rad,
+                        double roughness, SwSheetFlow *flow)
 {
   double sine, discharge, depth, velocity, froude2;
 

@@ -133,6 +133,19 @@ clip_to_reach (const SwLaying *laying, SwReach reach)
   return sw_region_clip (laying->outline, (SwRing){ (SwPoint *) band->data, band->len });
 }
 
+/* Ten times the largest site this is meant for: 100 ha at three pins a square metre. */
+#define MOST_PINS 3e7
+#define MOST_STRIPS 100000
+
+static SwStatus
+check_counts (const SwTier *tier)
+{
+  return tier->strips > MOST_STRIPS
+                 || tier->net_m2 / (tier->pin_down_m * tier->pin_across_m) > MOST_PINS
+             ? SW_E_TOO_MANY
+             : SW_OK;
+}
+
 static SwStatus
 lay_tier (SwLaying *laying, SwReach reach)
 {
@@ -160,6 +173,8 @@ lay_tier (SwLaying *laying, SwReach reach)
                        sw_practice_get (practice, SW_PRACTICE_SIDE_LAP_M),
                        laying->job->surplus);
   fit_grid (&tier, practice);
+  if (status == SW_OK)
+    status = check_counts (&tier);
   g_array_append_val (laying->tiers, tier);
   g_ptr_array_add (laying->regions, region);
   return status;

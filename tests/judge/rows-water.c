@@ -23,9 +23,9 @@ sheet (const CheckRow *row)
 {
   SwSheetFlow flow = { .depth_m = NAN };
 
-  MUST (sw_sheet_flow (check_input (row, "rain_mm_per_h") / 1000.0 / 3600.0,
-                       check_input (row, "length_m"), input_angle (row),
-                       check_input (row, "n"), &flow));
+  MUST (sw_sheet_flow_on_plane (check_input (row, "rain_mm_per_h") / 1000.0 / 3600.0,
+                                check_input (row, "length_m"), input_angle (row),
+                                check_input (row, "n"), &flow));
   return flow;
 }
 

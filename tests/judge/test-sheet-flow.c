@@ -11,9 +11,9 @@ flow_of (double mm_per_h, double length_m, double hv, double roughness)
 {
   SwSheetFlow flow = { .depth_m = NAN };
 
-  g_assert_cmpint (
-      sw_sheet_flow (mm_per_h * MM_PER_H, length_m, atan (1.0 / hv), roughness, &flow),
-      ==, SW_OK);
+  g_assert_cmpint (sw_sheet_flow_on_plane (mm_per_h * MM_PER_H, length_m, atan (1.0 / hv),
+                                           roughness, &flow),
+                   ==, SW_OK);
   return flow;
 }
 
@@ -120,10 +120,10 @@ test_refusals (void)
   SwSheetFlow flow = { 0 };
   double out;
 
-  REFUSES (flow.depth_m, sw_sheet_flow (bad, 10.0, 0.3, 0.05, &flow));
-  REFUSES (flow.depth_m, sw_sheet_flow (1e-5, bad, 0.3, 0.05, &flow));
-  REFUSES (flow.depth_m, sw_sheet_flow (1e-5, 10.0, bad, 0.05, &flow));
-  REFUSES (flow.depth_m, sw_sheet_flow (1e-5, 10.0, 0.3, bad, &flow));
+  REFUSES (flow.depth_m, sw_sheet_flow_on_plane (bad, 10.0, 0.3, 0.05, &flow));
+  REFUSES (flow.depth_m, sw_sheet_flow_on_plane (1e-5, bad, 0.3, 0.05, &flow));
+  REFUSES (flow.depth_m, sw_sheet_flow_on_plane (1e-5, 10.0, bad, 0.05, &flow));
+  REFUSES (flow.depth_m, sw_sheet_flow_on_plane (1e-5, 10.0, 0.3, bad, &flow));
   REFUSES (out, sw_sheet_travel_time (bad, 1.0, 1.0, 1.0, &out, NULL));
   REFUSES (out, sw_sheet_travel_time (1.0, bad, 1.0, 1.0, &out, NULL));
   REFUSES (out, sw_sheet_travel_time (1.0, 1.0, bad, 1.0, &out, NULL));
@@ -132,9 +132,10 @@ test_refusals (void)
   REFUSES (out, sw_bed_shear (0.5, bad, &out));
   REFUSES (out, sw_shear_reserve (bad, 10.0, &out));
   REFUSES (out, sw_shear_reserve (10.0, bad, &out));
-  g_assert_cmpint (sw_sheet_flow (0.0, 10.0, 0.3, 0.05, &flow), ==, SW_E_RANGE);
-  g_assert_cmpint (sw_sheet_flow (1e-5, 10.0, 0.0, 0.05, &flow), ==, SW_E_RANGE);
-  g_assert_cmpint (sw_sheet_flow (1e-5, 10.0, G_PI_2, 0.05, &flow), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_sheet_flow_on_plane (0.0, 10.0, 0.3, 0.05, &flow), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_sheet_flow_on_plane (1e-5, 10.0, 0.0, 0.05, &flow), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_sheet_flow_on_plane (1e-5, 10.0, G_PI_2, 0.05, &flow), ==,
+                   SW_E_RANGE);
   g_assert_cmpint (sw_shear_reserve (10.0, 0.0, &out), ==, SW_E_RANGE);
 }
 

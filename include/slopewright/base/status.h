@@ -13,10 +13,11 @@ typedef enum
   SW_OK = 0,
   SW_E_RANGE,      /* a number is not finite, or outside its stated range */
   SW_E_FEW_POINTS, /* a section needs two points, an outline three */
-  SW_E_SECTION, /* section points do not run outwards, or crest and toe are misplaced */
-  SW_E_OUTLINE, /* the outline crosses or touches itself */
-  SW_E_EMPTY,   /* nothing of the outline lies between crest and toe */
-  SW_E_ROLL,    /* the roll is too narrow for its lap, or too short for a piece */
+  SW_E_SECTION,  /* section points do not run outwards, or crest and toe are misplaced */
+  SW_E_OUTLINE,  /* the outline crosses or touches itself */
+  SW_E_EMPTY,    /* nothing of the outline lies between crest and toe */
+  SW_E_ROLL,     /* the roll is too narrow for its lap, or too short for a piece */
+  SW_E_TOO_MANY, /* more strips or pins than this program counts one by one */
   SW_E_UNKNOWN_ID, /* a practice, soil, blanket or pin is not in the catalogue */
   SW_STATUS_COUNT  /* not a status: how many there are */
 } SwStatus;

@@ -37,7 +37,7 @@ typedef struct
 } SwSheetFlow;
 
 /**
- * sw_sheet_flow:
+ * sw_sheet_flow_on_plane:
  * @rain_m_per_s: rain less what soaks in, > 0; rain alone is on the careful side
  * @length_m: of the face on plan, > 0: rain falls on the plan
  * @angle_rad: (0, pi/2)
@@ -50,8 +50,8 @@ typedef struct
  *
  * Returns: SW_OK or SW_E_RANGE.
  */
-SwStatus sw_sheet_flow (double rain_m_per_s, double length_m, double angle_rad,
-                        double roughness, SwSheetFlow *flow);
+SwStatus sw_sheet_flow_on_plane (double rain_m_per_s, double length_m, double angle_rad,
+                                 double roughness, SwSheetFlow *flow);
 
 /**
  * sw_sheet_travel_time:
