@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-#include "drawing.h"
+#include "plan-shape.h"
 #include <math.h>
 
 /* Ground shown beyond crest and toe, at least; and as a part of the face's run. */
@@ -54,6 +54,14 @@ sw_section_box (const SwResult *result, guint face_index)
       box.y0_m = fmin (box.y0_m, p[i].y_m);
       box.y1_m = fmax (box.y1_m, p[i].y_m);
     }
+  for (guint f = 0; f < face->n_further; f++)
+    for (guint i = 0; i < face->n_section; i++)
+      {
+        SwPoint at = face->further[f].section[i];
+
+        box = (SwBox){ fmin (box.x0_m, at.x_m), fmin (box.y0_m, at.y_m),
+                       fmax (box.x1_m, at.x_m), fmax (box.y1_m, at.y_m) };
+      }
   run = box.x1_m - box.x0_m;
   before = behind_crest_m (result) + fmax (BEYOND_M, run * BEYOND_RATIO);
   after = fmax (BEYOND_M, run * BEYOND_RATIO);
@@ -145,10 +153,14 @@ sw_plan_fit (const SwResult *result, guint face, double width_mm, double height_
 {
   g_autoptr (GArray) key = sw_plan_key (result, face, draw);
 
-  return sw_fit_inside (sw_plan_box (result, face), width_mm, height_mm, PLAN_SIDE_MM,
-                        PLAN_SIDE_MM, top_mm (PLAN_TOP_MM, draw),
-                        PLAN_BELOW_MM + sw_drawing_foot_mm (key, draw, width_mm), FALSE,
-                        scale);
+  const SwFace *shape = sw_result_face (result, face);
+  SwBox box = sw_plan_is_bent (shape, draw)
+                  ? sw_plan_bent_box (shape, behind_crest_m (result))
+                  : sw_plan_box (result, face);
+
+  return sw_fit_inside (
+      box, width_mm, height_mm, PLAN_SIDE_MM, PLAN_SIDE_MM, top_mm (PLAN_TOP_MM, draw),
+      PLAN_BELOW_MM + sw_drawing_foot_mm (key, draw, width_mm), FALSE, scale);
 }
 
 SwView

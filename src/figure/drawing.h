@@ -115,6 +115,10 @@ GArray *sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw
 /** Face of the result, in the layout's job where there is one. */
 const SwFace *sw_result_face (const SwResult *result, guint face);
 
+/** Left (-1) or right (1) edge of a run as along_m, at a distance down. */
+double sw_run_edge_m (const SwDrawing *drawing, const SwRun *run, int side,
+                      double down_m);
+
 /** The outline laid flat: breaks of the section added to its edges. (element-type SwPoint) along, down */
 GArray *sw_unfold_outline (const SwFaceLayout *laid, guint *n_own);
 

@@ -137,5 +137,8 @@ sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
                 g_strdup (sw_texts_get (draw->texts, "drawing.key.pins-elsewhere")));
   sw_key_add (key, SW_ROLE_TEXT, SW_KEY_NONE,
               g_strdup (sw_texts_get (draw->texts, "drawing.laid-flat")));
+  if (laid->face->crest_form != SW_CREST_STRAIGHT)
+    sw_key_add (key, SW_ROLE_TEXT, SW_KEY_NONE,
+                g_strdup (sw_texts_get (draw->texts, "drawing.round-crest")));
   return key;
 }

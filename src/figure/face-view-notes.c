@@ -32,6 +32,13 @@ number_every (double run_mm, double text_mm)
   return 20;
 }
 
+/* 1, 3, 5 … or 1, 5, 10, 15 … */
+static gboolean
+is_numbered (int number, int every)
+{
+  return every == 2 ? number % 2 == 1 : number == 1 || number % every == 0;
+}
+
 /* Number at the head of the run; upright when it fits, else along the run. */
 static void
 number_run (SwDrawing *drawing, guint i, double run_mm, guint style)
@@ -44,14 +51,17 @@ number_run (SwDrawing *drawing, guint i, double run_mm, guint style)
   g_autofree char *label = sw_run_label (run);
   double width = width_mm (drawing, label, size) * 1.1;
   gboolean upright = width + 0.6 <= run_mm;
-  double below = upright ? size * 0.9 + 0.6 : width / 2.0 + 1.4;
+  double below = upright ? size * 0.9 + 0.6 : width / 2.0 + 1.0;
   SwLabelSpot spots[NUMBER_SPOTS];
 
-  for (guint k = 0; k < NUMBER_SPOTS; k++)
-    spots[k] =
-        (SwLabelSpot){ top.x_mm, top.y_mm + below + 2.0 * k, upright ? 0.0 : G_PI_2 };
+  double end =
+      sw_drawing_at (drawing, 0.0, fmin (run->down_to_m, drawing->seen.y1_m)).y_mm;
+  guint n = 0;
 
-  if (run->number % every != 0 && !(every > 1 && run->number == 1))
+  for (; n < NUMBER_SPOTS && top.y_mm + 2.0 * (below + n) - 0.8 <= end; n++)
+    spots[n] =
+        (SwLabelSpot){ top.x_mm, top.y_mm + below + 2.0 * n, upright ? 0.0 : G_PI_2 };
+  if (!is_numbered (run->number, every))
     return;
   sw_labels_wish (drawing->labels,
                   &(SwLabelWish){ .rank = SW_LABEL_MAIN,
@@ -62,7 +72,7 @@ number_run (SwDrawing *drawing, guint i, double run_mm, guint style)
                                   .object = sw_drawing_object_id (drawing, "/run/%u", i),
                                   .text = label,
                                   .spots = spots,
-                                  .n_spots = NUMBER_SPOTS });
+                                  .n_spots = n });
 }
 
 /* Cut length of one piece at its middle. */
@@ -105,7 +115,8 @@ static void
 note_runs (SwDrawing *drawing, gboolean with_pins)
 {
   const SwFaceLayout *laid = drawing->laid;
-  guint style = with_pins ? SW_LABEL_KNOCK_OUT : SW_LABEL_PLAIN;
+  gboolean is_fan = drawing->face->crest_form != SW_CREST_STRAIGHT;
+  guint style = with_pins || is_fan ? SW_LABEL_KNOCK_OUT : SW_LABEL_PLAIN;
 
   for (guint i = 0; i < laid->n_runs; i++)
     {
@@ -178,7 +189,10 @@ dimension_face (SwDrawing *drawing, SwBox box)
   const SwFaceLayout *laid = drawing->laid;
   SwPaperPoint left = sw_drawing_at (drawing, box.x0_m, box.y1_m);
   SwPaperPoint right = sw_drawing_at (drawing, box.x1_m, box.y1_m);
-  g_autofree char *width = sw_drawing_length (drawing, box.x1_m - box.x0_m);
+  const SwTier *last = &laid->tiers[laid->n_tiers - 1];
+  g_autofree char *width = sw_drawing_length (
+      drawing,
+      (box.x1_m - box.x0_m) * sw_ground_stretch (laid->ground, last->reach.out_to_m));
 
   sw_drawing_dimension (
       drawing, SW_LABEL_NEEDED,

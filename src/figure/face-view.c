@@ -7,6 +7,9 @@
 #define LEAST_BAND_MM 0.7
 #define HIDDEN_DASH_MM 1.0
 
+/* Parts into which an edge on ruled ground is unfolded. */
+#define UNFOLD_STEPS 24
+
 /* Top of what lies on the ground: the upslope edge of the key trench. */
 static double
 run_top_m (const SwDrawing *drawing, const SwRun *run)
@@ -15,50 +18,91 @@ run_top_m (const SwDrawing *drawing, const SwRun *run)
          - sw_drawing_practice (drawing, SW_PRACTICE_TRENCH_WIDTH_M);
 }
 
+/* Constant width in truth takes more of the shorter arc of a fan; the outer runs are trimmed
+ * to the edge of the face. */
+double
+sw_run_edge_m (const SwDrawing *drawing, const SwRun *run, int side, double down_m)
+{
+  const SwTier *tier = &drawing->laid->tiers[run->tier];
+  const SwGround *ground = drawing->laid->ground;
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0, out_m, edge_m;
+
+  if (drawing->face->crest_form == SW_CREST_STRAIGHT)
+    return side < 0 ? run->along_from_m : run->along_to_m;
+  out_m = sw_ground_out_m (ground, middle_m, down_m);
+  edge_m = middle_m + side * run->width_m / 2.0 / sw_ground_stretch (ground, out_m);
+  return tier->closed ? edge_m : CLAMP (edge_m, tier->along_from_m, tier->along_to_m);
+}
+
+/* A four-sided piece of the face view; not drawn when out of view, and cut to it when upright. */
+static gboolean
+draw_quad (SwDrawing *drawing, SwRole role, const double along_m[4], double from_m,
+           double to_m, SwPaperPoint quad[4])
+{
+  SwBox seen = drawing->seen;
+  double high = (seen.y1_m - seen.y0_m) * 0.05;
+  gboolean straight = drawing->face->crest_form == SW_CREST_STRAIGHT;
+
+  if (fmax (along_m[1], along_m[2]) < seen.x0_m
+      || fmin (along_m[0], along_m[3]) > seen.x1_m || to_m < seen.y0_m
+      || from_m > seen.y1_m)
+    return FALSE;
+  if (straight)
+    {
+      from_m = fmax (from_m, seen.y0_m - high);
+      to_m = fmin (to_m, seen.y1_m + high);
+    }
+  quad[0] = sw_drawing_at (drawing, along_m[0], from_m);
+  quad[1] = sw_drawing_at (drawing, along_m[1], from_m);
+  quad[2] = sw_drawing_at (drawing, along_m[2], to_m);
+  quad[3] = sw_drawing_at (drawing, along_m[3], to_m);
+  sw_figure_area (drawing->figure, role, quad, 4);
+  return TRUE;
+}
+
 static void
 draw_run (SwDrawing *drawing, guint i)
 {
   const SwRun *run = &drawing->laid->runs[i];
-  SwBox box = { run->along_from_m, run_top_m (drawing, run), run->along_to_m,
-                run->down_to_m };
-  SwLabelBox rect;
+  double from_m = run_top_m (drawing, run), to_m = run->down_to_m;
+  double along_m[4] = { sw_run_edge_m (drawing, run, -1, from_m),
+                        sw_run_edge_m (drawing, run, 1, from_m),
+                        sw_run_edge_m (drawing, run, 1, to_m),
+                        sw_run_edge_m (drawing, run, -1, to_m) };
+  SwPaperPoint quad[4];
 
-  if (!sw_drawing_rect (drawing, box, &rect))
-    return;
   sw_drawing_object (drawing, "/run/%u", i);
-  sw_drawing_fill (drawing, SW_ROLE_RUN, rect);
-  for (int side = -1; side <= 1; side += 2)
-    sw_figure_segment (
-        drawing->figure, SW_ROLE_RUN_EDGE, rect.x_mm + side * rect.half_width_mm,
-        rect.y_mm - rect.half_height_mm, rect.x_mm + side * rect.half_width_mm,
-        rect.y_mm + rect.half_height_mm);
+  if (!draw_quad (drawing, SW_ROLE_RUN, along_m, from_m, to_m, quad))
+    return;
+  for (int side = 0; side <= 1; side++)
+    sw_figure_segment (drawing->figure, SW_ROLE_RUN_EDGE, quad[side].x_mm,
+                       quad[side].y_mm, quad[3 - side].x_mm, quad[3 - side].y_mm);
 }
 
 /* Where run @b, laid later, lies over run @a: hatched, the hidden edge dashed, the upper one full. */
 static void
 draw_lap (SwDrawing *drawing, const SwRun *a, const SwRun *b)
 {
-  SwBox box = { fmax (a->along_from_m, b->along_from_m),
-                fmax (run_top_m (drawing, a), run_top_m (drawing, b)),
-                fmin (a->along_to_m, b->along_to_m), fmin (a->down_to_m, b->down_to_m) };
   gboolean left = drawing->face->leeward == SW_SIDE_LEFT;
-  SwLabelBox rect;
-  double sign = left ? -1.0 : 1.0, hidden, top;
+  const SwRun *at_left = left ? a : b, *at_right = left ? b : a;
+  double from_m = fmax (run_top_m (drawing, a), run_top_m (drawing, b));
+  double to_m = fmin (a->down_to_m, b->down_to_m);
+  double along_m[4] = { sw_run_edge_m (drawing, at_right, -1, from_m),
+                        sw_run_edge_m (drawing, at_left, 1, from_m),
+                        sw_run_edge_m (drawing, at_left, 1, to_m),
+                        sw_run_edge_m (drawing, at_right, -1, to_m) };
+  guint upper = left ? 0 : 1, hidden = 1 - upper;
+  SwPaperPoint quad[4];
 
-  if (box.x1_m <= box.x0_m || box.y1_m <= box.y0_m
-      || !sw_drawing_rect (drawing, box, &rect))
-    return;
   sw_drawing_object (drawing, "/lap/%d-%d", a->number, b->number);
-  sw_drawing_fill (drawing, SW_ROLE_LAP, rect);
-  top = rect.x_mm + sign * rect.half_width_mm;
-  hidden = rect.x_mm - sign * rect.half_width_mm;
-  sw_figure_segment (drawing->figure, SW_ROLE_RUN_EDGE, top,
-                     rect.y_mm - rect.half_height_mm, top,
-                     rect.y_mm + rect.half_height_mm);
-  if (rect.half_width_mm > 0.4)
-    sw_draft_dashes (drawing->figure, SW_ROLE_MUTED, hidden,
-                     rect.y_mm - rect.half_height_mm, hidden,
-                     rect.y_mm + rect.half_height_mm, HIDDEN_DASH_MM);
+  if (to_m <= from_m || along_m[1] <= along_m[0]
+      || !draw_quad (drawing, SW_ROLE_LAP, along_m, from_m, to_m, quad))
+    return;
+  sw_figure_segment (drawing->figure, SW_ROLE_RUN_EDGE, quad[upper].x_mm,
+                     quad[upper].y_mm, quad[3 - upper].x_mm, quad[3 - upper].y_mm);
+  if (quad[1].x_mm - quad[0].x_mm > 0.8)
+    sw_draft_dashes (drawing->figure, SW_ROLE_MUTED, quad[hidden].x_mm, quad[hidden].y_mm,
+                     quad[3 - hidden].x_mm, quad[3 - hidden].y_mm, HIDDEN_DASH_MM);
 }
 
 static void
@@ -126,6 +170,40 @@ draw_trench (SwDrawing *drawing, guint i)
   sw_figure_area (drawing->figure, roles[trench->kind], band, 2 * n);
 }
 
+/* Points of an edge over the breaks of the one section: between them it unfolds to a straight line. */
+static void
+add_breaks (const SwFaceLayout *laid, SwPoint a, SwPoint b, GArray *flat)
+{
+  const SwFace *face = laid->face;
+  gboolean outwards = b.y_m > a.y_m;
+
+  for (guint k = 0; k < face->n_section; k++)
+    {
+      double out = face->section[outwards ? k : face->n_section - 1 - k].x_m;
+      SwPoint at;
+
+      if (out <= fmin (a.y_m, b.y_m) || out >= fmax (a.y_m, b.y_m))
+        continue;
+      at.x_m = a.x_m + (b.x_m - a.x_m) * (out - a.y_m) / (b.y_m - a.y_m);
+      at.y_m = sw_ground_down_m (laid->ground, (SwPoint){ at.x_m, out });
+      g_array_append_val (flat, at);
+    }
+}
+
+/* On ruled ground an edge unfolds to a curve. */
+static void
+add_steps (const SwFaceLayout *laid, SwPoint a, SwPoint b, GArray *flat)
+{
+  for (guint k = 1; k < UNFOLD_STEPS; k++)
+    {
+      double t = (double) k / UNFOLD_STEPS;
+      SwPoint on = { a.x_m + (b.x_m - a.x_m) * t, a.y_m + (b.y_m - a.y_m) * t };
+
+      on.y_m = sw_ground_down_m (laid->ground, on);
+      g_array_append_val (flat, on);
+    }
+}
+
 GArray *
 sw_unfold_outline (const SwFaceLayout *laid, guint *n_own)
 {
@@ -137,19 +215,12 @@ sw_unfold_outline (const SwFaceLayout *laid, guint *n_own)
     {
       SwPoint a = face->outline[i], b = face->outline[(i + 1) % face->n_outline];
       SwPoint at = { a.x_m, sw_ground_down_m (laid->ground, a) };
-      gboolean outwards = b.y_m > a.y_m;
 
       g_array_append_val (flat, at);
-      for (guint k = 0; k < face->n_section; k++)
-        {
-          double out = face->section[outwards ? k : face->n_section - 1 - k].x_m;
-
-          if (out <= fmin (a.y_m, b.y_m) || out >= fmax (a.y_m, b.y_m))
-            continue;
-          at.x_m = a.x_m + (b.x_m - a.x_m) * (out - a.y_m) / (b.y_m - a.y_m);
-          at.y_m = sw_ground_down_m (laid->ground, (SwPoint){ at.x_m, out });
-          g_array_append_val (flat, at);
-        }
+      if (face->n_further > 0)
+        add_steps (laid, a, b, flat);
+      else
+        add_breaks (laid, a, b, flat);
     }
   return flat;
 }

@@ -17,6 +17,12 @@
 /* Rises shorter than this on paper carry no dimension. */
 #define SHORT_RISE_MM 3.0
 
+/* Dashes of a section taken elsewhere. */
+#define FURTHER_DASH_MM 1.2
+
+/* With more stretches than this the whole face is figured, not each of them. */
+#define MANY_STRETCHES 7
+
 /* Stretches this close in direction are one: 0.05 degrees. */
 #define SAME_RAD 0.0009
 
@@ -264,6 +270,75 @@ note_stretch (SwDrawing *drawing, Stretch stretch)
                                   .n_spots = size > 20.0 ? 3 : 5 });
 }
 
+static void
+note_mean (SwDrawing *drawing, SwPaperPoint a, SwPaperPoint b, double length_m)
+{
+  const SwFace *face = drawing->face;
+  double dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm, size = hypot (dx, dy);
+  g_autofree char *three = sw_gradient_text (
+      fabs (signed_angle (face, face->crest, face->toe)), drawing->draw->style);
+  g_autofree char *mean =
+      sw_texts_fill (drawing->draw->texts, "drawing.mean", "gradient", three, NULL);
+  g_autofree char *length = sw_drawing_length (drawing, length_m);
+  g_autofree char *along =
+      sw_texts_fill (drawing->draw->texts, "drawing.along-face", "length", length, NULL);
+  const char *id = sw_drawing_object_id (drawing, "/stretch/%u", face->crest);
+
+  sw_drawing_dimension (
+      drawing, SW_LABEL_NEEDED,
+      (SwLabelSpan){ a.x_mm, a.y_mm, b.x_mm, b.y_mm, LENGTH_ROW_MM + 2.0 }, id, along);
+  sw_drawing_note (drawing, SW_LABEL_NEEDED, SW_ROLE_TEXT,
+                   (a.x_mm + b.x_mm) / 2.0 + dy / size * (GRADIENT_ROW_MM + 2.0),
+                   (a.y_mm + b.y_mm) / 2.0 - dx / size * (GRADIENT_ROW_MM + 2.0),
+                   atan2 (-dy, dx), id, mean);
+}
+
+static void
+note_steepest (SwDrawing *drawing, Stretch steepest)
+{
+  const SwPoint *p = drawing->face->section;
+  SwPaperPoint at =
+      sw_drawing_at (drawing, (p[steepest.from].x_m + p[steepest.to].x_m) / 2.0,
+                     (p[steepest.from].y_m + p[steepest.to].y_m) / 2.0);
+  g_autofree char *three =
+      sw_gradient_text (fabs (signed_angle (drawing->face, steepest.from, steepest.to)),
+                        drawing->draw->style);
+  g_autofree char *words =
+      sw_texts_fill (drawing->draw->texts, "drawing.steepest", "gradient", three, NULL);
+  SwLabelSpot spots[] = { { at.x_mm - 14.0, at.y_mm + SOIL_MM + 8.0, 0.0 },
+                          { at.x_mm - 6.0, at.y_mm + SOIL_MM + 14.0, 0.0 },
+                          { at.x_mm + 22.0, at.y_mm - 24.0, 0.0 } };
+
+  sw_drawing_callout (drawing, SW_LABEL_NEEDED, at, spots, G_N_ELEMENTS (spots),
+                      sw_drawing_object_id (drawing, "/stretch/%u", steepest.from),
+                      words);
+}
+
+/* Mean gradient and true length of all, and where it is steepest. */
+static void
+note_many (SwDrawing *drawing, const GArray *stretches)
+{
+  const SwFace *face = drawing->face;
+  const SwPoint *p = face->section;
+  SwPaperPoint a = sw_drawing_at (drawing, p[face->crest].x_m, p[face->crest].y_m);
+  SwPaperPoint b = sw_drawing_at (drawing, p[face->toe].x_m, p[face->toe].y_m);
+  Stretch steepest = g_array_index (stretches, Stretch, 0);
+  double length_m = 0.0;
+
+  for (guint i = face->crest; i < face->toe; i++)
+    length_m += hypot (p[i + 1].x_m - p[i].x_m, p[i + 1].y_m - p[i].y_m);
+  for (guint i = 1; i < stretches->len; i++)
+    {
+      Stretch one = g_array_index (stretches, Stretch, i);
+
+      if (signed_angle (face, one.from, one.to)
+          > signed_angle (face, steepest.from, steepest.to))
+        steepest = one;
+    }
+  note_mean (drawing, a, b, length_m);
+  note_steepest (drawing, steepest);
+}
+
 /* Which way water and rolls go. */
 static void
 draw_fall_arrow (SwDrawing *drawing, const GArray *stretches)
@@ -390,7 +465,7 @@ dimension_face (SwDrawing *drawing, const GArray *stretches)
   SwPaperPoint crest = sw_drawing_at (drawing, p[face->crest].x_m, p[face->crest].y_m);
   SwPaperPoint toe = sw_drawing_at (drawing, p[face->toe].x_m, p[face->toe].y_m);
   double below = toe.y_mm + SOIL_MM + 0.6, left = crest.x_mm - 1.0;
-  gboolean chain = stretches->len > 1 && stretches->len < 12;
+  gboolean chain = stretches->len > 1 && stretches->len <= MANY_STRETCHES;
 
   for (guint i = 0; chain && i < stretches->len; i++)
     {
@@ -461,6 +536,39 @@ sw_section_key (const SwResult *result, const SwDraw *draw, double mm_per_m)
   return key;
 }
 
+/* Sections taken elsewhere along the crest, thinly, with the place where they were taken. */
+static void
+draw_further (SwDrawing *drawing)
+{
+  const SwFace *face = drawing->face;
+
+  for (guint i = 0; i < face->n_further; i++)
+    {
+      const SwPoint *p = face->further[i].section;
+      g_autofree char *place = sw_drawing_length (drawing, face->further[i].along_m);
+      g_autofree char *words = sw_texts_fill (
+          drawing->draw->texts, "drawing.further-section", "along", place, NULL);
+      const char *id = sw_drawing_object_id (drawing, "/further/%u", i);
+      SwPaperPoint last = { 0.0, 0.0 };
+
+      sw_figure_object (drawing->figure, id);
+      for (guint k = 0; k < face->n_section; k++)
+        {
+          SwPaperPoint at = sw_drawing_at (drawing, p[k].x_m, p[k].y_m);
+
+          if (k > 0)
+            sw_draft_dashes (drawing->figure, SW_ROLE_MUTED, last.x_mm, last.y_mm,
+                             at.x_mm, at.y_mm, FURTHER_DASH_MM);
+          last = at;
+        }
+      sw_drawing_callout (drawing, SW_LABEL_USEFUL, last,
+                          (SwLabelSpot[]){ { last.x_mm - 6.0, last.y_mm + 9.0, 0.0 },
+                                           { last.x_mm + 4.0, last.y_mm - 12.0, 0.0 },
+                                           { last.x_mm - 16.0, last.y_mm + 13.0, 0.0 } },
+                          3, id, words);
+    }
+}
+
 static void
 draw_notes (SwDrawing *drawing, SwBox box)
 {
@@ -468,8 +576,12 @@ draw_notes (SwDrawing *drawing, SwBox box)
   g_autoptr (GArray) stretches = find_stretches (face);
 
   draw_datum (drawing, box);
-  for (guint i = 0; i < stretches->len; i++)
-    note_stretch (drawing, g_array_index (stretches, Stretch, i));
+  draw_further (drawing);
+  if (stretches->len <= MANY_STRETCHES)
+    for (guint i = 0; i < stretches->len; i++)
+      note_stretch (drawing, g_array_index (stretches, Stretch, i));
+  else
+    note_many (drawing, stretches);
   dimension_face (drawing, stretches);
   note_break (drawing, face->crest, "drawing.crest");
   note_break (drawing, face->toe, "drawing.toe");

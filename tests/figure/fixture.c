@@ -90,6 +90,18 @@ shape_straight (SwFace *face, double rise_m, double hv, double width_m)
   sw_face_set_outline (face, outline, 4);
 }
 
+/* About 2:1 with a ripple, as a level and staff would give it. */
+static void
+shape_survey (SwFace *face)
+{
+  SwPoint section[30], outline[] = { { 0, 0 }, { 30, 0 }, { 30, 29 }, { 0, 29 } };
+
+  for (int i = 0; i < 30; i++)
+    section[i] = (SwPoint){ i, 14.5 - 0.5 * i + 0.12 * (i % 3) };
+  sw_face_set_section (face, section, 30);
+  sw_face_set_outline (face, outline, 4);
+}
+
 static void
 shape (SwJob *job, SwFace *face, SlopeKind slope)
 {
@@ -118,7 +130,36 @@ shape (SwJob *job, SwFace *face, SlopeKind slope)
     case SLOPE_WIDE:
       shape_straight (face, 14.0, 2.5, 140.0);
       break;
+    case SLOPE_SURVEY:
+      shape_survey (face);
+      break;
+    case SLOPE_DITCH:
+      shape_straight (face, 1.6, 3.0, 90.0);
+      break;
+    case SLOPE_TALL:
+      shape_straight (face, 26.8, 2.0, 6.0);
+      break;
+    case SLOPE_NOSE:
+      shape_straight (face, 5.0, 2.5, 17.3);
+      face->crest_form = SW_CREST_NOSE;
+      face->crest_radius_m = 9.0;
+      break;
+    case SLOPE_BOWL:
+      shape_straight (face, 4.0, 2.0, 40.0);
+      face->crest_form = SW_CREST_BOWL;
+      face->crest_radius_m = 20.0;
+      break;
+    case SLOPE_HEAP:
+      shape_straight (face, 6.5, 1.54, 2.0 * G_PI * 4.0);
+      face->crest_form = SW_CREST_NOSE;
+      face->crest_radius_m = 4.0;
+      break;
+    case SLOPE_RULED:
+      shape_straight (face, 6.0, 2.0, 40.0);
+      sw_face_add_section (face, 40.0, (SwPoint[]){ { 0, 5.0 }, { 8.0, 1.0 } });
+      break;
     case SLOPE_L:
+    case SLOPE_COUNT:
     default:
       shape_straight (face, 6.0, 2.0, 20.0);
       sw_face_set_outline (face, l_plan, 6);

@@ -12,6 +12,13 @@ typedef enum
   SLOPE_SAND,    /* sandy bank: 1.5:1, 5.5 m, 26 m wide, wind the other way */
   SLOPE_WIDE,    /* 60 runs and check slots */
   SLOPE_L,       /* an L-shaped outline */
+  SLOPE_SURVEY,  /* a section of 30 surveyed points */
+  SLOPE_DITCH,   /* 90 m long, 1.6 m high */
+  SLOPE_TALL,    /* 6 m wide, 60 m down */
+  SLOPE_NOSE,    /* round the end of an embankment */
+  SLOPE_BOWL,    /* round the inside of a bend */
+  SLOPE_HEAP,    /* all round a stockpile */
+  SLOPE_RULED,   /* lower at the far end */
   SLOPE_COUNT
 } SlopeKind;
 

@@ -7,11 +7,19 @@
 /*
  * The drawings of a job. Each gives a figure of the view's size. A result that
  * could not be laid out (status not SW_OK) still gets its section and plan
- * from the job itself, without runs. Objects: "A" face id, then "/section/2",
- * "/outline/3", "/run/7", "/trench/0", "/tier/0", "/lap/1-2".
+ * from the job itself, without runs. Objects: "A" face id, then "/section/2"
+ * and "/outline/3" (points; the outline's side from that point on),
+ * "/stretch/2" (dimensions of the section from that point on), "/further/0"
+ * (a section taken elsewhere), "/ground", "/outline", "/datum", "/run/7",
+ * "/trench/0", "/tier/0", "/lap/1-2" (run numbers), "/pins", "/fall-line",
+ * "/wind", "/start" and "/order". Without a face: "scale-bar", "check-line".
  */
 
-/** Box of what a drawing shows, in its world metres: section (out, up), plan (along, out), face view (along, down). */
+/**
+ * Box of what a drawing shows, in its world metres: section (out, up), plan
+ * (along, out), face view (along, down). The plan of a round crest is bent to
+ * its true shape on paper and straight on screen.
+ */
 SwBox sw_section_box (const SwResult *result, guint face);
 SwBox sw_plan_box (const SwResult *result, guint face);
 SwBox sw_face_view_box (const SwResult *result, guint face);
@@ -43,7 +51,7 @@ SwFigure *sw_draw_plan (const SwResult *result, guint face, const SwView *view,
 SwFigure *sw_draw_face_view (const SwResult *result, guint face, const SwView *view,
                              const SwDraw *draw);
 
-/** Scale bar with "1 : 100" and a line to measure. Drawn with its left end at (x, y). */
+/** Scale bar with "1 : 100", its upper left at (x, y), and at the figure's right end a line to measure: 100 mm, 50 mm in narrow figures. */
 void sw_draw_scale_bar (SwFigure *figure, double x_mm, double y_mm, double mm_per_m,
                         double scale, const SwDraw *draw);
 

@@ -1,0 +1,108 @@
+/* SPDX-License-Identifier: MIT */
+#include "plan-shape.h"
+#include <math.h>
+
+/* Parts into which an edge of a bent plan is cut. */
+#define PARTS 24
+
+gboolean
+sw_plan_is_bent (const SwFace *face, const SwDraw *draw)
+{
+  return face->crest_form != SW_CREST_STRAIGHT && face->crest_radius_m > 0.0
+         && face->crest < face->n_section && face->n_outline >= 3 && !draw->on_screen;
+}
+
+/* A nose turns about a point behind its crest, a bowl about one before its toe. */
+SwPoint
+sw_plan_bend (const SwFace *face, SwPoint at)
+{
+  SwBox box = sw_ring_box ((SwRing){ face->outline, face->n_outline });
+  double middle_m = (box.x0_m + box.x1_m) / 2.0;
+  double crest_m = face->section[face->crest].x_m;
+  double sense = face->crest_form == SW_CREST_NOSE ? 1.0 : -1.0;
+  double turn = (at.x_m - middle_m) / face->crest_radius_m;
+  double radius_m = face->crest_radius_m + sense * (at.y_m - crest_m);
+
+  return (SwPoint){ middle_m + radius_m * sin (turn),
+                    crest_m + sense * (radius_m * cos (turn) - face->crest_radius_m) };
+}
+
+static SwPoint
+between (SwPoint a, SwPoint b, double t)
+{
+  return (SwPoint){ a.x_m + (b.x_m - a.x_m) * t, a.y_m + (b.y_m - a.y_m) * t };
+}
+
+static void
+grow (SwBox *box, SwPoint at)
+{
+  *box = (SwBox){ fmin (box->x0_m, at.x_m), fmin (box->y0_m, at.y_m),
+                  fmax (box->x1_m, at.x_m), fmax (box->y1_m, at.y_m) };
+}
+
+SwBox
+sw_plan_bent_box (const SwFace *face, double behind_m)
+{
+  SwBox box = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+  SwBox flat = sw_ring_box ((SwRing){ face->outline, face->n_outline });
+  double behind_out_m = face->section[face->crest].x_m - behind_m;
+
+  for (guint i = 0; i < face->n_outline; i++)
+    for (guint k = 0; k < PARTS; k++)
+      grow (&box, sw_plan_bend (face, between (face->outline[i],
+                                               face->outline[(i + 1) % face->n_outline],
+                                               (double) k / PARTS)));
+  for (guint k = 0; k <= PARTS; k++)
+    grow (&box, sw_plan_bend (face, between ((SwPoint){ flat.x0_m, behind_out_m },
+                                             (SwPoint){ flat.x1_m, behind_out_m },
+                                             (double) k / PARTS)));
+  return box;
+}
+
+SwPaperPoint
+sw_plan_at (const SwDrawing *drawing, double along_m, double out_m)
+{
+  SwPoint at = { along_m, out_m };
+
+  if (sw_plan_is_bent (drawing->face, drawing->draw))
+    at = sw_plan_bend (drawing->face, at);
+  return sw_view_to_paper (drawing->view, at);
+}
+
+GArray *
+sw_plan_path (const SwDrawing *drawing, const SwPoint *points, guint count,
+              gboolean closed)
+{
+  GArray *path = g_array_new (FALSE, FALSE, sizeof (SwPaperPoint));
+  guint parts = sw_plan_is_bent (drawing->face, drawing->draw) ? PARTS : 1;
+  guint edges = closed ? count : count - 1;
+  SwPaperPoint at;
+
+  for (guint i = 0; i < edges; i++)
+    for (guint k = 0; k < parts; k++)
+      {
+        SwPoint on = between (points[i], points[(i + 1) % count], (double) k / parts);
+
+        at = sw_plan_at (drawing, on.x_m, on.y_m);
+        g_array_append_val (path, at);
+      }
+  at = sw_plan_at (drawing, points[edges % count].x_m, points[edges % count].y_m);
+  g_array_append_val (path, at);
+  return path;
+}
+
+SwBox
+sw_plan_paper_box (const SwDrawing *drawing)
+{
+  const SwFace *face = drawing->face;
+  g_autoptr (GArray) path = sw_plan_path (drawing, face->outline, face->n_outline, TRUE);
+  SwBox box = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+
+  for (guint i = 0; i < path->len; i++)
+    {
+      SwPaperPoint at = g_array_index (path, SwPaperPoint, i);
+
+      grow (&box, (SwPoint){ at.x_mm, at.y_mm });
+    }
+  return box;
+}
