@@ -13,7 +13,7 @@ import tempfile
 from pathlib import Path
 
 ROOT = Path(sys.argv[1])
-SLOPEPACK = sys.argv[2]
+SLOPEPACK = str(Path(sys.argv[2]).resolve())
 sys.path.insert(0, str(ROOT / "tests" / "lint"))
 import tap  # noqa: E402
 
@@ -131,11 +131,13 @@ def expect_job_trouble(status, parts, *changes):
 
 
 def case_job_not_json():
-    expect_job_trouble(UNREADABLE, ["bad.slope.json:", "']' expected"], ('"faces": [', '"faces": [['))
+    expect_job_trouble(UNREADABLE, ["bad.slope.json:", "']' expected"],
+                       ('"faces": [', '"faces": [['))
 
 
 def case_job_newer():
-    expect_job_trouble(UNREADABLE, ["bad.slope.json", "99"], ('"slopewright": 1', '"slopewright": 99'))
+    expect_job_trouble(UNREADABLE, ["bad.slope.json", "99"],
+                       ('"slopewright": 1', '"slopewright": 99'))
 
 
 def case_job_wrong_type():

@@ -16,7 +16,7 @@ import sys
 from pathlib import Path
 
 ROOT = Path(sys.argv[1])
-SLOPEPACK = sys.argv[2]
+SLOPEPACK = str(Path(sys.argv[2]).resolve())
 sys.path.insert(0, str(ROOT / "tests" / "lint"))
 import tap  # noqa: E402
 
