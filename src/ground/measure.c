@@ -134,11 +134,10 @@ add_outer_crossing (const SwGround *ground, guint station, guint point, gboolean
     g_array_append_val (shares, share);
 }
 
-/* Shares of the line from @a to @b at which the surface under it has a kink: ascending,
- * in (0, 1). */
-static void
-find_kinks (const SwGround *ground, SwPoint a, SwPoint b, GArray *shares)
+void
+sw_ground_kinks (const SwGround *ground, SwPoint a, SwPoint b, GArray *shares)
 {
+  g_array_set_size (shares, 0);
   for (guint s = 0; s < ground->stations; s++)
     if ((a.x_m < ground->along_m[s]) != (b.x_m < ground->along_m[s]))
       {
@@ -182,7 +181,7 @@ sw_ground_length_m (const SwGround *ground, SwPoint a, SwPoint b)
   Line line = { ground, a, b, 0 };
   double from = 0.0, one = 1.0, length_m = 0.0;
 
-  find_kinks (ground, a, b, kinks);
+  sw_ground_kinks (ground, a, b, kinks);
   g_array_append_val (kinks, one);
   for (guint i = 0; i < kinks->len; i++)
     {
@@ -262,8 +261,7 @@ find_column_kinks (const SwGround *ground, SwRing plan)
       SwPoint a = plan.points[j], b = plan.points[i];
 
       g_array_append_val (kinks, b.x_m);
-      g_array_set_size (shares, 0);
-      find_kinks (ground, a, b, shares);
+      sw_ground_kinks (ground, a, b, shares);
       for (guint k = 0; k < shares->len; k++)
         {
           double along_m = a.x_m + g_array_index (shares, double, k) * (b.x_m - a.x_m);

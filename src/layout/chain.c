@@ -5,6 +5,9 @@
 /* An edge within 15 degrees of the fall line on plan is a side; tan 15 degrees. */
 #define SIDE_TAN 0.2679491924311227
 
+/* Bends so near to each other or to an end of their edge are one. */
+#define SAME_SHARE 1e-9
+
 typedef struct
 {
   SwChainKind kind;
@@ -65,8 +68,28 @@ ring_point (SwRing ring, gboolean forwards, guint index)
   return ring.points[forwards ? i : ring.count - 1 - i];
 }
 
+/* The end @b of an edge that begins at @a, after the places where the ground bends. */
 static void
-add_ring_chains (GPtrArray *chains, SwRing ring)
+add_edge (SwChain *chain, const SwGround *ground, SwPoint a, SwPoint b)
+{
+  g_autoptr (GArray) shares = g_array_new (FALSE, FALSE, sizeof (double));
+  double before = 0.0;
+
+  sw_ground_kinks (ground, a, b, shares);
+  for (guint i = 0; i < shares->len; i++)
+    {
+      double share = g_array_index (shares, double, i);
+      SwPoint p = { a.x_m + share * (b.x_m - a.x_m), a.y_m + share * (b.y_m - a.y_m) };
+
+      if (share - before > SAME_SHARE && 1.0 - share > SAME_SHARE)
+        g_array_append_val (chain->points, p);
+      before = share;
+    }
+  g_array_append_val (chain->points, b);
+}
+
+static void
+add_ring_chains (GPtrArray *chains, SwRing ring, const SwGround *ground)
 {
   gboolean forwards = sw_ring_signed_area_m2 (ring) > 0.0;
   guint start = 0;
@@ -94,19 +117,33 @@ add_ring_chains (GPtrArray *chains, SwRing ring)
           g_array_append_val (chain->points, a);
           g_ptr_array_add (chains, chain);
         }
-      g_array_append_val (chain->points, b);
+      add_edge (chain, ground, a, b);
       before = kind;
     }
 }
 
+/* By the left end, upper first: an outline may begin anywhere. */
+static int
+compare_chains (gconstpointer a, gconstpointer b)
+{
+  const SwChain *x = *(SwChain *const *) a, *y = *(SwChain *const *) b;
+  SwPoint p = g_array_index (x->points, SwPoint, 0);
+  SwPoint q = g_array_index (y->points, SwPoint, 0);
+
+  if (p.x_m < q.x_m || p.x_m > q.x_m)
+    return p.x_m < q.x_m ? -1 : 1;
+  return (p.y_m > q.y_m) - (p.y_m < q.y_m);
+}
+
 GPtrArray *
-sw_chains_new (const SwRegion *region)
+sw_chains_new (const SwRegion *region, const SwGround *ground)
 {
   GPtrArray *chains = g_ptr_array_new_with_free_func (free_chain);
 
   for (guint i = 0; i < sw_region_rings (region); i++)
-    add_ring_chains (chains, sw_region_ring (region, i));
+    add_ring_chains (chains, sw_region_ring (region, i), ground);
   for (guint i = 0; i < chains->len; i++)
     turn_about (g_ptr_array_index (chains, i));
+  g_ptr_array_sort (chains, compare_chains);
   return chains;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "region.h"
+#include <slopewright/ground/ground.h>
 
 /** What part of its tier an edge of the region bounds. */
 typedef enum
@@ -19,5 +20,13 @@ typedef struct
   GArray *points;        /* (element-type SwPoint) on plan */
 } SwChain;
 
-/** Returns: (transfer full) (element-type SwChain): all edges of @region, each in one chain. */
-GPtrArray *sw_chains_new (const SwRegion *region);
+/**
+ * sw_chains_new:
+ * @region: outline of a tier
+ * @ground: what it lies on; an edge gets a point where the ground under it
+ *   bends, so that between two points it is straight in space
+ *
+ * Returns: (transfer full) (element-type SwChain): all edges of @region, each
+ *   in one chain; from left to right, whatever point the outline begins with.
+ */
+GPtrArray *sw_chains_new (const SwRegion *region, const SwGround *ground);

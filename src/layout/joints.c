@@ -126,22 +126,33 @@ bar_slots (SwJointing *jointing)
 }
 
 static void
-bar_neighbour (SwJointing *jointing, const SwRun *neighbour, const SwPiece *pieces)
+bar_beside (SwJointing *jointing, const SwRun *beside, const SwPiece *pieces)
 {
   double stagger_m =
       sw_practice_get (jointing->layout->practice, SW_PRACTICE_JOINT_STAGGER_M);
 
-  for (guint i = 0; i + 1 < neighbour->n_pieces; i++)
+  for (guint i = 0; i + 1 < beside->n_pieces; i++)
     {
-      double down_m = pieces[neighbour->first_piece + i].down_to_m;
+      double down_m = pieces[beside->first_piece + i].down_to_m;
 
       bar (jointing, down_m - stagger_m, down_m + stagger_m);
     }
 }
 
+/* The strip before may be in several parts, so all its runs count. */
+static void
+bar_strip_before (SwJointing *jointing, const SwPiece *pieces)
+{
+  const SwRun *run = jointing->run;
+  const SwRun *first = jointing->face->runs + jointing->face->tiers[run->tier].first_run;
+
+  for (const SwRun *r = run; r > first && r[-1].number >= run->number - 1; r--)
+    if (r[-1].number == run->number - 1)
+      bar_beside (jointing, r - 1, pieces);
+}
+
 SwJointing *
-sw_jointing_new (const SwLayout *layout, guint face, guint run, const SwRun *neighbour,
-                 const SwPiece *pieces)
+sw_jointing_new (const SwLayout *layout, guint face, guint run, const SwPiece *pieces)
 {
   SwJointing *jointing = g_new0 (SwJointing, 1);
 
@@ -155,8 +166,8 @@ sw_jointing_new (const SwLayout *layout, guint face, guint run, const SwRun *nei
   bar_ends (jointing);
   bar_breaks (jointing);
   bar_slots (jointing);
-  if (neighbour != NULL)
-    bar_neighbour (jointing, neighbour, pieces);
+  if (pieces != NULL)
+    bar_strip_before (jointing, pieces);
   return jointing;
 }
 

@@ -16,13 +16,13 @@ typedef struct
 
 /**
  * sw_jointing_new:
- * @neighbour: (nullable): the run beside it that is already cut, with its pieces
+ * @pieces: (nullable): what is cut already; NULL to stagger with nothing
  *
  * Bars the zones below the crest and above the toe, the breaks of the section,
- * the check slots and the stagger round the neighbour's joints, all by the practice.
+ * the check slots and the stagger round the joints of the strip before, all by the practice.
  */
 SwJointing *sw_jointing_new (const SwLayout *layout, guint face, guint run,
-                             const SwRun *neighbour, const SwPiece *pieces);
+                             const SwPiece *pieces);
 void sw_jointing_free (SwJointing *jointing);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwJointing, sw_jointing_free)
 

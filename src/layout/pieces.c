@@ -85,33 +85,25 @@ cut_run_by (Cutter *cutter, const SwJointing *jointing, guint face_index, guint 
   return SW_OK;
 }
 
-/* Where the neighbour's joints leave no room at all, a joint beside one of them is better
- * than no plan. */
+/* Where the joints of the strip before leave no room at all, a joint beside one of them is
+ * better than no plan. */
 static SwStatus
-cut_run (Cutter *cutter, guint face_index, guint run_index, const SwRun *neighbour)
+cut_run (Cutter *cutter, guint face_index, guint run_index)
 {
   const SwPiece *cut = (const SwPiece *) cutter->pieces->data;
   Cutter before = *cutter;
   guint pieces = cutter->pieces->len;
   g_autoptr (SwJointing) staggered =
-      sw_jointing_new (cutter->layout, face_index, run_index, neighbour, cut);
+      sw_jointing_new (cutter->layout, face_index, run_index, cut);
   g_autoptr (SwJointing) alone = NULL;
   SwStatus status = cut_run_by (cutter, staggered, face_index, run_index);
 
-  if (status == SW_OK || neighbour == NULL)
+  if (status == SW_OK)
     return status;
   *cutter = before;
   g_array_set_size (cutter->pieces, pieces);
-  alone = sw_jointing_new (cutter->layout, face_index, run_index, NULL, NULL);
+  alone = sw_jointing_new (cutter->layout, face_index, run_index, NULL);
   return cut_run_by (cutter, alone, face_index, run_index);
-}
-
-static const SwRun *
-neighbour_of (const SwFaceLayout *face, guint run)
-{
-  return run > 0 && face->runs[run - 1].tier == face->runs[run].tier
-             ? &face->runs[run - 1]
-             : NULL;
 }
 
 SwStatus
@@ -123,7 +115,7 @@ sw_cut_pieces (SwLayout *layout, gboolean save, GArray *pieces)
   for (guint f = 0; f < layout->n_faces; f++)
     for (guint r = 0; r < layout->faces[f].n_runs; r++)
       {
-        SwStatus status = cut_run (&cutter, f, r, neighbour_of (&layout->faces[f], r));
+        SwStatus status = cut_run (&cutter, f, r);
 
         if (status != SW_OK)
           return status;

@@ -20,32 +20,42 @@ add_pin (SwLaying *laying, guint tier, SwPinRole role, double along_m, double do
   g_array_append_val (laying->pins, pin);
 }
 
-/* Pins from end to end of a line, no further apart than @spacing_m. */
+/* True distance of two places, the ground between them being straight. */
+static double
+distance_m (const SwGround *ground, SwPlace a, SwPlace b)
+{
+  double stretch = sw_ground_stretch (ground, (a.out_m + b.out_m) / 2.0);
+
+  return hypot (stretch * (b.along_m - a.along_m), b.down_m - a.down_m);
+}
+
+/* Pins from end to end of a line, evenly, no further apart than @spacing_m. The steps follow
+ * the line itself, which lies beside the edge that the trench's length is taken along. */
 static void
 pin_line (SwLaying *laying, const SwTrench *trench, SwPinRole role, double spacing_m)
 {
-  int gaps = sw_count_up (trench->length_m, spacing_m);
-  double step_m = trench->length_m / MAX (gaps, 1), along_line_m = 0.0;
-  int next = 0;
+  double whole_m = 0.0, walked_m = 0.0, step_m;
+  int gaps, next = 0;
 
+  for (guint i = 1; i < trench->n_line; i++)
+    whole_m += distance_m (laying->out->ground, trench->line[i - 1], trench->line[i]);
+  gaps = sw_count_up (whole_m, spacing_m);
+  step_m = whole_m / MAX (gaps, 1);
   for (guint i = 1; i < trench->n_line; i++)
     {
       SwPlace a = trench->line[i - 1], b = trench->line[i];
-      double length_m =
-          sw_ground_length_m (laying->out->ground, (SwPoint){ a.along_m, a.out_m },
-                              (SwPoint){ b.along_m, b.out_m });
+      double length_m = distance_m (laying->out->ground, a, b);
+      gboolean last = i + 1 == trench->n_line;
 
-      for (; next <= gaps
-             && (next * step_m <= along_line_m + length_m || i + 1 == trench->n_line);
-           next++)
+      for (; next <= gaps && (last || next * step_m <= walked_m + length_m); next++)
         {
-          double t = length_m > 0.0 ? (next * step_m - along_line_m) / length_m : 0.0;
+          double t = length_m > 0.0 ? (next * step_m - walked_m) / length_m : 0.0;
 
           t = CLAMP (t, 0.0, 1.0);
           add_pin (laying, trench->tier, role, a.along_m + t * (b.along_m - a.along_m),
                    a.down_m + t * (b.down_m - a.down_m));
         }
-      along_line_m += length_m;
+      walked_m += length_m;
     }
 }
 
@@ -189,7 +199,9 @@ pin_field_gap (SwLaying *laying, guint tier_index, const SwPiece *pieces, double
   add_joint_rows (laying, tier, pieces, (from_m + to_m) / 2.0, rows_m);
   for (int c = 1; c <= columns; c++)
     {
-      gboolean odd = c % 2 == 1;
+      /* Counted from the leeward end, so that the mirrored face is pinned as its mirror. */
+      int from_leeward = laying->face->leeward == SW_SIDE_LEFT ? c : columns + 1 - c;
+      gboolean odd = from_leeward % 2 == 1;
       Column column = { .tier = tier_index,
                         .role = SW_PIN_FIELD,
                         .along_m = from_m + c * gap_m,
@@ -317,7 +329,7 @@ sw_lay_pins (SwLaying *laying, const SwPiece *pieces)
   for (guint t = 0; t < laying->out->n_tiers; t++)
     {
       g_autoptr (GPtrArray) chains =
-          sw_chains_new (g_ptr_array_index (laying->regions, t));
+          sw_chains_new (g_ptr_array_index (laying->regions, t), laying->out->ground);
 
       for (guint i = 0; i < chains->len; i++)
         if (((SwChain *) chains->pdata[i])->kind == SW_CHAIN_SIDE

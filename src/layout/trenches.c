@@ -122,7 +122,7 @@ sw_lay_trenches (SwLaying *laying)
   for (guint t = 0; t < laying->tiers->len; t++)
     {
       g_autoptr (GPtrArray) chains =
-          sw_chains_new (g_ptr_array_index (laying->regions, t));
+          sw_chains_new (g_ptr_array_index (laying->regions, t), laying->ground);
 
       for (guint i = 0; i < chains->len; i++)
         if (((SwChain *) chains->pdata[i])->kind == SW_CHAIN_CREST)

@@ -80,6 +80,11 @@ random_outline (GRand *rand, OutlineKind kind, double width_m, double out_m)
       add (o, b, 0.0), add (o, width_m, 0.0), add (o, width_m, out_m),
           add (o, 0.0, out_m);
       break;
+    case OUTLINE_C:
+      add (o, 0.0, 0.0), add (o, width_m, 0.0), add (o, width_m, 0.4 * middle_m);
+      add (o, a, 0.4 * middle_m), add (o, a, middle_m), add (o, width_m, middle_m);
+      add (o, width_m, out_m), add (o, 0.0, out_m);
+      break;
     case OUTLINE_SKEW:
       add (o, 0.0, 0.1 * out_m), add (o, a, 0.0), add (o, width_m, 0.15 * out_m);
       add (o, 0.95 * width_m, 0.9 * out_m), add (o, b, out_m),
@@ -114,6 +119,7 @@ random_job (GRand *rand, OutlineKind kind)
 
   face->leeward = g_rand_boolean (rand) ? SW_SIDE_LEFT : SW_SIDE_RIGHT;
   job->surplus = g_rand_boolean (rand) ? SW_SURPLUS_SPREAD : SW_SURPLUS_TRIM;
+  job->joints = g_rand_boolean (rand) ? SW_JOINTS_LONG_RUNS : SW_JOINTS_SAVE_ROLLS;
   job->roll_width_m = rolls[roll].width_m;
   job->roll_length_m = rolls[roll].length_m;
   if (g_rand_boolean (rand))

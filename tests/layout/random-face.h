@@ -11,6 +11,7 @@ typedef enum
   OUTLINE_L,
   OUTLINE_U_OPEN_AT_TOE,
   OUTLINE_U_OPEN_AT_CREST,
+  OUTLINE_C, /* a notch from the right: strips in two parts */
   OUTLINE_SKEW,
   OUTLINE_KIND_COUNT
 } OutlineKind;

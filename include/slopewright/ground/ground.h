@@ -80,6 +80,13 @@ double sw_ground_out_m (const SwGround *ground, double along_m, double down_m);
 /** True length of the surface line over the straight plan line from @a to @b: sum of sqrt(dx2 + dy2 + dz2) over its breaks. */
 double sw_ground_length_m (const SwGround *ground, SwPoint a, SwPoint b);
 
+/**
+ * sw_ground_kinks:
+ * @shares: (element-type double): cleared, then filled with the shares of the
+ *   way from @a to @b on plan, 0 to 1 ascending, at which the ground bends
+ */
+void sw_ground_kinks (const SwGround *ground, SwPoint a, SwPoint b, GArray *shares);
+
 /** True area of the surface over a simple plan polygon. */
 double sw_ground_area_m2 (const SwGround *ground, SwRing plan);
 
