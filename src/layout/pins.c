@@ -20,31 +20,19 @@ add_pin (SwLaying *laying, guint tier, SwPinRole role, double along_m, double do
   g_array_append_val (laying->pins, pin);
 }
 
-/* True distance of two places, the ground between them being straight. */
-static double
-distance_m (const SwGround *ground, SwPlace a, SwPlace b)
-{
-  double stretch = sw_ground_stretch (ground, (a.out_m + b.out_m) / 2.0);
-
-  return hypot (stretch * (b.along_m - a.along_m), b.down_m - a.down_m);
-}
-
-/* Pins from end to end of a line, evenly, no further apart than @spacing_m. The steps follow
- * the line itself, which lies beside the edge that the trench's length is taken along. */
+/* Pins from end to end of a line, evenly, no further apart than @spacing_m. */
 static void
 pin_line (SwLaying *laying, const SwTrench *trench, SwPinRole role, double spacing_m)
 {
-  double whole_m = 0.0, walked_m = 0.0, step_m;
-  int gaps, next = 0;
+  int gaps = sw_count_up (trench->length_m, spacing_m), next = 0;
+  double step_m = trench->length_m / MAX (gaps, 1), walked_m = 0.0;
 
-  for (guint i = 1; i < trench->n_line; i++)
-    whole_m += distance_m (laying->out->ground, trench->line[i - 1], trench->line[i]);
-  gaps = sw_count_up (whole_m, spacing_m);
-  step_m = whole_m / MAX (gaps, 1);
   for (guint i = 1; i < trench->n_line; i++)
     {
       SwPlace a = trench->line[i - 1], b = trench->line[i];
-      double length_m = distance_m (laying->out->ground, a, b);
+      double length_m =
+          sw_ground_length_m (laying->out->ground, (SwPoint){ a.along_m, a.out_m },
+                              (SwPoint){ b.along_m, b.out_m });
       gboolean last = i + 1 == trench->n_line;
 
       for (; next <= gaps && (last || next * step_m <= walked_m + length_m); next++)

@@ -22,22 +22,62 @@ finish_trench (SwLaying *laying, SwTrench *trench)
   g_array_append_vals (laying->trenches, trench, 1);
 }
 
+static int
+compare_doubles (gconstpointer a, gconstpointer b)
+{
+  double x = *(const double *) a, y = *(const double *) b;
+
+  return (x > y) - (x < y);
+}
+
+/* Places between @a and @b where the line between them, straight on the face view, crosses a
+ * break of the section; so the line is straight in space from place to place. */
+static void
+add_bends (const SwLaying *laying, SwPlace a, SwPlace b, GArray *line)
+{
+  const SwGround *ground = laying->ground;
+  g_autoptr (GArray) shares = g_array_new (FALSE, FALSE, sizeof (double));
+
+  for (guint i = 0; i < laying->face->n_section; i++)
+    {
+      double gap_a = a.down_m - sw_ground_break_down_m (ground, i, a.along_m);
+      double gap_b = b.down_m - sw_ground_break_down_m (ground, i, b.along_m);
+      double share = gap_a / (gap_a - gap_b);
+
+      if ((gap_a < 0.0 && gap_b > 0.0) || (gap_a > 0.0 && gap_b < 0.0))
+        g_array_append_val (shares, share);
+    }
+  g_array_sort (shares, compare_doubles);
+  for (guint i = 0; i < shares->len; i++)
+    {
+      double share = g_array_index (shares, double, i);
+      SwPlace bend = place_at (ground, a.along_m + share * (b.along_m - a.along_m),
+                               a.down_m + share * (b.down_m - a.down_m));
+
+      g_array_append_val (line, bend);
+    }
+}
+
 /* @beyond_m: how far past the chain, down the slope, the centre line lies; negative is upslope. */
 static void
 add_along_chain (SwLaying *laying, SwTrench trench, const SwChain *chain, double beyond_m)
 {
   const SwPoint *p = (const SwPoint *) chain->points->data;
+  GArray *line = g_array_new (FALSE, FALSE, sizeof (SwPlace));
 
-  trench.n_line = chain->points->len;
-  trench.line = g_new (SwPlace, trench.n_line);
-  for (guint i = 0; i < trench.n_line; i++)
+  for (guint i = 0; i < chain->points->len; i++)
     {
-      trench.line[i] = place_at (laying->ground, p[i].x_m,
-                                 sw_ground_down_m (laying->ground, p[i]) + beyond_m);
+      SwPlace place = place_at (laying->ground, p[i].x_m,
+                                sw_ground_down_m (laying->ground, p[i]) + beyond_m);
+
       if (i > 0)
-        trench.length_m +=
-            true_length_m (laying->ground, trench.line[i - 1], trench.line[i]);
+        add_bends (laying, g_array_index (line, SwPlace, line->len - 1), place, line);
+      g_array_append_val (line, place);
     }
+  trench.n_line = line->len;
+  trench.line = (SwPlace *) g_array_free (line, FALSE);
+  for (guint i = 1; i < trench.n_line; i++)
+    trench.length_m += true_length_m (laying->ground, trench.line[i - 1], trench.line[i]);
   finish_trench (laying, &trench);
 }
 

@@ -79,7 +79,7 @@ test_bench_lines (void)
     }
 }
 
-/* The same way back, in two parts, and in the mirror is as long; a line along the crest is level. */
+/* The same way back, in two parts, and in the mirror is as long; along the crest it is level. */
 static void
 test_line_invariants (void)
 {

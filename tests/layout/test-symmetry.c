@@ -4,7 +4,7 @@
 #include <math.h>
 #include <slopewright/base/count.h>
 
-#define FACES 30
+#define FACES 12
 
 typedef void (*ChangeJob) (SwJob *job);
 
