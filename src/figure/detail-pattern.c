@@ -88,7 +88,8 @@ draw_pins (Pattern *pattern)
     }
 }
 
-/* Two neighbouring field columns, or the lap and the only column. FALSE: no field pins in the window. */
+/* Two neighbouring field columns, or the lap and the only column. FALSE: no field pins
+ * in the window. */
 static gboolean
 find_columns (const Pattern *pattern, double *first_m, double *second_m, double *row_m)
 {

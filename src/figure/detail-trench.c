@@ -69,7 +69,8 @@ begin_key (KeySheet *key, const SwResult *result, guint face, double width_mm,
                    draw, "drawing.detail.key-trench");
 }
 
-/* Ground, and the blanket from the slope over the set-back into the hole, and back over it as the fold. */
+/* Ground, and the blanket from the slope over the set-back into the hole, and back
+ * over it as the fold. */
 static void
 draw_key (KeySheet *key, double slope)
 {

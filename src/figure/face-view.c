@@ -79,7 +79,8 @@ draw_run (SwDrawing *drawing, guint i)
                        quad[side].y_mm, quad[3 - side].x_mm, quad[3 - side].y_mm);
 }
 
-/* Where run @b, laid later, lies over run @a: hatched, the hidden edge dashed, the upper one full. */
+/* Where run @b, laid later, lies over run @a: hatched, the hidden edge dashed, the
+ * upper one full. */
 static void
 draw_lap (SwDrawing *drawing, const SwRun *a, const SwRun *b)
 {
@@ -170,7 +171,8 @@ draw_trench (SwDrawing *drawing, guint i)
   sw_figure_area (drawing->figure, roles[trench->kind], band, 2 * n);
 }
 
-/* Points of an edge over the breaks of the one section: between them it unfolds to a straight line. */
+/* Points of an edge over the breaks of the one section: between them it unfolds to a
+ * straight line. */
 static void
 add_breaks (const SwFaceLayout *laid, SwPoint a, SwPoint b, GArray *flat)
 {

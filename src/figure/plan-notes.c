@@ -15,7 +15,8 @@
 /* Sides shorter than this on paper carry no dimension. */
 #define SHORT_SIDE_MM 6.0
 
-/* Where a number lies within the outline: near the upper end, else the middle, else the lower end. */
+/* Where a number lies within the outline: near the upper end, else the middle, else
+ * the lower end. */
 static guint
 number_spots (const SwDrawing *drawing, const SwRun *run, SwLabelSpot spots[3])
 {

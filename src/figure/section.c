@@ -85,7 +85,8 @@ ground_up_m (const SwFace *face, double out_m)
   return p[face->n_section - 1].y_m;
 }
 
-/* The ground line between two distances out, with the breaks between them. (element-type SwPaperPoint) */
+/* The ground line between two distances out, with the breaks between them. (element-
+ * type SwPaperPoint) */
 static GArray *
 ground_line (const SwDrawing *drawing, double from_m, double to_m)
 {
@@ -141,7 +142,8 @@ trench_index (const SwFaceLayout *laid, SwTrenchKind kind, guint tier, guint nth
   return -1;
 }
 
-/* A hole with its upslope edge at @out_m; (element-type SwPaperPoint): upslope edge, floor, floor, downslope edge. */
+/* A hole with its upslope edge at @out_m; (element-type SwPaperPoint): upslope edge,
+ * floor, floor, downslope edge. */
 static void
 trench_hole (const SwDrawing *drawing, double out_m, double width_m, double depth_m,
              SwPaperPoint hole[4])

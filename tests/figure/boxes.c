@@ -28,7 +28,8 @@ figure_has_object (const SwFigure *figure, const char *object)
   return FALSE;
 }
 
-/* Corners of a text's ink: from a capital's top, 0.72 em, to a descender, 0.2 em below the base line. */
+/* Corners of a text's ink: from a capital's top, 0.72 em, to a descender, 0.2 em below
+ * the base line. */
 static void
 text_corners (const SwFigure *figure, const SwItem *item, const SwTextMeasure *measure,
               SwPaperPoint corners[4])
