@@ -85,8 +85,8 @@ ground_up_m (const SwFace *face, double out_m)
   return p[face->n_section - 1].y_m;
 }
 
-/* The ground line between two distances out, with the breaks between them. (element-
- * type SwPaperPoint) */
+/* The ground line between two distances out, with the breaks between them.
+ * (element-type SwPaperPoint) */
 static GArray *
 ground_line (const SwDrawing *drawing, double from_m, double to_m)
 {
