@@ -49,6 +49,10 @@ sw_detail_lining (SwDetailSheet *sheet, const SwPaperPoint *path, guint count,
 
   sw_drawing_object (&sheet->drawing, "/tier/0");
   sw_figure_line (figure, SW_ROLE_BLANKET, path, count);
+  /* In a narrow slot the arrows of the two walls would run into each other. */
+  if (count >= 3
+      && hypot (path[2].x_mm - path[1].x_mm, path[2].y_mm - path[1].y_mm) < SHORT_WALL_MM)
+    return;
   for (guint i = 1; i < count; i++)
     draw_arrow_beside (figure, path[i - 1], path[i], side);
 }

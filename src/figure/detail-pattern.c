@@ -11,6 +11,9 @@
 #define BOTTOM_MM 8.0
 #define PIN_MM 0.55
 
+/* Pins nearer than this stand in one row or column. */
+#define SAME_M 1e-3
+
 typedef struct
 {
   SwDetailSheet sheet;
@@ -88,54 +91,69 @@ draw_pins (Pattern *pattern)
     }
 }
 
-/* Two neighbouring field columns, or the lap and the only column. FALSE: no field pins
- * in the window. */
 static gboolean
-find_columns (const Pattern *pattern, double *first_m, double *second_m, double *row_m)
+in_window (const Pattern *pattern, const SwPinPlace *pin)
+{
+  return (double) pin->down_m >= pattern->box.y0_m
+         && (double) pin->down_m <= pattern->box.y1_m
+         && (double) pin->along_m >= pattern->run->along_from_m
+         && (double) pin->along_m <= pattern->run->along_to_m;
+}
+
+/* The field pin of the highest row that is nearest to the run's middle; NULL: none in the window. */
+static const SwPinPlace *
+first_field_pin (const Pattern *pattern)
 {
   double middle = (pattern->run->along_from_m + pattern->run->along_to_m) / 2.0;
-  double best = INFINITY, next = INFINITY, row = INFINITY;
+  const SwPinPlace *first = NULL;
 
   for (gsize i = 0; i < pattern->laid->n_pins; i++)
     {
       const SwPinPlace *pin = &pattern->laid->pins[i];
-      double along = (double) pin->along_m, down = (double) pin->down_m;
+      double lower;
 
-      if (pin->role != SW_PIN_FIELD || down > pattern->box.y1_m
-          || down < pattern->box.y0_m || along > pattern->run->along_to_m
-          || along < pattern->run->along_from_m)
+      if (pin->role != SW_PIN_FIELD || !in_window (pattern, pin))
         continue;
-      if (fabs (along - middle) < fabs (best - middle) - 1e-4)
-        best = along;
+      lower = first != NULL ? (double) pin->down_m - (double) first->down_m : -1.0;
+      if (lower < -SAME_M
+          || (lower < SAME_M
+              && fabs ((double) pin->along_m - middle)
+                     < fabs ((double) first->along_m - middle) - SAME_M))
+        first = pin;
     }
-  for (gsize i = 0; i < pattern->laid->n_pins && isfinite (best); i++)
+  return first;
+}
+
+/* Distance to the next column on the right, of the field or the lap; infinite without one. */
+static double
+next_column_m (const Pattern *pattern, double along_m)
+{
+  double next = INFINITY;
+
+  for (gsize i = 0; i < pattern->laid->n_pins; i++)
     {
       const SwPinPlace *pin = &pattern->laid->pins[i];
-      double along = (double) pin->along_m, down = (double) pin->down_m;
 
-      if (down > pattern->box.y1_m || down < pattern->box.y0_m)
-        continue;
-      if (pin->role == SW_PIN_FIELD && fabs (along - best) < 1e-3)
-        row = fmin (row, down);
       if ((pin->role == SW_PIN_FIELD || pin->role == SW_PIN_SIDE_LAP)
-          && along > best + 1e-3)
-        next = fmin (next, along);
+          && in_window (pattern, pin) && (double) pin->along_m > along_m + SAME_M)
+        next = fmin (next, (double) pin->along_m);
     }
-  *first_m = best;
-  *second_m = next;
-  *row_m = row;
-  return isfinite (best) && isfinite (row);
+  return next;
 }
 
 static void
 note_field (Pattern *pattern)
 {
   SwDrawing *drawing = &pattern->sheet.drawing;
+  const SwPinPlace *pin = first_field_pin (pattern);
   double first_m, second_m, row_m, step_m = pattern->tier->pin_down_m;
   SwPaperPoint left = at (pattern, pattern->box.x0_m, 0.0);
 
-  if (!find_columns (pattern, &first_m, &second_m, &row_m))
+  if (pin == NULL)
     return;
+  first_m = (double) pin->along_m;
+  row_m = (double) pin->down_m;
+  second_m = next_column_m (pattern, first_m);
   if (row_m + step_m <= pattern->box.y1_m)
     sw_detail_dimension (
         &pattern->sheet, (SwPaperPoint){ left.x_mm, at (pattern, 0.0, row_m).y_mm },

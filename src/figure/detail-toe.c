@@ -129,14 +129,15 @@ draw_end (const SwResult *result, guint face, double width_mm, double height_mm,
   end = toe.x + sw_detail_mm (&toe.sheet, fold_m);
   {
     SwPaperPoint ground[3] = { toe.start, { toe.x, toe.y }, { toe.right, toe.y } };
-    SwPaperPoint path[4] = { { toe.start.x_mm, toe.start.y_mm - OFF_MM * 1.3 },
+    SwPaperPoint path[5] = { { toe.start.x_mm, toe.start.y_mm - OFF_MM * 1.3 },
+                             { toe.x - 3.0, toe.y - 3.0 * tan (slope) - OFF_MM * 1.3 },
                              { toe.x, toe.y - high },
                              { end, toe.y - high },
                              { end, toe.y - OFF_MM } };
     SwPaperPoint under[2] = { { end, toe.y - OFF_MM }, { toe.x, toe.y - OFF_MM } };
 
     sw_detail_ground (&toe.sheet, ground, 3, height_mm - 0.5);
-    sw_detail_line (&toe.sheet, SW_ROLE_BLANKET, path, turned ? 4 : 2);
+    sw_detail_line (&toe.sheet, SW_ROLE_BLANKET, path, turned ? 5 : 3);
     if (turned)
       {
         sw_figure_line (toe.sheet.drawing.figure, SW_ROLE_BLANKET, under, 2);

@@ -85,9 +85,12 @@ draw_key (KeySheet *key, double slope)
                                 { key->crest, level - OFF_MM },
                                 { hole.right - OFF_MM, level - OFF_MM } };
   SwPaperPoint path[4];
-  guint n = lining_path (key->sheet.drawing.practice->trench_lining, hole, path);
-  SwPaperPoint fold[3] = { path[n - 1],
-                           { hole.left + OFF_MM, level - 3.2 * OFF_MM },
+  SwLining lining = key->sheet.drawing.practice->trench_lining;
+  guint n = lining_path (lining, hole, path);
+  double up = lining == SW_LINING_DOWN ? hole.right - 3.0 * OFF_MM : hole.left + OFF_MM;
+  SwPaperPoint fold[4] = { path[n - 1],
+                           { up, path[n - 1].y_mm },
+                           { up, level - 3.2 * OFF_MM },
                            { hole.left + key->fold, level - 3.2 * OFF_MM } };
 
   sw_drawing_object (&key->sheet.drawing, "/trench");
@@ -95,7 +98,7 @@ draw_key (KeySheet *key, double slope)
   sw_detail_lining (&key->sheet, path, n, -1.0);
   sw_detail_line (&key->sheet, SW_ROLE_BLANKET, on_ground, 3);
   if (key->fold > 0.0)
-    sw_detail_line (&key->sheet, SW_ROLE_BLANKET, fold, 3);
+    sw_detail_line (&key->sheet, SW_ROLE_BLANKET, fold, 4);
   sw_detail_callout (
       &key->sheet,
       (SwPaperPoint){ (key->crest + end.x_mm) / 2.0, (level - OFF_MM + end.y_mm) / 2.0 },

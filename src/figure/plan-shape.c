@@ -3,7 +3,7 @@
 #include <math.h>
 
 /* Parts into which an edge of a bent plan is cut. */
-#define PARTS 24
+#define PARTS 48
 
 gboolean
 sw_plan_is_bent (const SwFace *face, const SwDraw *draw)

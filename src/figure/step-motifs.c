@@ -8,8 +8,9 @@
 #define TRENCH_AT 2.2 /* its downslope edge behind the crest */
 #define HEAD 1.6
 
-static void
-segment (SwStepPicture *p, SwRole role, double x0, double y0, double x1, double y1)
+void
+sw_step_segment (SwStepPicture *p, SwRole role, double x0, double y0, double x1,
+                 double y1)
 {
   sw_figure_segment (p->figure, role, x0, y0, x1, y1);
 }
@@ -96,7 +97,7 @@ draw_handle (SwStepPicture *p, SwPaperPoint at, double lean, double length)
 {
   SwPaperPoint top = { at.x_mm + lean * p->unit_mm, at.y_mm - length * p->unit_mm };
 
-  segment (p, SW_ROLE_FRAME, at.x_mm, at.y_mm, top.x_mm, top.y_mm);
+  sw_step_segment (p, SW_ROLE_FRAME, at.x_mm, at.y_mm, top.x_mm, top.y_mm);
   return top;
 }
 
@@ -110,8 +111,8 @@ pin_at (SwStepPicture *p, double t, double off)
                 3.5 * p->unit_mm, 1.3 * p->unit_mm);
 }
 
-static void
-arrow (SwStepPicture *p, SwPaperPoint from, SwPaperPoint to)
+void
+sw_step_arrow (SwStepPicture *p, SwPaperPoint from, SwPaperPoint to)
 {
   sw_draft_arrow (p->figure, SW_ROLE_FALL_LINE, from.x_mm, from.y_mm, to.x_mm, to.y_mm,
                   HEAD * p->unit_mm);
@@ -128,20 +129,21 @@ sw_step_prepare (SwStepPicture *p)
   at = sw_step_on_slope (p, 0.52, 1.4 * u);
   a = sw_step_on_slope (p, 0.44, 1.4 * u);
   b = sw_step_on_slope (p, 0.60, 1.4 * u);
-  segment (p, SW_ROLE_FRAME, a.x_mm, a.y_mm, b.x_mm, b.y_mm);
+  sw_step_segment (p, SW_ROLE_FRAME, a.x_mm, a.y_mm, b.x_mm, b.y_mm);
   for (int i = 0; i <= 4; i++)
     {
       SwPaperPoint top = sw_step_on_slope (p, 0.44 + 0.04 * i, 1.4 * u);
 
       foot = sw_step_on_slope (p, 0.44 + 0.04 * i, 0.2 * u);
-      segment (p, SW_ROLE_FRAME, top.x_mm, top.y_mm, foot.x_mm, foot.y_mm);
+      sw_step_segment (p, SW_ROLE_FRAME, top.x_mm, top.y_mm, foot.x_mm, foot.y_mm);
     }
   draw_handle (p, at, 6.0, 8.0);
   for (int i = 0; i < 3; i++)
     sw_figure_circle (p->figure, SW_ROLE_BACKFILL,
                       p->toe.x_mm + (1.4 + 1.5 * i) * u * 0.8, p->toe.y_mm - 0.6 * u,
                       (0.75 - 0.12 * i) * u);
-  arrow (p, sw_step_on_slope (p, 0.18, 2.6 * u), sw_step_on_slope (p, 0.38, 2.6 * u));
+  sw_step_arrow (p, sw_step_on_slope (p, 0.18, 2.6 * u),
+                 sw_step_on_slope (p, 0.38, 2.6 * u));
 }
 
 /* Seed thrown on the face. */
@@ -160,8 +162,8 @@ sw_step_seed (SwStepPicture *p)
         sw_figure_circle (p->figure, SW_ROLE_PIN, at.x_mm, at.y_mm, 0.28 * u);
       }
   for (int i = 0; i < 3; i++)
-    arrow (p, sw_step_on_slope (p, 0.2 + 0.3 * i, 8.0 * u),
-           sw_step_on_slope (p, 0.2 + 0.3 * i, 5.0 * u));
+    sw_step_arrow (p, sw_step_on_slope (p, 0.2 + 0.3 * i, 8.0 * u),
+                   sw_step_on_slope (p, 0.2 + 0.3 * i, 5.0 * u));
 }
 
 /* Open trench, spade in it, spoil on the upslope side. */
@@ -202,8 +204,8 @@ sw_step_anchor (SwStepPicture *p)
   key_hole (p, hole);
   x = (hole[1].x_mm + hole[2].x_mm) / 2.0;
   sw_draft_pin (p->figure, x, hole[1].y_mm - 0.9 * u, 0.0, 1.0, 4.5 * u, 1.3 * u);
-  arrow (p, (SwPaperPoint){ x, hole[0].y_mm - 5.0 * u },
-         (SwPaperPoint){ x, hole[0].y_mm + 0.6 * u });
+  sw_step_arrow (p, (SwPaperPoint){ x, hole[0].y_mm - 5.0 * u },
+                 (SwPaperPoint){ x, hole[0].y_mm + 0.6 * u });
 }
 
 /* Trench filled and stamped down. */
@@ -220,8 +222,8 @@ sw_step_backfill (SwStepPicture *p)
                  0.8 * u);
   draw_handle (p, (SwPaperPoint){ x, y - 0.8 * u }, 0.0, 4.6);
   for (int side = -1; side <= 1; side += 2)
-    arrow (p, (SwPaperPoint){ x + side * 2.4 * u, y - 4.2 * u },
-           (SwPaperPoint){ x + side * 2.4 * u, y - 1.2 * u });
+    sw_step_arrow (p, (SwPaperPoint){ x + side * 2.4 * u, y - 4.2 * u },
+                   (SwPaperPoint){ x + side * 2.4 * u, y - 1.2 * u });
 }
 
 /* The roll on its way down the fall line. */
@@ -244,61 +246,8 @@ sw_step_unroll (SwStepPicture *p)
                                    roll.y_mm + radius * sin (i * G_PI / 12.0) };
       sw_figure_line (p->figure, SW_ROLE_RUN_EDGE, round, 25);
     }
-  arrow (p, sw_step_on_slope (p, 0.66, 3.4 * u), sw_step_on_slope (p, 0.94, 3.4 * u));
-}
-
-/* Runs seen from the toe: how many, and the laps between them hatched. */
-static void
-draw_front (SwStepPicture *p, guint runs, gboolean leeward_left)
-{
-  double w = p->figure->width_mm, h = p->figure->height_mm, u = p->unit_mm;
-  double left = 2.0 * u, top = 3.0 * u, pitch = (w - 4.0 * u) / runs;
-
-  segment (p, SW_ROLE_TRENCH, left, top - 1.0 * u, left + runs * pitch, top - 1.0 * u);
-  for (guint i = 0; i < runs; i++)
-    sw_figure_box (p->figure, SW_ROLE_RUN, left + i * pitch, top, pitch,
-                   h - top - 2.0 * u);
-  for (guint i = 0; i <= runs; i++)
-    segment (p, SW_ROLE_RUN_EDGE, left + i * pitch, top, left + i * pitch, h - 2.0 * u);
-  for (guint i = 1; i < runs; i++)
-    sw_figure_box (p->figure, SW_ROLE_LAP,
-                   left + i * pitch - (leeward_left ? 0.0 : 1.8 * u), top, 1.8 * u,
-                   h - top - 2.0 * u);
-}
-
-static void
-draw_dots (SwStepPicture *p, double x, double step, double shift)
-{
-  for (double y = 5.0 + shift; y < 19.6; y += step)
-    sw_figure_circle (p->figure, SW_ROLE_PIN, x, y * p->unit_mm, 0.42 * p->unit_mm);
-}
-
-/* Staggered pins from the top down. */
-void
-sw_step_pin_field (SwStepPicture *p)
-{
-  double u = p->unit_mm, w = p->figure->width_mm;
-
-  draw_front (p, 1, TRUE);
-  for (int column = 0; column < 6; column++)
-    if (column != 3)
-      draw_dots (p, (4.0 + column * 4.4) * w / 30.0, 4.0, column % 2 == 0 ? 0.0 : 2.0);
-  arrow (p, (SwPaperPoint){ 17.2 * w / 30.0, 5.0 * u },
-         (SwPaperPoint){ 17.2 * w / 30.0, 18.5 * u });
-}
-
-/* The next run over the edge of the one before, pinned through both. */
-void
-sw_step_side_lap (SwStepPicture *p)
-{
-  gboolean left = p->face->leeward == SW_SIDE_LEFT;
-  double w = p->figure->width_mm, u = p->unit_mm, sign = left ? 1.0 : -1.0;
-  double lap = w / 2.0 + sign * 0.9 * u;
-
-  draw_front (p, 2, left);
-  draw_dots (p, lap, 3.2, 0.5);
-  arrow (p, (SwPaperPoint){ lap + sign * 10.5 * u, 11.0 * u },
-         (SwPaperPoint){ lap + sign * 3.0 * u, 11.0 * u });
+  sw_step_arrow (p, sw_step_on_slope (p, 0.66, 3.4 * u),
+                 sw_step_on_slope (p, 0.94, 3.4 * u));
 }
 
 /* Upslope piece over the downslope piece. */
@@ -319,7 +268,8 @@ sw_step_end_lap (SwStepPicture *p)
   sw_figure_line (p->figure, SW_ROLE_BLANKET, upper, 4);
   pin_at (p, 0.46, 1.9);
   pin_at (p, 0.58, 1.9);
-  arrow (p, sw_step_on_slope (p, 0.12, 4.2 * u), sw_step_on_slope (p, 0.5, 4.2 * u));
+  sw_step_arrow (p, sw_step_on_slope (p, 0.12, 4.2 * u),
+                 sw_step_on_slope (p, 0.5, 4.2 * u));
 }
 
 /* A fold of the blanket in a slot across the slope. */
@@ -405,8 +355,9 @@ sw_step_inspect (SwStepPicture *p)
                               middle.y_mm + radius * sin (i * G_PI / 18.0) };
   sw_figure_area (p->figure, SW_ROLE_WHITE, ring, 36);
   sw_figure_line (p->figure, SW_ROLE_FRAME, ring, 37);
-  segment (p, SW_ROLE_GROUND, middle.x_mm + radius * 0.72, middle.y_mm - radius * 0.72,
-           middle.x_mm + radius * 1.7, middle.y_mm - radius * 1.7);
+  sw_step_segment (p, SW_ROLE_GROUND, middle.x_mm + radius * 0.72,
+                   middle.y_mm - radius * 0.72, middle.x_mm + radius * 1.7,
+                   middle.y_mm - radius * 1.7);
   {
     SwPaperPoint tick[3] = { { middle.x_mm - 1.7 * u, middle.y_mm + 0.1 * u },
                              { middle.x_mm - 0.4 * u, middle.y_mm + 1.5 * u },

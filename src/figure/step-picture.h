@@ -29,3 +29,7 @@ void sw_step_inspect (SwStepPicture *picture);
 
 /** Point on the slope, 0 crest, 1 toe, moved @off_mm off the ground. */
 SwPaperPoint sw_step_on_slope (const SwStepPicture *picture, double t, double off_mm);
+
+void sw_step_segment (SwStepPicture *picture, SwRole role, double x0, double y0,
+                      double x1, double y1);
+void sw_step_arrow (SwStepPicture *picture, SwPaperPoint from, SwPaperPoint to);

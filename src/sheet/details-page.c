@@ -2,7 +2,7 @@
 #include "sheet.h"
 
 #define COLUMN_GAP_MM 7.0
-#define DETAIL_MM 60.0
+#define DETAIL_MM 62.0
 #define ROW_GAP_MM 6.0
 
 /* The practice's dimensions that a detail shows; ends with SW_PRACTICE_VALUE_COUNT. */
@@ -25,6 +25,16 @@ static const SwPracticeValue shown[SW_DETAIL_COUNT][MOST_VALUES + 1] = {
   [SW_DETAIL_PIN] = { SW_PRACTICE_PIN_LENGTH_M, SW_PRACTICE_VALUE_COUNT },
   [SW_DETAIL_PIN_PATTERN] = { SW_PRACTICE_PIN_DOWN_M, SW_PRACTICE_PIN_ACROSS_M,
                               SW_PRACTICE_EDGE_PIN_M, SW_PRACTICE_VALUE_COUNT },
+};
+
+static const char *const title_ids[SW_DETAIL_COUNT] = {
+  [SW_DETAIL_KEY_TRENCH] = "pack.detail.key-trench",
+  [SW_DETAIL_SIDE_LAP] = "pack.detail.side-lap",
+  [SW_DETAIL_END_LAP] = "pack.detail.end-lap",
+  [SW_DETAIL_SLOT] = "pack.detail.slot",
+  [SW_DETAIL_TOE] = "pack.detail.toe",
+  [SW_DETAIL_PIN] = "pack.detail.pin",
+  [SW_DETAIL_PIN_PATTERN] = "pack.detail.pin-pattern",
 };
 
 /* A value of the toe that this practice's kind of toe does not use. */
@@ -76,6 +86,7 @@ detail_card (const SwSheet *sheet, guint face, SwDetail detail, double width_mm)
   if (drawing == NULL)
     return NULL;
   card = sw_flow_new (&sheet->pen, width_mm);
+  sw_flow_heading (card, sw_sheet_get (sheet, title_ids[detail]));
   sw_flow_drawing (card, drawing);
   add_values (sheet, card, detail);
   return card;

@@ -3,6 +3,8 @@
 #include <slopewright/base/count.h>
 
 #define GAP_MM 4.0
+/* Least height worth a drawing above the table of runs. */
+#define DRAWING_LEAST_MM 110.0
 
 /* One past the last run that is cut and joined like the one at @first. */
 static guint
@@ -36,7 +38,8 @@ add_run_rows (const SwSheet *sheet, SwTable *table, guint face_index, guint tier
   guint end = face->tiers[tier].first_run + face->tiers[tier].n_runs;
 
   if (face->n_tiers > 1)
-    sw_table_band (table, sw_sheet_place (sheet, face_index, tier));
+    sw_table_band (
+        table, sw_sheet_plain (sheet, sw_sheet_place (sheet, face_index, (int) tier)));
   for (guint first = face->tiers[tier].first_run; first < end;)
     {
       guint next = alike_end (face, first, end);
@@ -87,67 +90,72 @@ add_order (const SwSheet *sheet, SwFlow *flow, guint face_index)
       sw_flow_text (
           flow, SW_STYLE_BODY, SW_ROLE_TEXT,
           sw_sheet_fill (
-              sheet, "pack.layout.laps", "place", sw_sheet_place (sheet, face_index, t),
-              "runs", sw_sheet_count (sheet, tier->n_runs), "lap",
+              sheet, "pack.layout.laps", "place",
+              sw_sheet_place (sheet, face_index, (int) t), "runs",
+              sw_sheet_count (sheet, tier->n_runs), "lap",
               sw_sheet_quantity (sheet, tier->side_lap_m, SW_UNIT_SMALL_M), "end_lap",
               sw_sheet_quantity (sheet, tier->end_lap_m, SW_UNIT_SMALL_M), NULL));
     }
 }
 
-static void
-add_words (const SwSheet *sheet, SwFlow *flow, guint face)
+static SwFlow *
+words_below (const SwSheet *sheet, guint face)
 {
-  sw_flow_space (flow, GAP_MM);
+  SwFlow *flow = sw_sheet_flow (sheet);
+
   add_order (sheet, flow, face);
   sw_flow_space (flow, GAP_MM);
   sw_flow_table (flow, run_table (sheet, face));
+  return flow;
 }
 
 static SwFigure *
-face_view (const SwSheet *sheet, guint face, double width_mm, double height_mm)
+face_view (const SwSheet *sheet, guint face, double width_mm, double height_mm,
+           double *scale)
 {
   SwView view =
-      sw_face_view_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
+      sw_face_view_fit (sheet->result, face, width_mm, height_mm, sheet->draw, scale);
 
   return sw_draw_face_view (sheet->result, face, &view, sheet->draw);
 }
 
-/* Whether a page on its side shows the face at a larger scale than @height_mm upright. */
-static gboolean
-is_larger_turned (const SwSheet *sheet, guint face, double width_mm, double height_mm)
+static SwFigure *
+plan (const SwSheet *sheet, guint face, double width_mm, double height_mm)
 {
-  double turned_width_mm, turned_height_mm, upright = 0.0, turned = 0.0;
+  SwView view = sw_plan_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
 
-  sw_sheet_turned_body_mm (sheet, &turned_width_mm, &turned_height_mm);
-  sw_face_view_fit (sheet->result, face, width_mm, height_mm, sheet->draw, &upright);
-  sw_face_view_fit (sheet->result, face, turned_width_mm, turned_height_mm, sheet->draw,
-                    &turned);
-  return turned < upright;
+  return sw_draw_plan (sheet->result, face, &view, sheet->draw);
 }
 
-/*
- * The drawing at the largest scale: above the words, on the whole page, or on
- * its side. The words go on below it.
- */
+/* The drawing as large as it can be: beside nothing on a page of its own side, or
+ * above the words where that costs no scale. */
 void
 sw_page_layout (SwSheet *sheet, guint face)
 {
+  g_autoptr (SwFlow) words = words_below (sheet, face);
   SwFlow *flow = sw_sheet_flow (sheet);
   double body_mm = sw_sheet_body_height_mm (sheet), width_mm = sw_flow_width_mm (flow);
+  double left_mm = body_mm - sw_flow_height_mm (words) - GAP_MM;
+  double drawing_mm = MAX (left_mm, DRAWING_LEAST_MM * sheet->pen.scale);
+  double turned_width_mm, turned_height_mm, upright = 0.0, turned = 0.0;
   const char *title = sw_sheet_fill (sheet, "pack.layout.title", "face",
                                      sheet->layout->faces[face].face->id, NULL);
-  double turned_width_mm, turned_height_mm;
 
-  if (is_larger_turned (sheet, face, width_mm, body_mm))
+  sw_sheet_turned_body_mm (sheet, &turned_width_mm, &turned_height_mm);
+  sw_face_view_fit (sheet->result, face, width_mm, drawing_mm, sheet->draw, &upright);
+  sw_face_view_fit (sheet->result, face, turned_width_mm, turned_height_mm, sheet->draw,
+                    &turned);
+  if (turned < upright)
     {
-      sw_sheet_turned_body_mm (sheet, &turned_width_mm, &turned_height_mm);
-      sw_sheet_add_turned (sheet, title,
-                           face_view (sheet, face, turned_width_mm, turned_height_mm));
+      sw_sheet_add_turned (
+          sheet, title, face_view (sheet, face, turned_width_mm, turned_height_mm, NULL));
+      sw_flow_drawing (flow, plan (sheet, face, width_mm, drawing_mm));
     }
   else
-    sw_flow_drawing (flow, face_view (sheet, face, width_mm,
-                                      sw_sheet_drawing_mm (sheet, sw_face_view_fit, face,
-                                                           width_mm, body_mm)));
-  add_words (sheet, flow, face);
+    sw_flow_drawing (flow, face_view (sheet, face, width_mm, drawing_mm, NULL));
+  sw_flow_space (flow, GAP_MM);
+  add_order (sheet, flow, face);
+  sw_flow_space (flow, GAP_MM);
+  sw_flow_table (flow, run_table (sheet, face));
   sw_sheet_add (sheet, title, flow);
 }

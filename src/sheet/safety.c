@@ -3,7 +3,7 @@
 
 #define COLUMN_GAP_MM 6.0
 #define SIGN_ROW_MM 9.0
-#define SIGN_ROWS_LEAST 6
+#define SIGN_ROWS 8
 #define BLANK_ROWS 2
 #define TALK_POINTS 5
 #define TALK_QUESTIONS 3
@@ -27,7 +27,7 @@ add_stop_and_emergency (const SwSheet *sheet, SwFlow *flow)
   for (guint i = 0; lines[i] != NULL; i++)
     sw_flow_item (inner, SW_STYLE_CREW, "–", lines[i]);
   sw_flow_box (left, SW_ROLE_STOP, inner);
-  sw_sheet_emergency (sheet, right, sw_flow_height_mm (left));
+  sw_sheet_emergency (sheet, right);
   sw_flow_row (flow, COLUMN_GAP_MM, (SwFlow *[]){ left, right }, 2);
 }
 
@@ -73,7 +73,7 @@ add_facts (const SwSheet *sheet, SwFlow *flow)
 {
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.fact"), SW_CELL_TEXT, 30.0 },
-    { sw_sheet_get (sheet, "pack.column.this-job"), SW_CELL_TEXT, 50.0 },
+    { sw_sheet_get (sheet, "pack.column.this-job"), SW_CELL_TEXT, 42.0 },
     { sw_sheet_get (sheet, "pack.column.means"), SW_CELL_TEXT, 0.0 },
   };
   SwTable *table =
@@ -121,8 +121,8 @@ add_answers (const SwSheet *sheet, SwFlow *flow)
 {
   static const char *const answer_ids[] = { "answer.unknown", "answer.no", "answer.yes" };
   const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.question"), SW_CELL_TEXT, 80.0 },
-    { sw_sheet_get (sheet, "pack.column.answer"), SW_CELL_LINE, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.question"), SW_CELL_TEXT, 58.0 },
+    { sw_sheet_get (sheet, "pack.column.answer"), SW_CELL_TEXT, 24.0 },
     { sw_sheet_get (sheet, "pack.column.means"), SW_CELL_TEXT, 0.0 },
   };
   SwTable *table =
@@ -204,7 +204,6 @@ add_hazards (const SwSheet *sheet, SwFlow *flow)
 static void
 add_sign_in (const SwSheet *sheet, SwFlow *flow)
 {
-  guint rows;
   const char *name = sw_sheet_get (sheet, "pack.column.name");
   const char *sign = sw_sheet_get (sheet, "pack.column.signature");
   const char *time = sw_sheet_get (sheet, "pack.column.time");
@@ -218,10 +217,9 @@ add_sign_in (const SwSheet *sheet, SwFlow *flow)
 
   sw_table_set_ruled (table);
   sw_table_set_row_mm (table, SIGN_ROW_MM);
-  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.talk.sign-in"));
-  rows = sw_sheet_rows_that_fit (sheet, flow, SIGN_ROW_MM);
-  for (guint i = 0; i < MAX (rows, SIGN_ROWS_LEAST); i++)
+  for (guint i = 0; i < SIGN_ROWS; i++)
     sw_table_row (table, "", "", "", "", "", "", NULL);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.talk.sign-in"));
   sw_flow_table (flow, table);
 }
 
@@ -234,6 +232,8 @@ add_talk (const SwSheet *sheet, SwFlow *flow)
   g_hash_table_replace (
       places, (gpointer) "start",
       g_strdup (sw_sheet_get (sheet, left ? "side.left" : "side.right")));
+  sw_flow_break (flow);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.talk.title"));
   for (guint i = 1; i <= TALK_POINTS; i++)
     {
       const char *id = sw_sheet_format (sheet, "pack.talk.point-%u", i);
@@ -276,8 +276,6 @@ sw_page_safety (SwSheet *sheet)
   add_answers (sheet, flow);
   add_hazards (sheet, flow);
   add_cautions (sheet, flow);
-  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.safety.title"), flow);
-  flow = sw_sheet_flow (sheet);
   add_talk (sheet, flow);
-  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.talk.title"), flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.safety.title"), flow);
 }

@@ -6,8 +6,7 @@
 typedef enum
 {
   SW_CELL_TEXT,   /* may wrap */
-  SW_CELL_LINE,   /* never wraps */
-  SW_CELL_NUMBER, /* the same, set to the right */
+  SW_CELL_NUMBER, /* set to the right */
   SW_CELL_CHECK   /* a box to tick; the row's text is not used */
 } SwCellKind;
 

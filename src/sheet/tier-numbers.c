@@ -123,7 +123,7 @@ sw_tier_places (const SwSheet *sheet, guint face, guint tier)
   GHashTable *places = g_hash_table_new_full (g_str_hash, g_str_equal, NULL, g_free);
   double pin_m = layout->pin != NULL ? layout->pin->length_m : layout->pin_need_m;
 
-  put (places, "place", sw_sheet_place (sheet, face, tier));
+  put (places, "place", sw_sheet_place (sheet, face, (int) tier));
   put (places, "cut", sw_sheet_cut_range (sheet, face, tier));
   put_quantity (sheet, places, "pin", pin_m, SW_UNIT_SMALL_M);
   put_tier (sheet, places, &layout->tiers[tier], &numbers);

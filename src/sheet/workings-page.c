@@ -122,7 +122,7 @@ add_workings_of (const SwSheet *sheet, SwFlow *flow, int face)
   const GPtrArray *workings = sheet->tally->workings;
 
   sw_flow_heading (flow, face < 0 ? sw_sheet_get (sheet, "pack.workings.job")
-                                  : sw_sheet_face (sheet, (guint) face));
+                                  : sw_sheet_place (sheet, (guint) face, -1));
   for (guint i = 0; i < workings->len; i++)
     {
       const SwWorking *working = g_ptr_array_index (workings, i);
@@ -197,7 +197,8 @@ add_practice (const SwSheet *sheet, SwFlow *flow)
   for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     {
       SwPracticeValue value = (SwPracticeValue) i;
-      const char *source = sw_sheet_practice_source (sheet, value);
+      const char *source =
+          sw_sheet_plain (sheet, sw_sheet_practice_source (sheet, value));
 
       sw_table_row (table,
                     sw_sheet_get (sheet, sw_sheet_format (sheet, "practice.%s",
@@ -205,9 +206,10 @@ add_practice (const SwSheet *sheet, SwFlow *flow)
                     sw_sheet_practice (sheet, value),
                     is_overridden (sheet->job, value) ? sw_sheet_fill (
                         sheet, "pack.preset.changed", "source", source, NULL)
-                                                      : sw_sheet_plain (sheet, source),
+                                                      : source,
                     NULL);
     }
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.presets.title"));
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "pack.presets.practice", "name",
                                sheet->practice->name, "edition", sheet->practice->edition,
@@ -273,9 +275,7 @@ sw_page_workings (SwSheet *sheet)
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     add_workings_of (sheet, flow, (int) f);
   add_cut_lengths (sheet, flow);
-  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.workings.title"), flow);
-  flow = sw_sheet_flow (sheet);
   add_practice (sheet, flow);
   add_catalogue (sheet, flow);
-  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.presets.title"), flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.workings.title"), flow);
 }

@@ -26,11 +26,15 @@ static const double practice_values[SW_PRACTICE_VALUE_COUNT] = {
 static SwPractice *
 make_practice (SlopeKind slope, SwToeKind toe)
 {
+  /* Every lining comes with some toe. */
+  static const SwLining linings[] = { [SW_TOE_TRENCH] = SW_LINING_DOWN_ACROSS_UP,
+                                      [SW_TOE_FOLD] = SW_LINING_DOWN_ACROSS,
+                                      [SW_TOE_ROW] = SW_LINING_DOWN };
   SwPractice *practice = sw_practice_new ();
 
   practice->id = g_strdup ("common");
   practice->name = g_strdup ("Common practice");
-  practice->trench_lining = SW_LINING_DOWN_ACROSS_UP;
+  practice->trench_lining = linings[toe];
   practice->toe_lining = SW_LINING_DOWN_ACROSS;
   practice->toe_kind = toe;
   for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)

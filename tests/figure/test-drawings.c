@@ -65,6 +65,16 @@ test_tidy (void)
           }
 }
 
+static guint
+count_role (const SwFigure *figure, SwRole role)
+{
+  guint count = 0;
+
+  for (guint i = 0; i < figure->items->len; i++)
+    count += g_array_index (figure->items, SwItem, i).role == role;
+  return count;
+}
+
 static void
 assert_texts (const SwFigure *figure, const char *const *texts)
 {
@@ -164,6 +174,64 @@ test_plan_texts (void)
   fixture_tear_down (&fixture);
 }
 
+/*
+ * By hand: ripples of 0.12 m every third metre; 20 steps of 1 m out and 0.38 m down, 9 of
+ * 1 m out and 0.74 m down: 20 sqrt (1.1444) + 9 sqrt (1.5476) = 32.59 m; the steepest is
+ * 1 / 0.74 = 1.35:1, atan 0.74 = 36.5 degrees; the mean 29 / 14.26 = 2.03:1.
+ */
+static void
+test_survey (void)
+{
+  static const char *const expected[] = { "32.59" NBSP "m along the face",
+                                          "Steepest 1.35H:1V · 36.5° · 74" NBSP "%",
+                                          "29.00" NBSP "m", "14.26" NBSP "m", NULL };
+  Fixture fixture;
+  g_autoptr (SwFigure) figure = NULL;
+
+  fixture_set_up (&fixture, SLOPE_SURVEY, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  figure = draw (&fixture, SECTION, 180.0, 120.0);
+  assert_texts (figure, expected);
+  fixture_tear_down (&fixture);
+}
+
+/* By hand: crest radius 9 m, arc 17.3 m; the toe is 12.5 m further out, so its arc is
+ * 17.3 (9 + 12.5) / 9 = 41.33 m. On screen the plan is straight, for its handles. */
+static void
+test_round_crest (void)
+{
+  static const char *const expected[] = { "17.30" NBSP "m along the arc",
+                                          "41.33" NBSP "m along the arc",
+                                          "12.50" NBSP "m", NULL };
+  Fixture fixture;
+  g_autoptr (SwFigure) paper = NULL, screen = NULL, flat = NULL;
+  SwView view;
+  SwPaperPoint at;
+
+  fixture_set_up (&fixture, SLOPE_NOSE, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
+  paper = draw (&fixture, PLAN, 180.0, 120.0);
+  assert_texts (paper, expected);
+  flat = draw (&fixture, FACE_VIEW, 180.0, 120.0);
+  g_assert_nonnull (figure_text (flat, "41.33" NBSP "m"));
+  fixture.draw.on_screen = TRUE;
+  view = sw_plan_fit (fixture.result, 0, 180.0, 120.0, &fixture.draw, NULL);
+  screen = sw_draw_plan (fixture.result, 0, &view, &fixture.draw);
+  at = sw_view_to_paper (&view, (SwPoint){ 17.3, 12.5 });
+  for (guint i = 0; i < screen->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (screen->items, SwItem, i);
+
+      if (item->role == SW_ROLE_HANDLE && strcmp (item->object, "A/outline/2") == 0)
+        {
+          g_assert_cmpfloat_with_epsilon (sw_figure_item_points (screen, item)->x_mm,
+                                          at.x_mm, 1e-9);
+          g_assert_cmpfloat_with_epsilon (sw_figure_item_points (screen, item)->y_mm,
+                                          at.y_mm, 1e-9);
+        }
+    }
+  g_assert_cmpuint (count_role (screen, SW_ROLE_HANDLE), ==, 4);
+  fixture_tear_down (&fixture);
+}
+
 /* Everything that can be pointed at carries its id. */
 static void
 test_objects (void)
@@ -192,16 +260,6 @@ test_objects (void)
           g_error ("no %s in the %s", objects[drawing][i], drawing_names[drawing]);
     }
   fixture_tear_down (&fixture);
-}
-
-static guint
-count_role (const SwFigure *figure, SwRole role)
-{
-  guint count = 0;
-
-  for (guint i = 0; i < figure->items->len; i++)
-    count += g_array_index (figure->items, SwItem, i).role == role;
-  return count;
 }
 
 /* Handles lie on the points they move, and only on screen. */
@@ -366,6 +424,8 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/drawings/section-texts", test_section_texts);
   g_test_add_func ("/figure/drawings/face-view-texts", test_face_view_texts);
   g_test_add_func ("/figure/drawings/plan-texts", test_plan_texts);
+  g_test_add_func ("/figure/drawings/survey", test_survey);
+  g_test_add_func ("/figure/drawings/round-crest", test_round_crest);
   g_test_add_func ("/figure/drawings/objects", test_objects);
   g_test_add_func ("/figure/drawings/handles", test_handles);
   g_test_add_func ("/figure/drawings/true-scale", test_true_scale);
