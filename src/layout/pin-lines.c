@@ -1,0 +1,237 @@
+/* SPDX-License-Identifier: MIT */
+#include "pin-lines.h"
+#include "chain.h"
+#include <math.h>
+#include <slopewright/base/count.h>
+
+/* Edge rows stand this far inside the edge, so that the pin holds the sheet. */
+#define EDGE_INSET_M 0.05
+
+void
+sw_add_pin (SwLaying *laying, guint tier, SwPinRole role, double along_m, double down_m)
+{
+  SwPinPlace pin = { (float) along_m,
+                     (float) sw_ground_out_m (laying->out->ground, along_m, down_m),
+                     (float) down_m, (guint16) role, (guint16) tier };
+
+  g_array_append_val (laying->pins, pin);
+}
+
+/* The same, if there is ground of the tier: a row across a strip may pass its outline. */
+static void
+add_pin_inside (SwLaying *laying, guint tier, SwPinRole role, double along_m,
+                double down_m)
+{
+  const SwRegion *region = g_ptr_array_index (laying->regions, tier);
+  SwPoint plan = { along_m, sw_ground_out_m (laying->out->ground, along_m, down_m) };
+
+  for (guint i = 0; i < sw_region_rings (region); i++)
+    if (sw_ring_contains (sw_region_ring (region, i), plan))
+      {
+        sw_add_pin (laying, tier, role, along_m, down_m);
+        return;
+      }
+}
+
+/* Pins from end to end of a line, evenly, no further apart than @spacing_m. */
+static void
+pin_line (SwLaying *laying, const SwTrench *trench, SwPinRole role, double spacing_m)
+{
+  int gaps = sw_count_up (trench->length_m, spacing_m), next = 0;
+  double step_m = trench->length_m / MAX (gaps, 1), walked_m = 0.0;
+
+  for (guint i = 1; i < trench->n_line; i++)
+    {
+      SwPlace a = trench->line[i - 1], b = trench->line[i];
+      double length_m =
+          sw_ground_length_m (laying->out->ground, (SwPoint){ a.along_m, a.out_m },
+                              (SwPoint){ b.along_m, b.out_m });
+      gboolean last = i + 1 == trench->n_line;
+
+      for (; next <= gaps && (last || next * step_m <= walked_m + length_m); next++)
+        {
+          double t = length_m > 0.0 ? (next * step_m - walked_m) / length_m : 0.0;
+
+          t = CLAMP (t, 0.0, 1.0);
+          sw_add_pin (laying, trench->tier, role, a.along_m + t * (b.along_m - a.along_m),
+                      a.down_m + t * (b.down_m - a.down_m));
+        }
+      walked_m += length_m;
+    }
+}
+
+static void
+pin_trenches (SwLaying *laying)
+{
+  static const struct
+  {
+    SwPinRole role;
+    SwPracticeValue spacing;
+  } rows[] = { [SW_TRENCH_KEY] = { SW_PIN_KEY_TRENCH, SW_PRACTICE_TRENCH_PIN_M },
+               [SW_TRENCH_SLOT] = { SW_PIN_SLOT, SW_PRACTICE_SLOT_PIN_M },
+               [SW_TRENCH_TOE] = { SW_PIN_TOE, SW_PRACTICE_TOE_PIN_M } };
+
+  for (guint i = 0; i < laying->out->n_trenches; i++)
+    {
+      const SwTrench *trench = &laying->out->trenches[i];
+
+      pin_line (laying, trench, rows[trench->kind].role,
+                sw_practice_get (laying->practice, rows[trench->kind].spacing));
+    }
+}
+
+static void
+pin_edge (SwLaying *laying, guint tier, const SwChain *chain)
+{
+  const SwPoint *p = (const SwPoint *) chain->points->data;
+  double step_m = sw_practice_get (laying->practice, SW_PRACTICE_EDGE_PIN_M);
+  double inset_m = chain->ground_right ? EDGE_INSET_M : -EDGE_INSET_M;
+  double walked_m = 0.0, next_m = 0.0;
+
+  for (guint i = 1; i < chain->points->len; i++)
+    {
+      double length_m = sw_ground_length_m (laying->out->ground, p[i - 1], p[i]);
+      double from_m = sw_ground_down_m (laying->out->ground, p[i - 1]);
+      double to_m = sw_ground_down_m (laying->out->ground, p[i]);
+
+      for (; sw_ticks (next_m) <= sw_ticks (walked_m + length_m); next_m += step_m)
+        {
+          double t = (next_m - walked_m) / length_m;
+
+          add_pin_inside (laying, tier, SW_PIN_EDGE,
+                          p[i - 1].x_m + t * (p[i].x_m - p[i - 1].x_m) + inset_m,
+                          from_m + t * (to_m - from_m));
+        }
+      walked_m += length_m;
+    }
+}
+
+/* Two staggered rows through both layers of an end lap. */
+static void
+pin_joint (SwLaying *laying, const SwRun *run, double middle_m)
+{
+  double gap_m = sw_practice_get (laying->practice, SW_PRACTICE_END_LAP_ROW_GAP_M);
+  double width_m = run->along_to_m - run->along_from_m;
+  int pins = sw_count_up (run->width_m,
+                          sw_practice_get (laying->practice, SW_PRACTICE_END_LAP_PIN_M));
+  double step_m = width_m / pins;
+
+  for (int i = 0; i < pins; i++)
+    add_pin_inside (laying, run->tier, SW_PIN_END_LAP,
+                    run->along_from_m + (i + 0.5) * step_m, middle_m - gap_m / 2.0);
+  for (int i = 1; i < pins; i++)
+    add_pin_inside (laying, run->tier, SW_PIN_END_LAP, run->along_from_m + i * step_m,
+                    middle_m + gap_m / 2.0);
+}
+
+static void
+pin_joints (SwLaying *laying, const SwPiece *pieces)
+{
+  for (guint r = 0; r < laying->out->n_runs; r++)
+    {
+      const SwRun *run = &laying->out->runs[r];
+      const SwTier *tier = &laying->out->tiers[run->tier];
+
+      for (guint p = 1; p < run->n_pieces; p++)
+        pin_joint (laying, run,
+                   pieces[run->first_piece + p].down_from_m + tier->end_lap_m / 2.0);
+    }
+}
+
+static void
+pin_edges (SwLaying *laying)
+{
+  for (guint t = 0; t < laying->out->n_tiers; t++)
+    {
+      g_autoptr (GPtrArray) chains =
+          sw_chains_new (g_ptr_array_index (laying->regions, t), laying->out->ground);
+
+      for (guint i = 0; i < chains->len && !laying->out->tiers[t].closed; i++)
+        if (((SwChain *) chains->pdata[i])->kind == SW_CHAIN_SIDE)
+          pin_edge (laying, t, chains->pdata[i]);
+    }
+}
+
+/* By place along, so that neighbours are soon found; then in a fixed order. */
+static int
+compare_places (gconstpointer a, gconstpointer b)
+{
+  const SwPinPlace *x = a, *y = b;
+
+  if (x->along_m < y->along_m || x->along_m > y->along_m)
+    return x->along_m < y->along_m ? -1 : 1;
+  if (x->down_m < y->down_m || x->down_m > y->down_m)
+    return x->down_m < y->down_m ? -1 : 1;
+  return (int) x->role - (int) y->role;
+}
+
+static gboolean
+is_double (const SwLaying *laying, const SwPinPlace *a, const SwPinPlace *b)
+{
+  double stretch = sw_ground_stretch (laying->out->ground, (double) a->out_m);
+
+  return hypot (stretch * (double) (b->along_m - a->along_m),
+                (double) (b->down_m - a->down_m))
+         < SW_DOUBLE_PIN_M;
+}
+
+/* Where two rows meet, the pin of the row of lower rank stays: trenches before laps and edges. */
+static int
+rank (const SwPinPlace *pin)
+{
+  static const int ranks[SW_PIN_ROLE_COUNT] = {
+    [SW_PIN_KEY_TRENCH] = 0, [SW_PIN_TOE] = 1,  [SW_PIN_SLOT] = 2,
+    [SW_PIN_END_LAP] = 3,    [SW_PIN_EDGE] = 4, [SW_PIN_SIDE_LAP] = 5,
+    [SW_PIN_FIELD] = 6
+  };
+
+  return ranks[pin->role];
+}
+
+static void
+drop_doubles (SwLaying *laying)
+{
+  SwPinPlace *pins = (SwPinPlace *) laying->pins->data;
+  double reach_m = SW_DOUBLE_PIN_M / sw_least_stretch (laying);
+  guint kept = 0;
+
+  for (guint i = 0; i < laying->pins->len; i++)
+    {
+      gboolean stays = TRUE;
+
+      for (guint k = kept; k > 0 && stays; k--)
+        {
+          SwPinPlace *before = &pins[k - 1];
+
+          if ((double) (pins[i].along_m - before->along_m) > reach_m)
+            break;
+          if (!is_double (laying, before, &pins[i]))
+            continue;
+          stays = FALSE;
+          if (rank (&pins[i]) < rank (before))
+            *before = pins[i];
+        }
+      if (stays)
+        pins[kept++] = pins[i];
+    }
+  g_array_set_size (laying->pins, kept);
+}
+
+double
+sw_least_stretch (const SwLaying *laying)
+{
+  const SwGround *ground = laying->out->ground;
+
+  return fmin (1.0, fmin (sw_ground_stretch (ground, sw_ground_crest_out_m (ground)),
+                          sw_ground_stretch (ground, sw_ground_toe_out_m (ground))));
+}
+
+void
+sw_lay_pin_lines (SwLaying *laying, const SwPiece *pieces)
+{
+  pin_trenches (laying);
+  pin_edges (laying);
+  pin_joints (laying, pieces);
+  g_array_sort (laying->pins, compare_places);
+  drop_doubles (laying);
+}

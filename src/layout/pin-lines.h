@@ -1,0 +1,16 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include "layout-private.h"
+
+/* Two pins nearer than this would be one pin driven twice; less than an edge row is set in. */
+#define SW_DOUBLE_PIN_M 0.04
+
+/** Pins along lines: trenches, edges and end laps, sorted by along_m, none of them double. */
+void sw_lay_pin_lines (SwLaying *laying, const SwPiece *pieces);
+
+void sw_add_pin (SwLaying *laying, guint tier, SwPinRole role, double along_m,
+                 double down_m);
+
+/** Smallest sw_ground_stretch() of the face, at most 1. */
+double sw_least_stretch (const SwLaying *laying);
