@@ -100,7 +100,7 @@ in_window (const Pattern *pattern, const SwPinPlace *pin)
          && (double) pin->along_m <= pattern->run->along_to_m;
 }
 
-/* The field pin of the highest row that is nearest to the run's middle; NULL: none in the window. */
+/* The field pin of the highest row nearest to the run's middle; NULL: none in the window. */
 static const SwPinPlace *
 first_field_pin (const Pattern *pattern)
 {

@@ -167,7 +167,7 @@ SwView
 sw_face_view_fit (const SwResult *result, guint face, double width_mm, double height_mm,
                   const SwDraw *draw, double *scale)
 {
-  g_autoptr (GArray) key = sw_face_view_key (result, face, draw, FALSE);
+  g_autoptr (GArray) key = sw_face_view_key (result, face, draw, FALSE, FALSE);
 
   return sw_fit_inside (sw_face_view_box (result, face), width_mm, height_mm,
                         FACE_SIDE_MM, FACE_SIDE_MM, top_mm (FACE_TOP_MM, draw),

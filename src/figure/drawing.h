@@ -110,7 +110,7 @@ SwView sw_fit_inside (SwBox world, double width_mm, double height_mm, double lef
 GArray *sw_section_key (const SwResult *result, const SwDraw *draw, double mm_per_m);
 GArray *sw_plan_key (const SwResult *result, guint face, const SwDraw *draw);
 GArray *sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
-                          gboolean with_pins);
+                          gboolean with_pins, gboolean with_lengths);
 
 /** Face of the result, in the layout's job where there is one. */
 const SwFace *sw_result_face (const SwResult *result, guint face);

@@ -111,7 +111,7 @@ add_trenches (GArray *key, const SwPractice *practice, const SwDraw *draw)
 
 GArray *
 sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
-                  gboolean with_pins)
+                  gboolean with_pins, gboolean with_lengths)
 {
   GArray *key = sw_key_new ();
   const SwFaceLayout *laid;
@@ -121,8 +121,10 @@ sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
     return key;
   laid = &result->layout->faces[face];
   practice = result->layout->practice;
-  sw_key_add (key, SW_ROLE_RUN, SW_KEY_BOX,
-              g_strdup (sw_texts_get (draw->texts, "drawing.key.run-numbers")));
+  sw_key_add (
+      key, SW_ROLE_RUN, SW_KEY_BOX,
+      g_strdup (sw_texts_get (draw->texts, with_lengths ? "drawing.key.run-lengths"
+                                                        : "drawing.key.run-numbers")));
   add_laps (key, laid, draw);
   add_trenches (key, practice, draw);
   if (has_slots (laid))

@@ -9,6 +9,9 @@
 #define NARROW_MM 80.0
 #define ARROW_MM 16.0
 
+/* Height of a cut length over the usual text. */
+#define LENGTH_RATIO 0.92
+
 /* A number tries so many places down its run. */
 #define NUMBER_SPOTS 5
 
@@ -75,12 +78,30 @@ number_run (SwDrawing *drawing, guint i, double run_mm, guint style)
                                   .n_spots = n });
 }
 
+static double
+free_width_mm (const SwDrawing *drawing, const SwRun *run)
+{
+  double lap_m = drawing->laid->tiers[run->tier].side_lap_m;
+
+  return (run->along_to_m - run->along_from_m - lap_m) * fabs (drawing->view->x_mm_per_m);
+}
+
+gboolean
+sw_face_view_shows_lengths (const SwDrawing *drawing)
+{
+  for (guint i = 0; i < drawing->laid->n_runs; i++)
+    if (free_width_mm (drawing, &drawing->laid->runs[i])
+        < drawing->text_mm * LENGTH_RATIO * 1.2)
+      return FALSE;
+  return TRUE;
+}
+
 /* Cut length of one piece at its middle. */
 static void
 note_piece (SwDrawing *drawing, guint i, const SwPiece *piece, double run_mm, guint style)
 {
   const SwRun *run = &drawing->laid->runs[i];
-  double size = drawing->text_mm * 0.92;
+  double size = drawing->text_mm * LENGTH_RATIO;
   double from = fmax (piece->down_from_m, drawing->seen.y0_m);
   double to = fmin (piece->down_to_m, drawing->seen.y1_m);
   SwPaperPoint at =
@@ -122,9 +143,7 @@ note_runs (SwDrawing *drawing, gboolean with_pins)
     {
       const SwRun *run = &laid->runs[i];
       const SwPiece *pieces = sw_layout_run_pieces (drawing->result->layout, run);
-      double run_mm =
-          (run->along_to_m - run->along_from_m - laid->tiers[run->tier].side_lap_m)
-          * fabs (drawing->view->x_mm_per_m);
+      double run_mm = free_width_mm (drawing, run);
 
       if (run->along_to_m < drawing->seen.x0_m || run->along_from_m > drawing->seen.x1_m)
         continue;

@@ -317,7 +317,8 @@ sw_draw_face_view (const SwResult *result, guint face_index, const SwView *view,
   if (drawing.laid != NULL)
     {
       g_autoptr (GArray) key =
-          sw_face_view_key (result, face_index, draw, sw_face_view_shows_pins (&drawing));
+          sw_face_view_key (result, face_index, draw, sw_face_view_shows_pins (&drawing),
+                            sw_face_view_shows_lengths (&drawing));
 
       sw_drawing_foot (&drawing, key);
       draw_laid (&drawing);
