@@ -3,12 +3,16 @@
 #include <slopewright/judge/labour.h>
 
 #define DECIMALS_MOST 4
-#define AMOUNT_MOST 1e12
 
-/* So little below half a coin is half a coin: a price typed as 1.005 is a double
- * just below it. Share of a coin, and of the amount for large ones. */
+/* In smallest coins: up to here a double still tells a half coin from its neighbours. */
+#define COINS_MOST 1e13
+
+/* So little below half a coin is half a coin: a price typed as 1.005 is a double just
+ * below it. As a share of a coin, and of the amount for large ones. */
 #define COIN_SLACK 1e-6
-#define AMOUNT_SLACK 1e-15
+#define AMOUNT_SLACK 2e-16
+
+static const double coins[DECIMALS_MOST + 1] = { 1.0, 10.0, 100.0, 1000.0, 10000.0 };
 
 static gboolean
 is_size (double size)
@@ -80,26 +84,31 @@ sw_unit_hours (int people, double hours, double units, double *hours_per_unit)
   return SW_OK;
 }
 
-static double
-round_to (double amount, int decimals)
-{
-  static const double coins[DECIMALS_MOST + 1] = { 1.0, 10.0, 100.0, 1000.0, 10000.0 };
-  double count = fabs (amount) * coins[decimals];
-
-  return copysign (floor (count + 0.5 + COIN_SLACK + count * AMOUNT_SLACK), amount)
-         / coins[decimals];
-}
-
 static gboolean
 is_decimals (int decimals)
 {
   return decimals >= 0 && decimals <= DECIMALS_MOST;
 }
 
+static gboolean
+is_amount (double amount, int decimals)
+{
+  return isfinite (amount) && fabs (amount) * coins[decimals] < COINS_MOST;
+}
+
+static double
+round_to (double amount, int decimals)
+{
+  double count = fabs (amount) * coins[decimals];
+
+  return copysign (floor (count + 0.5 + COIN_SLACK + count * AMOUNT_SLACK), amount)
+         / coins[decimals];
+}
+
 SwStatus
 sw_price_round (double amount, int decimals, double *rounded)
 {
-  if (!isfinite (amount) || fabs (amount) >= AMOUNT_MOST || !is_decimals (decimals))
+  if (!is_decimals (decimals) || !is_amount (amount, decimals))
     return SW_E_RANGE;
   *rounded = round_to (amount, decimals);
   return SW_OK;
@@ -112,11 +121,11 @@ line_amount (const SwPriceLine *line)
 }
 
 static gboolean
-are_lines (const SwPriceLine *lines, guint count)
+are_lines (const SwPriceLine *lines, guint count, int decimals)
 {
   for (guint i = 0; i < count; i++)
     if (!is_size (lines[i].quantity) || !is_size (lines[i].price)
-        || !is_size (lines[i].waste) || !(line_amount (&lines[i]) < AMOUNT_MOST))
+        || !is_size (lines[i].waste) || !is_amount (line_amount (&lines[i]), decimals))
       return FALSE;
   return TRUE;
 }
@@ -148,16 +157,16 @@ SwStatus
 sw_price (const SwPriceLine *lines, guint count, double mobilisation,
           const SwMarkUps *mark_ups, int decimals, double *amounts, SwPrice *price)
 {
-  double sum = 0.0;
+  double sum = 0.0, marked;
 
-  if (!are_lines (lines, count) || !is_size (mobilisation) || !are_mark_ups (mark_ups)
-      || !is_decimals (decimals))
+  if (!is_decimals (decimals) || !are_lines (lines, count, decimals)
+      || !is_size (mobilisation) || !are_mark_ups (mark_ups))
     return SW_E_RANGE;
   for (guint i = 0; i < count; i++)
     sum += round_to (line_amount (&lines[i]), decimals);
-  if ((sum + mobilisation) * (1.0 + mark_ups->overhead) * (1.0 + mark_ups->profit)
-          * (1.0 + mark_ups->tax)
-      >= AMOUNT_MOST)
+  marked = (sum + mobilisation) * (1.0 + mark_ups->overhead) * (1.0 + mark_ups->profit)
+           * (1.0 + mark_ups->tax);
+  if (!is_amount (marked, decimals))
     return SW_E_RANGE;
   for (guint i = 0; i < count && amounts != NULL; i++)
     amounts[i] = round_to (line_amount (&lines[i]), decimals);

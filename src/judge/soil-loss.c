@@ -6,8 +6,6 @@
 
 #define LB_PER_SHORT_TON 2000.0
 #define KG_PER_TONNE 1000.0
-#define GRAVITY_M_PER_S2                                                                 \
-  9.80665 /* standard, exact; makes a pound of mass a pound of force */
 #define J_PER_MJ 1e6
 #define HA_PER_ACRE (SW_M2_PER_ACRE / SW_M2_PER_HA)
 

@@ -86,6 +86,7 @@ test_refusals (void)
   REFUSES (out, sw_shrink_of_densities (1.0, bad, &out));
   g_assert_cmpint (sw_swell_of_volumes (1.0, 0.9, &out), ==, SW_E_RANGE);
   g_assert_cmpint (sw_earth_loads (1.0, 0.0, &loads), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_earth_loads (0.0, 0.0, &loads), ==, SW_E_RANGE);
   g_assert_cmpint (sw_earth_loads (NAN, 1.0, &loads), ==, SW_E_RANGE);
   g_assert_cmpint (sw_earth_loads (1e30, 1.0, &loads), ==, SW_E_RANGE);
   g_assert_cmpint (loads, ==, -1);

@@ -50,6 +50,22 @@ test_missing_nutrient (void)
   g_assert_cmphex (got.missing, ==, 1u << SW_NUTRIENT_P2O5);
 }
 
+/* The least and the most a label can hold: 0.5 % of one; all of it, with no filler. */
+static void
+test_grades_at_the_ends (void)
+{
+  static const double thin[] = { 0.005, 0.0, 0.0 }, full[] = { 0.3, 0.3, 0.4 };
+  static const double need[] = { 0.001, 0.0, 0.0 };
+  double nutrient[SW_NUTRIENT_COUNT], filler = NAN;
+  SwFertiliser got;
+
+  g_assert_cmpint (sw_fertiliser (thin, need, &got), ==, SW_OK);
+  g_assert_cmpfloat_with_epsilon (got.product_kg_per_m2, 0.2, 1e-12);
+  g_assert_cmphex (got.missing, ==, 0);
+  g_assert_cmpint (sw_fertiliser_contents (full, 25.0, nutrient, &filler), ==, SW_OK);
+  g_assert_cmpfloat_with_epsilon (filler, 0.0, 1e-12);
+}
+
 /* Nutrients and filler make up the bag. */
 static void
 test_contents (void)
@@ -76,6 +92,11 @@ test_bags (void)
   g_assert_cmpint (sw_bags (0.0, 2.5, &bags), ==, SW_OK);
   g_assert_cmpint (bags, ==, 0);
   bags = -1;
+  g_assert_cmpint (sw_bags (0.01, 0.005, &bags), ==, SW_OK);
+  g_assert_cmpint (bags, ==, 2);
+  bags = -1;
+  g_assert_cmpint (sw_bags (0.0, 0.0, &bags), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_bags (1.0, NAN, &bags), ==, SW_E_RANGE);
   g_assert_cmpint (sw_bags (1.0, 0.0, &bags), ==, SW_E_RANGE);
   g_assert_cmpint (sw_bags (1e30, 1.0, &bags), ==, SW_E_RANGE);
   g_assert_cmpint (sw_bags (NAN, 1.0, &bags), ==, SW_E_RANGE);
@@ -96,6 +117,8 @@ test_refusals (void)
            sw_fertiliser (((const double[]){ 0.1, bad, 0.1 }), need, &got));
   REFUSES (got.product_kg_per_m2,
            sw_fertiliser (ten_twenty_ten, ((const double[]){ 0.1, bad, 0.1 }), &got));
+  REFUSES (got.product_kg_per_m2,
+           sw_fertiliser (ten_twenty_ten, ((const double[]){ bad, 0.1, 0.1 }), &got));
   REFUSES (out, sw_fertiliser_contents (ten_twenty_ten, bad, nutrient, &out));
 }
 
@@ -106,6 +129,7 @@ main (int argc, char **argv)
   g_test_add_func ("/judge/fertiliser/limiting-nutrient", test_limiting_nutrient);
   g_test_add_func ("/judge/fertiliser/every-need-is-met", test_every_need_is_met);
   g_test_add_func ("/judge/fertiliser/missing-nutrient", test_missing_nutrient);
+  g_test_add_func ("/judge/fertiliser/grades-at-the-ends", test_grades_at_the_ends);
   g_test_add_func ("/judge/fertiliser/contents", test_contents);
   g_test_add_func ("/judge/fertiliser/bags", test_bags);
   g_test_add_func ("/judge/fertiliser/refusals", test_refusals);

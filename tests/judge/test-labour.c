@@ -24,6 +24,11 @@ test_rounding (void)
   g_assert_cmpfloat_with_epsilon (rounded (0.5, 0), 1.0, 1e-12);
   g_assert_cmpfloat_with_epsilon (rounded (0.49999, 0), 0.0, 1e-12);
   g_assert_cmpfloat_with_epsilon (rounded (123456789.125, 2), 123456789.13, 1e-7);
+  g_assert_cmpfloat_with_epsilon (rounded (12345678901.005, 2), 12345678901.01, 1e-5);
+  g_assert_cmpfloat_with_epsilon (rounded (987654321012.0, 0), 987654321012.0, 1e-5);
+  g_assert_cmpfloat_with_epsilon (rounded (1.23456, 1), 1.2, 1e-12);
+  g_assert_cmpfloat_with_epsilon (rounded (1.23456, 3), 1.235, 1e-12);
+  g_assert_cmpfloat_with_epsilon (rounded (1.23456, 4), 1.2346, 1e-12);
 }
 
 /* Rounding twice changes nothing, and a half coin is the most that is lost. */
@@ -102,6 +107,67 @@ test_what_is_printed_adds_up (void)
   g_assert_cmpfloat_with_epsilon (price.net + price.tax, price.total, 1e-9);
 }
 
+/* An amount that no coin can be told in is refused, whether a line or their sum. */
+static void
+test_amounts_too_large (void)
+{
+  static const SwMarkUps none = { 0.0, 0.0, 0.0 };
+  static const SwMarkUps marks[] = { { 1.0, 0.0, 0.0 },
+                                     { 0.0, 1.0, 0.0 },
+                                     { 0.0, 0.0, 1.0 } };
+  static const SwPriceLine line = { 1e10, 6.0, 0.0 }, waste = { 1e10, 6.0, 1.0 };
+  SwPrice price;
+  double out = UNTOUCHED;
+
+  g_assert_cmpint (sw_price (&line, 1, 0.0, &none, 2, NULL, &price), ==, SW_OK);
+  g_assert_cmpint (sw_price (&waste, 1, 0.0, &none, 2, NULL, &price), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_price (&line, 1, 6e10, &none, 2, NULL, &price), ==, SW_E_RANGE);
+  for (gsize i = 0; i < G_N_ELEMENTS (marks); i++)
+    g_assert_cmpint (sw_price (&line, 1, 0.0, &marks[i], 2, NULL, &price), ==,
+                     SW_E_RANGE);
+  g_assert_cmpint (sw_price_round (1e13, 0, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_price_round (1e11, 2, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_price_round (-1e11, 2, &out), ==, SW_E_RANGE);
+  g_assert_cmpfloat (out, ==, UNTOUCHED);
+}
+
+/* 100 m2 at 4 h for 20 m2 and half as much again for rough ground: 100/20 x 4/8 x 1.5. */
+static void
+test_difficulty (void)
+{
+  double days = NAN;
+
+  g_assert_cmpint (sw_man_days (100.0, 20.0, 4.0, 1.5, &days), ==, SW_OK);
+  g_assert_cmpfloat_with_epsilon (days, 3.75, 1e-12);
+}
+
+/* Nothing to do takes no time; nobody, no rate and no crew are refused. */
+static void
+test_zeros (void)
+{
+  double out = NAN;
+
+  g_assert_cmpint (sw_man_days (0.0, 1.0, 0.0, 1.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+  g_assert_cmpint (sw_duration (0.0, 1, 1.0, 1.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+  g_assert_cmpint (sw_man_hours (0, 1.0, 24.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+  g_assert_cmpint (sw_unit_hours (0, 1.0, 1.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+  g_assert_cmpint (sw_day_equivalent (24.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 3.0);
+  g_assert_cmpint (sw_crew_days (0.0, 0.005, &out), ==, SW_OK);
+  out = UNTOUCHED;
+  g_assert_cmpint (sw_man_days (1.0, 0.0, 1.0, 1.0, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_crew_days (1.0, 0.0, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_man_hours (-1, 1.0, 1.0, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_man_hours (1, 1.0, 24.1, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_unit_hours (-1, 1.0, 1.0, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_unit_hours (1, 1.0, 0.0, &out), ==, SW_E_RANGE);
+  g_assert_cmpfloat (out, ==, UNTOUCHED);
+}
+
 /* Twice the crew, half the days; and man-days come back from days. */
 static void
 test_duration (void)
@@ -131,6 +197,8 @@ test_refusals (void)
   REFUSES (out, sw_duration (1.0, 1, 1.0, bad, &out));
   REFUSES (out, sw_crew_days (1.0, bad, &out));
   REFUSES (out, sw_man_hours (1, bad, 8.0, &out));
+  REFUSES (out, sw_man_hours (1, 1.0, bad, &out));
+  REFUSES (out, sw_unit_hours (1, bad, 1.0, &out));
   REFUSES (out, sw_unit_hours (1, 8.0, bad, &out));
   REFUSES (price.total,
            sw_price (&(SwPriceLine){ bad, 1.0, 0.0 }, 1, 0.0, &marks, 2, NULL, &price));
@@ -142,7 +210,6 @@ test_refusals (void)
   g_assert_cmpint (sw_duration (1.0, 1, 1.1, 1.0, &out), ==, SW_E_RANGE);
   g_assert_cmpint (sw_day_equivalent (25.0, &out), ==, SW_E_RANGE);
   g_assert_cmpint (sw_price_round (NAN, 2, &out), ==, SW_E_RANGE);
-  g_assert_cmpint (sw_price_round (1e12, 2, &out), ==, SW_E_RANGE);
   g_assert_cmpint (sw_price_round (1.0, 5, &out), ==, SW_E_RANGE);
   g_assert_cmpint (sw_price_round (1.0, -1, &out), ==, SW_E_RANGE);
   g_assert_cmpfloat (out, ==, UNTOUCHED);
@@ -157,6 +224,9 @@ main (int argc, char **argv)
   g_test_add_func ("/judge/labour/price-by-hand", test_price_by_hand);
   g_test_add_func ("/judge/labour/order-of-mark-ups", test_order_of_mark_ups);
   g_test_add_func ("/judge/labour/what-is-printed-adds-up", test_what_is_printed_adds_up);
+  g_test_add_func ("/judge/labour/amounts-too-large", test_amounts_too_large);
+  g_test_add_func ("/judge/labour/difficulty", test_difficulty);
+  g_test_add_func ("/judge/labour/zeros", test_zeros);
   g_test_add_func ("/judge/labour/duration", test_duration);
   g_test_add_func ("/judge/labour/refusals", test_refusals);
   return g_test_run ();

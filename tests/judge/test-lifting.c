@@ -90,6 +90,17 @@ test_ends_of_tables (void)
   g_assert_cmpint (sw_lift_height_factor (SW_UNITS_METRIC, 1.75, &at), ==, SW_OK);
   g_assert_cmpint (sw_lift_height_factor (SW_UNITS_METRIC, 1.751, &past), ==, SW_OK);
   g_assert_true (at > 0.69 && past <= 0.0);
+  g_assert_cmpint (sw_lift_height_factor (SW_UNITS_US, 70.0 * SW_M_PER_IN, &at), ==,
+                   SW_OK);
+  g_assert_cmpint (sw_lift_height_factor (SW_UNITS_US, 70.1 * SW_M_PER_IN, &past), ==,
+                   SW_OK);
+  g_assert_true (at > 0.69 && past <= 0.0);
+  g_assert_cmpint (sw_lift_travel_factor (SW_UNITS_US, 10.0 * SW_M_PER_IN, &at), ==,
+                   SW_OK);
+  g_assert_cmpint (sw_lift_travel_factor (SW_UNITS_US, 10.5 * SW_M_PER_IN, &past), ==,
+                   SW_OK);
+  g_assert_cmpfloat_with_epsilon (at, 1.0, 1e-12);
+  g_assert_cmpfloat (past, <, 0.995);
   g_assert_cmpint (sw_lift_travel_factor (SW_UNITS_US, 70.0 * SW_M_PER_IN, &at), ==,
                    SW_OK);
   g_assert_cmpint (sw_lift_travel_factor (SW_UNITS_US, 70.1 * SW_M_PER_IN, &past), ==,
@@ -106,6 +117,8 @@ static void
 test_between_frequencies (void)
 {
   g_assert_cmpfloat_with_epsilon (frequency_of (1.5, 0.2, SW_LIFT_SHORT), 0.925, 1e-12);
+  g_assert_cmpfloat_with_epsilon (frequency_of (0.35, 0.2, SW_LIFT_SHORT), 0.985, 1e-12);
+  g_assert_cmpfloat_with_epsilon (frequency_of (14.5, 0.8, SW_LIFT_SHORT), 0.295, 1e-12);
   g_assert_cmpfloat_with_epsilon (frequency_of (0.0, 0.2, SW_LIFT_LONG), 0.85, 1e-12);
   g_assert_cmpfloat_with_epsilon (frequency_of (8.0, 0.2, SW_LIFT_LONG), 0.18, 1e-12);
   g_assert_cmpfloat (frequency_of (8.1, 0.2, SW_LIFT_LONG), ==, 0.0);
@@ -133,6 +146,55 @@ test_frequency_never_rises (void)
       }
 }
 
+/* Tables 5 and 7 part at 75 cm, in the US form at 30 in. */
+static void
+test_boundary_of_hands (void)
+{
+  static const struct
+  {
+    SwUnitSystem units;
+    double height_m;
+    gboolean high;
+  } rows[] = { { SW_UNITS_METRIC, 0.749, FALSE },
+               { SW_UNITS_METRIC, 0.75, TRUE },
+               { SW_UNITS_US, 29.9 * SW_M_PER_IN, FALSE },
+               { SW_UNITS_US, 30.0 * SW_M_PER_IN, TRUE } };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      double grip = NAN, frequency = NAN;
+
+      g_assert_cmpint (
+          sw_lift_grip_factor (rows[i].units, SW_GRIP_FAIR, rows[i].height_m, &grip), ==,
+          SW_OK);
+      g_assert_cmpfloat (grip, ==, rows[i].high ? 1.0 : 0.95);
+      g_assert_cmpint (sw_lift_frequency_factor (rows[i].units, 9.0, rows[i].height_m,
+                                                 SW_LIFT_LONG, &frequency),
+                       ==, SW_OK);
+      g_assert_cmpfloat_with_epsilon (frequency, rows[i].high ? 0.15 : 0.0, 1e-12);
+    }
+}
+
+/* Frequency goes by where the lift begins, grip by where it is looked at: from 50 to 80
+ * cm, nine a minute all day, there is no lifting, though at 80 cm a fair grip counts 1.
+ * With a twist of 45 degrees: 1 - 0.0032 x 45 = 0.856. */
+static void
+test_ends_of_one_lift (void)
+{
+  SwLift lift = roll;
+
+  lift.begin_height_m = 0.5;
+  lift.height_m = 0.8;
+  lift.grip = SW_GRIP_FAIR;
+  lift.per_min = 9.0;
+  lift.duration = SW_LIFT_LONG;
+  g_assert_cmpfloat (result_of (lift).frequency, ==, 0.0);
+  g_assert_cmpfloat (result_of (lift).grip, ==, 1.0);
+  lift = roll;
+  lift.twist_rad = G_PI_4;
+  g_assert_cmpfloat_with_epsilon (result_of (lift).limit_kg, 8.898006586 * 0.856, 1e-6);
+}
+
 /* 94-110: short needs as much rest as work, moderate 0.3 of it. */
 static void
 test_durations (void)
@@ -150,6 +212,10 @@ test_durations (void)
   SwLiftDuration got = SW_LIFT_DURATION_COUNT;
 
   g_assert_cmpint (sw_lift_duration (8.1, 1.0, &got), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_lift_duration (0.0, 1.0, &got), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_lift_duration (1.0, -1.0, &got), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_lift_duration (NAN, 1.0, &got), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_lift_duration (1.0, NAN, &got), ==, SW_E_RANGE);
   g_assert_cmpint (got, ==, SW_LIFT_DURATION_COUNT);
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
@@ -185,11 +251,14 @@ test_two_forms (void)
 {
   double metric = NAN, us = NAN;
   static const double ones[6] = { 1.0, 1.0, 1.0, 1.0, 1.0, 1.0 };
+  static const double none[6] = { 1.0, 1.0, 1.0, 1.0, 0.0, 1.0 };
 
   g_assert_cmpint (sw_lift_limit (SW_UNITS_METRIC, ones, &metric), ==, SW_OK);
   g_assert_cmpint (sw_lift_limit (SW_UNITS_US, ones, &us), ==, SW_OK);
   g_assert_cmpfloat (metric, ==, 23.0);
   g_assert_cmpfloat_with_epsilon (us, 51.0 * 0.45359237, 1e-12);
+  g_assert_cmpint (sw_lift_limit (SW_UNITS_US, none, &us), ==, SW_OK);
+  g_assert_cmpfloat (us, ==, 0.0);
 }
 
 static void
@@ -229,7 +298,15 @@ test_refusals (void)
   REFUSES (out, sw_lift_grip_factor (SW_UNITS_US, SW_GRIP_POOR, bad, &out));
   REFUSES (out, sw_lift_reach (SW_UNITS_US, bad, 0.2, &out));
   REFUSES (result.index, (lift.mass_kg = bad, sw_lift (SW_UNITS_METRIC, &lift, &result)));
+  REFUSES (out,
+           sw_lift_limit (SW_UNITS_US, ((const double[6]){ bad, 1, 1, 1, 1, 1 }), &out));
+  lift.mass_kg = 0.0;
+  g_assert_cmpint (sw_lift (SW_UNITS_METRIC, &lift, &result), ==, SW_E_RANGE);
   out = UNTOUCHED;
+  g_assert_cmpint (
+      sw_lift_frequency_factor (SW_UNITS_US, 1.0, 0.2, SW_LIFT_DURATION_COUNT, &out), ==,
+      SW_E_RANGE);
+  g_assert_cmpint (sw_lift_frequency (1.0, 0.0, &out), ==, SW_E_RANGE);
   g_assert_cmpint (sw_lift_frequency (1.0, 15.1, &out), ==, SW_E_RANGE);
   g_assert_cmpint (sw_lift_grip_factor (SW_UNITS_US, SW_GRIP_COUNT, 0.2, &out), ==,
                    SW_E_RANGE);
@@ -247,6 +324,8 @@ main (int argc, char **argv)
   g_test_add_func ("/judge/lifting/ends-of-tables", test_ends_of_tables);
   g_test_add_func ("/judge/lifting/between-frequencies", test_between_frequencies);
   g_test_add_func ("/judge/lifting/frequency-never-rises", test_frequency_never_rises);
+  g_test_add_func ("/judge/lifting/boundary-of-hands", test_boundary_of_hands);
+  g_test_add_func ("/judge/lifting/ends-of-one-lift", test_ends_of_one_lift);
   g_test_add_func ("/judge/lifting/durations", test_durations);
   g_test_add_func ("/judge/lifting/reach-of-a-load", test_reach_of_a_load);
   g_test_add_func ("/judge/lifting/two-forms", test_two_forms);

@@ -291,6 +291,7 @@ test_flag_where_it_flattens (void)
 {
   static const SwLsSegment convex[] = { { 10.0, 0.1, FALSE }, { 10.0, 0.17, FALSE } };
   static const SwLsSegment concave[] = { { 10.0, 0.17, FALSE }, { 10.0, 0.1, FALSE } };
+  static const SwLsSegment even[] = { { 10.0, 0.17, FALSE }, { 10.0, 0.17, FALSE } };
   static const SwLsSegment apart[] = { { 10.0, 0.17, TRUE }, { 10.0, 0.1, FALSE } };
   double ls[2];
   guint limits = 0;
@@ -300,6 +301,8 @@ test_flag_where_it_flattens (void)
   g_assert_cmpint (sw_ls_segments (SW_LS_RUSLE_HIGH, concave, 2, ls, &limits), ==, SW_OK);
   g_assert_cmphex (limits, ==, SW_LS_FLATTENS);
   g_assert_cmpint (sw_ls_segments (SW_LS_RUSLE_HIGH, apart, 2, ls, &limits), ==, SW_OK);
+  g_assert_cmphex (limits, ==, SW_LS_WITHIN);
+  g_assert_cmpint (sw_ls_segments (SW_LS_RUSLE_HIGH, even, 2, ls, &limits), ==, SW_OK);
   g_assert_cmphex (limits, ==, SW_LS_WITHIN);
 }
 
@@ -325,16 +328,64 @@ test_refusals (void)
   g_assert_cmpfloat (out, ==, UNTOUCHED);
 }
 
+/* Each bad number in each place of the segments and of the mean. */
+static void
+test_bad_segments (void)
+{
+  SwLsSegment segments[] = { { 10.0, 0.2, FALSE }, { 10.0, 0.2, FALSE } };
+  double ls[] = { 1.0, 2.0 }, weights[] = { 1.0, 1.0 }, out;
+
+  REFUSES (out, (segments[0].length_m = bad,
+                 sw_ls_segments (SW_LS_RUSLE_HIGH, segments, 2, &out, NULL)));
+  REFUSES (out, (segments[0].length_m = bad,
+                 sw_ls_segments_mean (segments, 2, ls, NULL, &out)));
+  segments[0].length_m = 0.005;
+  g_assert_cmpint (sw_ls_segments (SW_LS_RUSLE_HIGH, segments, 2, ls, NULL), ==, SW_OK);
+  segments[1].angle_rad = NAN;
+  out = UNTOUCHED;
+  g_assert_cmpint (sw_ls_segments (SW_LS_RUSLE_HIGH, segments, 2, &out, NULL), ==,
+                   SW_E_RANGE);
+  g_assert_cmpint (sw_ls_segments (SW_LS_RUSLE_HIGH, segments, 0, &out, NULL), ==,
+                   SW_E_RANGE);
+  g_assert_cmpint (sw_ls_segments (SW_LS_METHOD_COUNT, segments, 1, &out, NULL), ==,
+                   SW_E_RANGE);
+  g_assert_cmpint (sw_ls_segments_mean (segments, 0, ls, NULL, &out), ==, SW_E_RANGE);
+  g_assert_cmpfloat (out, ==, UNTOUCHED);
+  REFUSES (out, (ls[0] = bad, sw_ls_segments_mean (segments, 2, ls, weights, &out)));
+  ls[0] = 0.0;
+  REFUSES (out, (weights[1] = bad, sw_ls_segments_mean (segments, 2, ls, weights, &out)));
+  weights[1] = 0.0;
+  g_assert_cmpint (sw_ls_segments_mean (segments, 2, ls, weights, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+}
+
+/* The first segment may be drained or fall back by itself. */
+static void
+test_drained_first (void)
+{
+  static const SwLsSegment segments[] = { { 3.0, -0.05, TRUE }, { 12.0, 0.4, FALSE } };
+  double ls[2], alone = NAN;
+
+  g_assert_cmpint (sw_ls_segments (SW_LS_RUSLE_HIGH, segments, 2, ls, NULL), ==, SW_OK);
+  g_assert_cmpint (sw_ls_factor (SW_LS_RUSLE_HIGH, 12.0, 0.4, &alone), ==, SW_OK);
+  assert_close (ls[1], alone);
+}
+
 static void
 test_bad_sections (void)
 {
   static const SwPoint back[] = { { 0.0, 2.0 }, { 1.0, 1.0 }, { 1.0, 0.0 } };
+  static const SwPoint back_at_once[] = { { 1.0, 2.0 }, { 0.0, 1.0 } };
   const SwPoint odd[] = { { 0.0, 2.0 }, { 1.0, NAN } };
+  const SwPoint first[] = { { INFINITY, 2.0 }, { 1.0, 0.0 } };
   SwLsSegment *segments = NULL;
 
   g_assert_cmpint (sw_ls_segments_new (back, 1, NULL, &segments), ==, SW_E_FEW_POINTS);
   g_assert_cmpint (sw_ls_segments_new (back, 3, NULL, &segments), ==, SW_E_SECTION);
   g_assert_cmpint (sw_ls_segments_new (odd, 2, NULL, &segments), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_ls_segments_new (first, 2, NULL, &segments), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_ls_segments_new (back_at_once, 2, NULL, &segments), ==,
+                   SW_E_SECTION);
   g_assert_null (segments);
 }
 
@@ -359,6 +410,8 @@ main (int argc, char **argv)
   g_test_add_func ("/judge/ls-factor/flag-where-it-flattens",
                    test_flag_where_it_flattens);
   g_test_add_func ("/judge/ls-factor/refusals", test_refusals);
+  g_test_add_func ("/judge/ls-factor/bad-segments", test_bad_segments);
+  g_test_add_func ("/judge/ls-factor/drained-first", test_drained_first);
   g_test_add_func ("/judge/ls-factor/bad-sections", test_bad_sections);
   return g_test_run ();
 }

@@ -78,6 +78,7 @@ test_nothing_to_sow (void)
 
   g_assert_cmpint (sw_seed_mix (&species, 1, 100.0, &line, &total), ==, SW_OK);
   g_assert_cmpfloat (line.bulk_kg, ==, 0.0);
+  g_assert_cmpfloat (line.share_of_bulk, ==, 0.0);
   g_assert_cmpfloat (line.share_of_seeds, ==, 0.0);
 }
 
@@ -106,6 +107,17 @@ test_refusals (void)
         g_assert_cmpint (sw_seed_mix (species, 2, 1.0, lines, &total), ==, SW_E_RANGE);
         g_assert_cmpfloat (lines[0].pls, ==, UNTOUCHED);
       }
+  species[0] = (SwSeedSpecies){ 0.9, 0.8, 0.0, 0.0, 0.001 };
+  g_assert_cmpint (sw_seed_mix (species, 1, 1.0, lines, &total), ==, SW_E_RANGE);
+  out = UNTOUCHED;
+  g_assert_cmpint (sw_seed_rate (0.0, 0.0, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (
+      sw_seed_species_pls (&(SwSeedSpecies){ 0.9, 0.9, -0.1, 1.0, 1.0 }, &out), ==,
+      SW_E_RANGE);
+  g_assert_cmpint (
+      sw_seed_species_pls (&(SwSeedSpecies){ 0.9, -0.1, 0.9, 1.0, 1.0 }, &out), ==,
+      SW_E_RANGE);
+  g_assert_cmpfloat (out, ==, UNTOUCHED);
   species[0] = (SwSeedSpecies){ 0.9, 0.96, 0.05, 1e6, 0.001 };
   g_assert_cmpint (sw_seed_mix (species, 1, 1.0, lines, &total), ==, SW_E_RANGE);
   g_assert_cmpint (sw_seed_mix (pair, 0, 1.0, lines, &total), ==, SW_E_RANGE);

@@ -86,6 +86,46 @@ test_limits (void)
   g_assert_cmphex (deep.limits, ==, SW_SHEET_TOO_DEEP);
 }
 
+/* Flags follow the numbers that are given beside them: 20, and 0.1 ft = 0.03048 m. */
+static void
+test_flags_follow_numbers (void)
+{
+  guint gentle = 0, deep = 0;
+
+  for (double hv = 50.0; hv < 3000.0; hv *= 1.01)
+    {
+      SwSheetFlow flow = flow_of (100.0, 1.0, hv, 0.01);
+      gboolean flagged = (flow.limits & SW_SHEET_NOT_KINEMATIC) != 0;
+
+      g_assert_cmpint (flagged, ==, flow.kinematic_number <= 20.0);
+      gentle += flagged;
+    }
+  for (double n = 0.3; n < 3.0; n *= 1.01)
+    {
+      SwSheetFlow flow = flow_of (200.0, 30.0, 20.0, n);
+      gboolean flagged = (flow.limits & SW_SHEET_TOO_DEEP) != 0;
+
+      g_assert_cmpint (flagged, ==, flow.depth_m > 0.03048);
+      deep += flagged;
+    }
+  g_assert_cmpuint (gentle, >, 0);
+  g_assert_cmpuint (deep, >, 0);
+}
+
+/* Dry or level, nothing drags; a lining that bears nothing has no reserve. */
+static void
+test_zeros (void)
+{
+  double out = NAN;
+
+  g_assert_cmpint (sw_bed_shear (0.0, 0.5, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+  g_assert_cmpint (sw_bed_shear (0.1, 0.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+  g_assert_cmpint (sw_shear_reserve (0.0, 10.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+}
+
 /* TR-55 eq. 3-3 is commonly given in metres and mm with 0.0913 in place of 0.007. */
 static void
 test_travel_time_in_metres (void)
@@ -97,6 +137,9 @@ test_travel_time_in_metres (void)
   g_assert_cmpint (sw_sheet_travel_time (0.15, 25.0, 0.080, 0.4, &time_s, &limits), ==,
                    SW_OK);
   g_assert_cmpfloat_with_epsilon (time_s / 3600.0, metric_h, 1e-3 * metric_h);
+  g_assert_cmphex (limits, ==, SW_SHEET_WITHIN);
+  g_assert_cmpint (sw_sheet_travel_time (0.15, 30.48, 0.080, 0.4, &time_s, &limits), ==,
+                   SW_OK);
   g_assert_cmphex (limits, ==, SW_SHEET_WITHIN);
   g_assert_cmpint (sw_sheet_travel_time (0.15, 31.0, 0.080, 0.4, &time_s, &limits), ==,
                    SW_OK);
@@ -147,6 +190,8 @@ main (int argc, char **argv)
   g_test_add_func ("/judge/sheet-flow/directions", test_directions);
   g_test_add_func ("/judge/sheet-flow/rain-scales", test_rain_scales);
   g_test_add_func ("/judge/sheet-flow/limits", test_limits);
+  g_test_add_func ("/judge/sheet-flow/flags-follow-numbers", test_flags_follow_numbers);
+  g_test_add_func ("/judge/sheet-flow/zeros", test_zeros);
   g_test_add_func ("/judge/sheet-flow/travel-time-in-metres", test_travel_time_in_metres);
   g_test_add_func ("/judge/sheet-flow/sine-not-tangent", test_sine_not_tangent);
   g_test_add_func ("/judge/sheet-flow/refusals", test_refusals);

@@ -123,6 +123,31 @@ test_screen (void)
   g_assert_cmphex (screen.limits, ==, SW_SLIDE_NOT_THIN);
 }
 
+/* Critical depth as textbooks write it: c / (cos2 (g tan a - g' tan f)), g' = g - 9810. */
+static void
+test_critical_depth (void)
+{
+  double angle = 0.6, cos2 = cos (angle) * cos (angle);
+  double lacking = 19000.0 * tan (angle) - (19000.0 - 9810.0) * tan (loam.friction_rad);
+  SwSlideScreen screen = { .critical_depth_m = NAN };
+
+  g_assert_cmpint (sw_slide_screen (&loam, 0.3, 9.0, angle, &screen), ==, SW_OK);
+  g_assert_cmpfloat_with_epsilon (screen.critical_depth_m, 2000.0 / (cos2 * lacking),
+                                  1e-12);
+}
+
+/* A soil without friction stands by cohesion alone: c / (g z sin cos). */
+static void
+test_cohesion_alone (void)
+{
+  static const SwSlideSoil clay = { 0.0, 10000.0, 18000.0 };
+
+  g_assert_cmpfloat_with_epsilon (factor_of (&clay, 2.0, G_PI_4, 0.0),
+                                  10000.0 / (18000.0 * 2.0 * 0.5), 1e-12);
+  g_assert_cmpfloat_with_epsilon (factor_of (&clay, 2.0, G_PI_4, 0.5),
+                                  10000.0 / (18000.0 * 2.0 * 0.5), 1e-12);
+}
+
 static void
 test_refusals (void)
 {
@@ -147,7 +172,16 @@ test_refusals (void)
   soil = loam;
   REFUSES (out,
            (soil.weight_n_per_m3 = bad, sw_slide_factor (&soil, 1.0, 0.5, 0.1, &out)));
+  soil = loam;
+  soil.friction_rad = G_PI_2;
   out = UNTOUCHED;
+  g_assert_cmpint (sw_slide_factor (&soil, 1.0, 0.5, 0.1, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_slide_factor (&loam, 0.0, 0.5, 0.1, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_slide_factor (&loam, 1.0, 0.0, 0.1, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_slide_factor (&loam, 1.0, G_PI_2, 0.0, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_slide_depth (&soil, 0.5, 0.1, 1.0, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_slide_depth (&loam, NAN, 0.1, 1.0, &out), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_slide_depth (&loam, 0.5, 0.9, 1.0, &out), ==, SW_E_RANGE);
   g_assert_cmpint (sw_pore_ratio (1.1, 9810.0, 2e4, 0.5, &out), ==, SW_E_RANGE);
   g_assert_cmpint (sw_slide_factor (&loam, 1.0, 0.5, 0.9, &out), ==, SW_E_RANGE);
   g_assert_cmpfloat (out, ==, UNTOUCHED);
@@ -163,6 +197,8 @@ main (int argc, char **argv)
   g_test_add_func ("/judge/slide-screen/depth-is-the-inverse", test_depth_is_the_inverse);
   g_test_add_func ("/judge/slide-screen/depth-at-the-ends", test_depth_at_the_ends);
   g_test_add_func ("/judge/slide-screen/screen", test_screen);
+  g_test_add_func ("/judge/slide-screen/critical-depth", test_critical_depth);
+  g_test_add_func ("/judge/slide-screen/cohesion-alone", test_cohesion_alone);
   g_test_add_func ("/judge/slide-screen/refusals", test_refusals);
   return g_test_run ();
 }

@@ -129,6 +129,33 @@ test_erodibility_refusals (void)
     }
 }
 
+/* The last allowed value of each: all silt, finest structure, slowest drainage. */
+static void
+test_erodibility_corners (void)
+{
+  SwErodibilitySoil silt = { 1.0, 0.0, 0.0, 4, 6 }, clay = { 0.0, 1.0, 0.0, 4, 6 };
+  SwErodibilitySoil full = { 0.7, 0.3, 0.04, 1, 1 };
+
+  g_assert_cmpfloat (k_of (silt), >, k_of (full));
+  g_assert_cmpfloat_with_epsilon (k_of (clay) / sw_erodibility_si_per_us (), 0.14, 1e-12);
+}
+
+/* Nothing falls, nothing goes. */
+static void
+test_zeros (void)
+{
+  double out = NAN;
+
+  g_assert_cmpint (sw_soil_loss (0.0, 0.1, 1.0, 1.0, 1.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+  g_assert_cmpint (sw_soil_loss_reduction (0.005, 0.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 1.0);
+  g_assert_cmpint (sw_erosivity_of_period (100.0, 0, 0.3, 0.3, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 0.0);
+  g_assert_cmpint (sw_erosivity_of_period (100.0, 0, 0.0, 1.0, &out), ==, SW_OK);
+  g_assert_cmpfloat (out, ==, 100.0);
+}
+
 static void
 test_refusals (void)
 {
@@ -166,6 +193,8 @@ main (int argc, char **argv)
   g_test_add_func ("/judge/soil-loss/erodibility-without-answer",
                    test_erodibility_without_answer);
   g_test_add_func ("/judge/soil-loss/erodibility-refusals", test_erodibility_refusals);
+  g_test_add_func ("/judge/soil-loss/erodibility-corners", test_erodibility_corners);
+  g_test_add_func ("/judge/soil-loss/zeros", test_zeros);
   g_test_add_func ("/judge/soil-loss/refusals", test_refusals);
   return g_test_run ();
 }

@@ -120,6 +120,8 @@ test_sums (void)
 
   g_assert_cmpint (sw_texture_from_fractions (0.334, 0.333, 0.334, &texture), ==, SW_OK);
   g_assert_cmpint (texture, ==, SW_TEXTURE_CLAY_LOAM);
+  g_assert_cmpint (sw_texture_from_fractions (0.5005, 0.0, 0.5005, &texture), ==, SW_OK);
+  g_assert_cmpint (texture, ==, SW_TEXTURE_SANDY_CLAY);
   g_assert_cmpint (sw_texture_from_fractions (0.4005, 0.3505, 0.2505, &texture), ==,
                    SW_OK);
   texture = SW_TEXTURE_COUNT;
@@ -130,6 +132,8 @@ test_sums (void)
   g_assert_cmpint (sw_texture_from_fractions (40.0, 35.0, 25.0, &texture), ==,
                    SW_E_RANGE);
   g_assert_cmpint (sw_texture_from_fractions (-0.1, 0.6, 0.5, &texture), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_texture_from_fractions (0.6, -0.1, 0.5, &texture), ==, SW_E_RANGE);
+  g_assert_cmpint (sw_texture_from_fractions (0.6, 0.5, -0.1, &texture), ==, SW_E_RANGE);
   g_assert_cmpint (sw_texture_from_fractions (NAN, 0.5, 0.5, &texture), ==, SW_E_RANGE);
   g_assert_cmpint (texture, ==, SW_TEXTURE_COUNT);
 }
@@ -147,6 +151,7 @@ test_feel (void)
   } rows[] = {
     { FALSE, 0.0, SW_FEEL_GRITTY, SW_TEXTURE_SAND },
     { TRUE, 0.0, SW_FEEL_GRITTY, SW_TEXTURE_LOAMY_SAND },
+    { TRUE, 0.005, SW_FEEL_GRITTY, SW_TEXTURE_SANDY_LOAM },
     { TRUE, 0.020, SW_FEEL_GRITTY, SW_TEXTURE_SANDY_LOAM },
     { TRUE, 0.020, SW_FEEL_SMOOTH, SW_TEXTURE_SILT_LOAM },
     { TRUE, 0.0249, SW_FEEL_NEITHER, SW_TEXTURE_LOAM },
@@ -175,6 +180,8 @@ test_feel_refusals (void)
 {
   SwTexture got = SW_TEXTURE_COUNT;
 
+  g_assert_cmpint (sw_texture_from_feel (FALSE, 0.005, SW_FEEL_GRITTY, &got), ==,
+                   SW_E_RANGE);
   g_assert_cmpint (sw_texture_from_feel (FALSE, 0.02, SW_FEEL_GRITTY, &got), ==,
                    SW_E_RANGE);
   g_assert_cmpint (sw_texture_from_feel (TRUE, -0.02, SW_FEEL_GRITTY, &got), ==,
@@ -193,6 +200,8 @@ test_codes_differ (void)
     for (guint b = 0; b < a; b++)
       g_assert_cmpstr (sw_texture_code ((SwTexture) a), !=,
                        sw_texture_code ((SwTexture) b));
+  g_assert_cmpstr (sw_texture_code (SW_TEXTURE_COUNT), ==, "");
+  g_assert_cmphex (sw_texture_neighbours (SW_TEXTURE_COUNT), ==, 0);
   g_assert_cmpstr (sw_texture_code (SW_TEXTURE_SILTY_CLAY_LOAM), ==, "silty-clay-loam");
 }
 

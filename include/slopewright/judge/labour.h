@@ -46,7 +46,7 @@ SwStatus sw_unit_hours (int people, double hours, double units, double *hours_pe
 
 /**
  * sw_price_round:
- * @amount: of money, any sign, |amount| < 1e12
+ * @amount: of money, any sign, less than 1e13 of the smallest coin
  * @decimals: of the smallest coin, 0 to 4
  *
  * Half a coin is rounded away from zero, as on an invoice; 1.005 counts as half
@@ -94,7 +94,8 @@ typedef struct
  * Every line and every mark-up is rounded when it arises and sums are of rounded
  * amounts, so what is printed adds up.
  *
- * Returns: SW_OK or SW_E_RANGE.
+ * Returns: SW_OK; SW_E_RANGE, also where a line or the total reaches 1e13 of the
+ *   smallest coin.
  */
 SwStatus sw_price (const SwPriceLine *lines, guint count, double mobilisation,
                    const SwMarkUps *mark_ups, int decimals, double *amounts,
