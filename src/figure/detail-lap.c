@@ -35,7 +35,7 @@ sw_detail_side_lap (const SwResult *result, guint face_index, double width_mm,
 
   if (!isfinite (lap_m))
     return NULL;
-  scale = sw_detail_scale (lap_m, pin_m, width_mm * 0.45, height_mm - level - 4.0);
+  scale = sw_drawing_scale (draw, lap_m, pin_m, width_mm * 0.45, height_mm - level - 4.0);
   lap = lap_m * 1000.0 / scale;
   sw_detail_begin (&sheet, result, face_index, width_mm, height_mm, middle, level, scale,
                    draw, "drawing.detail.side-lap");
@@ -148,8 +148,8 @@ sw_detail_end_lap (const SwResult *result, guint face_index, double width_mm,
 
   if (!find_end_lap (laid, &lap_m))
     return NULL;
-  scale = sw_detail_scale (lap_m, laid->pin_need_m, fmin (reach * 1.1, 42.0),
-                           height_mm * 0.5 - 8.0);
+  scale = sw_drawing_scale (draw, lap_m, laid->pin_need_m, fmin (reach * 1.1, 42.0),
+                            height_mm * 0.5 - 8.0);
   lap = lap_m * 1000.0 / scale;
   gap = gap_m * 1000.0 / scale;
   sw_detail_begin (&sheet, result, face_index, width_mm, height_mm, slant.x_mm,

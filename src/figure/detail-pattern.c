@@ -224,9 +224,9 @@ sw_detail_pin_pattern (const SwResult *result, guint face, double width_mm,
                              - values[SW_PRACTICE_TRENCH_WIDTH_M].value,
                          pattern.run->along_to_m + BEYOND_M,
                          pattern.run->down_from_m + ROWS * pattern.tier->pin_down_m };
-  scale = sw_detail_scale (pattern.box.x1_m - pattern.box.x0_m,
-                           pattern.box.y1_m - pattern.box.y0_m, width_mm - 2.0 * SIDE_MM,
-                           height_mm - TOP_MM - BOTTOM_MM);
+  scale = sw_drawing_scale (draw, pattern.box.x1_m - pattern.box.x0_m,
+                            pattern.box.y1_m - pattern.box.y0_m, width_mm - 2.0 * SIDE_MM,
+                            height_mm - TOP_MM - BOTTOM_MM);
   pattern.box.y1_m =
       fmin (pattern.run->down_to_m,
             pattern.box.y0_m + (height_mm - TOP_MM - BOTTOM_MM) * scale / 1000.0);

@@ -68,8 +68,8 @@ sw_detail_of_pin (const SwResult *result, guint face_index, double width_mm,
 
   if (pin == NULL)
     return NULL;
-  scale = sw_detail_scale (fmax (pin->crown_m, 0.01), pin->length_m, width_mm * 0.5,
-                           height_mm * (1.0 - GROUND_Y) - 6.0);
+  scale = sw_drawing_scale (draw, fmax (pin->crown_m, 0.01), pin->length_m,
+                            width_mm * 0.5, height_mm * (1.0 - GROUND_Y) - 6.0);
   x = width_mm * 0.5;
   sw_detail_begin (&sheet, result, face_index, width_mm, height_mm, x, level, scale, draw,
                    "drawing.detail.pin");

@@ -37,8 +37,9 @@ begin (SlotSheet *slot, const SwResult *result, guint face, double width_mm,
   double rise = fmin ((width_mm * 0.5 - 1.0) * tan (slope), height_mm * 0.26);
   double reach = rise / tan (slope), half, fall, scale;
 
-  scale = sw_detail_scale (slot_m, depth_m + result->layout->faces[face].pin_need_m,
-                           width_mm * 0.3, height_mm - level - 9.0);
+  scale =
+      sw_drawing_scale (draw, slot_m, depth_m + result->layout->faces[face].pin_need_m,
+                        width_mm * 0.3, height_mm - level - 9.0);
   half = slot_m * 500.0 / scale;
   fall = half * tan (slope);
   slot->middle = width_mm * 0.5;

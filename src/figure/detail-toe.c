@@ -75,8 +75,8 @@ draw_trench (const SwResult *result, guint face, double width_mm, double height_
   double depth_m = practice->values[SW_PRACTICE_TOE_DEPTH_M].value;
   double trench_m = practice->values[SW_PRACTICE_TOE_WIDTH_M].value;
   double pin_m = result->layout->faces[face].pin_need_m;
-  double scale = sw_detail_scale (trench_m, depth_m + pin_m, width_mm * 0.3,
-                                  height_mm * (1.0 - TOE_Y) - 5.0);
+  double scale = sw_drawing_scale (draw, trench_m, depth_m + pin_m, width_mm * 0.3,
+                                   height_mm * (1.0 - TOE_Y) - 5.0);
   ToeSheet toe;
   double right, floor;
 
@@ -119,8 +119,8 @@ draw_end (const SwResult *result, guint face, double width_mm, double height_mm,
   double fold_m =
       turned ? result->layout->practice->values[SW_PRACTICE_TOE_FOLD_M].value : 0.0;
   double pin_m = result->layout->faces[face].pin_need_m;
-  double scale = sw_detail_scale (fmax (fold_m, 0.05), pin_m, width_mm * 0.36,
-                                  height_mm * (1.0 - TOE_Y) - 5.0);
+  double scale = sw_drawing_scale (draw, fmax (fold_m, 0.05), pin_m, width_mm * 0.36,
+                                   height_mm * (1.0 - TOE_Y) - 5.0);
   ToeSheet toe;
   double end, high = turned ? OFF_MM + LAYER_MM : OFF_MM;
   double slope = sw_detail_slope_rad (result, face);

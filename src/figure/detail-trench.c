@@ -49,9 +49,9 @@ begin_key (KeySheet *key, const SwResult *result, guint face, double width_mm,
   double depth_m = values[SW_PRACTICE_TRENCH_DEPTH_M].value;
   double trench_m = values[SW_PRACTICE_TRENCH_WIDTH_M].value;
   double pin_m = result->layout->faces[face].pin_need_m;
-  double scale = sw_detail_scale (trench_m, depth_m + pin_m,
-                                  width_mm - UPSLOPE_MM - SLOPE_MM - LONGEST_GAP_MM,
-                                  height_mm - ABOVE_MM - BELOW_MM);
+  double scale = sw_drawing_scale (draw, trench_m, depth_m + pin_m,
+                                   width_mm - UPSLOPE_MM - SLOPE_MM - LONGEST_GAP_MM,
+                                   height_mm - ABOVE_MM - BELOW_MM);
   double mm = 1000.0 / scale, gap = values[SW_PRACTICE_SET_BACK_M].value * mm, spare;
 
   key->is_cut = gap > LONGEST_GAP_MM;

@@ -25,28 +25,13 @@ sw_draw_detail (const SwResult *result, guint face, SwDetail detail, double widt
   return draw_one[detail](result, face, width_mm, height_mm, draw);
 }
 
-double
-sw_detail_scale (double width_m, double height_m, double width_mm, double height_mm)
-{
-  static const double scales[] = { 1, 2, 5, 10, 20, 25, 50, 100, 200, 500 };
-
-  for (guint i = 0; i < G_N_ELEMENTS (scales); i++)
-    if (width_m * 1000.0 / scales[i] <= width_mm + 1e-6
-        && height_m * 1000.0 / scales[i] <= height_mm + 1e-6)
-      return scales[i];
-  return 1000.0;
-}
-
 static void
 caption (SwDetailSheet *sheet, double scale)
 {
   SwDrawing *drawing = &sheet->drawing;
   const SwDraw *draw = drawing->draw;
   double size = drawing->text_mm;
-  g_autofree char *number = sw_decimal_text (scale, 0, draw->style);
-  g_autofree char *words =
-      scale > 0.0 ? sw_texts_fill (draw->texts, "drawing.scale", "scale", number, NULL)
-                  : g_strdup (sw_texts_get (draw->texts, "drawing.not-to-scale"));
+  g_autofree char *words = sw_scale_text (scale, draw);
 
   sw_drawing_caption (drawing, drawing->figure->title);
   sw_figure_text (drawing->figure, SW_ROLE_MUTED, drawing->figure->width_mm, size * 1.1,

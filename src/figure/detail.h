@@ -11,13 +11,9 @@ typedef struct
   double scale;
 } SwDetailSheet;
 
-/** Largest scale of 1 : 1, 2, 5, 10, 20, 25, 50 … at which @width_m by @height_m fit into the millimetres. */
-double sw_detail_scale (double width_m, double height_m, double width_mm,
-                        double height_mm);
-
 /**
  * Starts a detail with caption and scale. World (0, 0) comes to (@x_mm, @y_mm)
- * of the paper, y up; @scale 0: not to scale, one metre is @mm_per_m.
+ * of the paper, y up.
  */
 void sw_detail_begin (SwDetailSheet *sheet, const SwResult *result, guint face,
                       double width_mm, double height_mm, double x_mm, double y_mm,

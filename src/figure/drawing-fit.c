@@ -113,19 +113,24 @@ sw_face_view_box (const SwResult *result, guint face_index)
 }
 
 SwView
-sw_fit_inside (SwBox world, double width_mm, double height_mm, double left_mm,
-               double right_mm, double top_mm, double bottom_mm, gboolean y_up,
-               double *scale)
+sw_fit_inside (SwBox world, const SwDraw *draw, double width_mm, double height_mm,
+               double left_mm, double right_mm, double top_mm, double bottom_mm,
+               gboolean y_up, double *scale)
 {
   double width = fmax (LEAST_MM, width_mm - left_mm - right_mm);
   double height = fmax (LEAST_MM, height_mm - top_mm - bottom_mm);
-  SwView view = sw_view_fit (world, width, height, 0.0, y_up, scale);
+  double picked = sw_drawing_scale (draw, world.x1_m - world.x0_m,
+                                    world.y1_m - world.y0_m, width, height);
+  double mm_per_m = 1000.0 / picked, y_mm_per_m = y_up ? -mm_per_m : mm_per_m;
 
-  view.x_origin_mm += left_mm;
-  view.y_origin_mm += top_mm;
-  view.width_mm = width_mm;
-  view.height_mm = height_mm;
-  return view;
+  if (scale != NULL)
+    *scale = picked;
+  return (SwView){ width_mm,
+                   height_mm,
+                   left_mm + width / 2.0 - (world.x0_m + world.x1_m) / 2.0 * mm_per_m,
+                   top_mm + height / 2.0 - (world.y0_m + world.y1_m) / 2.0 * y_mm_per_m,
+                   mm_per_m,
+                   y_mm_per_m };
 }
 
 /* On screen there is no foot and no caption. */
@@ -141,7 +146,7 @@ sw_section_fit (const SwResult *result, guint face, double width_mm, double heig
 {
   g_autoptr (GArray) key = sw_section_key (result, draw, 1.0);
 
-  return sw_fit_inside (sw_section_box (result, face), width_mm, height_mm,
+  return sw_fit_inside (sw_section_box (result, face), draw, width_mm, height_mm,
                         SECTION_LEFT_MM, SECTION_RIGHT_MM, top_mm (SECTION_TOP_MM, draw),
                         SECTION_BELOW_MM + sw_drawing_foot_mm (key, draw, width_mm), TRUE,
                         scale);
@@ -158,9 +163,10 @@ sw_plan_fit (const SwResult *result, guint face, double width_mm, double height_
                   ? sw_plan_bent_box (shape, behind_crest_m (result))
                   : sw_plan_box (result, face);
 
-  return sw_fit_inside (
-      box, width_mm, height_mm, PLAN_SIDE_MM, PLAN_SIDE_MM, top_mm (PLAN_TOP_MM, draw),
-      PLAN_BELOW_MM + sw_drawing_foot_mm (key, draw, width_mm), FALSE, scale);
+  return sw_fit_inside (box, draw, width_mm, height_mm, PLAN_SIDE_MM, PLAN_SIDE_MM,
+                        top_mm (PLAN_TOP_MM, draw),
+                        PLAN_BELOW_MM + sw_drawing_foot_mm (key, draw, width_mm), FALSE,
+                        scale);
 }
 
 SwView
@@ -169,7 +175,7 @@ sw_face_view_fit (const SwResult *result, guint face, double width_mm, double he
 {
   g_autoptr (GArray) key = sw_face_view_key (result, face, draw, FALSE, FALSE);
 
-  return sw_fit_inside (sw_face_view_box (result, face), width_mm, height_mm,
+  return sw_fit_inside (sw_face_view_box (result, face), draw, width_mm, height_mm,
                         FACE_SIDE_MM, FACE_SIDE_MM, top_mm (FACE_TOP_MM, draw),
                         FACE_BELOW_MM + sw_drawing_foot_mm (key, draw, width_mm), FALSE,
                         scale);

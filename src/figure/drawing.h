@@ -101,10 +101,17 @@ void sw_drawing_caption (SwDrawing *drawing, const char *text);
 /** Text height in use. */
 double sw_draw_text_mm (const SwDraw *draw);
 
+/** Largest scale 1 : n of a ruler in the reader's units at which the metres fit into the millimetres. */
+double sw_drawing_scale (const SwDraw *draw, double width_m, double height_m,
+                         double width_mm, double height_mm);
+
+/** Words for a scale. (transfer full) */
+char *sw_scale_text (double scale, const SwDraw *draw);
+
 /** Fit @world between insets: largest true scale. */
-SwView sw_fit_inside (SwBox world, double width_mm, double height_mm, double left_mm,
-                      double right_mm, double top_mm, double bottom_mm, gboolean y_up,
-                      double *scale);
+SwView sw_fit_inside (SwBox world, const SwDraw *draw, double width_mm, double height_mm,
+                      double left_mm, double right_mm, double top_mm, double bottom_mm,
+                      gboolean y_up, double *scale);
 
 /** The face's key to marks, shared by plan and face view and their fits. (transfer full) */
 GArray *sw_section_key (const SwResult *result, const SwDraw *draw, double mm_per_m);

@@ -21,7 +21,7 @@ typedef struct
 {
   SwLabelWish wish; /* owns its text; spots are in the labels' array */
   guint first_spot;
-  gboolean is_span;
+  gboolean is_span, is_cramped; /* no room for the text between the arrows */
   SwLabelSpan span;
   SwLabelBox box;
   gboolean placed;
@@ -156,6 +156,7 @@ sw_labels_dimension (SwLabels *labels, SwLabelRank rank, SwLabelSpan span, doubl
                        .text = text };
   double width, turn, x, y, ux, uy, beside;
   SwLabelSpot spots[5];
+  Asked *asked;
   guint n = 0;
 
   if (length < HAIR_MM)
@@ -178,8 +179,10 @@ sw_labels_dimension (SwLabels *labels, SwLabelRank rank, SwLabelSpan span, doubl
   wish.spots = spots;
   wish.n_spots = n;
   sw_labels_wish (labels, &wish);
-  g_array_index (labels->asked, Asked, labels->asked->len - 1).is_span = TRUE;
-  g_array_index (labels->asked, Asked, labels->asked->len - 1).span = span;
+  asked = &g_array_index (labels->asked, Asked, labels->asked->len - 1);
+  asked->is_span = TRUE;
+  asked->is_cramped = width + 2.0 * (PAD_MM + SW_ARROW_MM) > length;
+  asked->span = span;
 }
 
 static gboolean
@@ -322,6 +325,8 @@ compare_rank (gconstpointer a, gconstpointer b)
 
   if (x->wish.rank != y->wish.rank)
     return x->wish.rank > y->wish.rank ? -1 : 1;
+  if (x->is_cramped != y->is_cramped)
+    return x->is_cramped ? 1 : -1;
   return x < y ? -1 : x > y;
 }
 

@@ -107,9 +107,7 @@ sw_draw_scale_bar (SwFigure *figure, double x_mm, double y_mm, double mm_per_m,
   double size = sw_draw_text_mm (draw) * 0.92;
   double room = figure->width_mm - x_mm, bar_y = y_mm + size + 1.2;
   double check = room >= NEEDED_MM ? CHECK_MM : SHORT_CHECK_MM;
-  g_autofree char *number = sw_decimal_text (scale, 0, draw->style);
-  g_autofree char *words =
-      sw_texts_fill (draw->texts, "drawing.scale", "scale", number, NULL);
+  g_autofree char *words = sw_scale_text (scale, draw);
   double length;
 
   sw_figure_object (figure, "scale-bar");

@@ -4,7 +4,7 @@
 
 /* Dimensions below the toe. */
 #define FIRST_ROW_MM 4.5
-#define NEXT_ROW_MM 5.2
+#define NEXT_ROW_MM 6.2
 
 /* Rises shorter than this on paper carry no dimension. */
 #define SHORT_RISE_MM 3.0

@@ -326,6 +326,37 @@ test_true_scale (void)
   fixture_tear_down (&fixture);
 }
 
+/*
+ * By hand: 23 m are 75.5 ft; at 1 in = 10 ft (1 : 120) they take 191.7 mm, more than there
+ * is, at 1 in = 20 ft 95.8 mm. In metric units 1 : 125 would take 184 mm, 1 : 200 takes 115 mm.
+ */
+static void
+test_ruler_scales (void)
+{
+  static const struct
+  {
+    SwUnitSystem units;
+    double scale;
+    const char *words;
+  } rows[] = { { SW_UNITS_METRIC, 200.0, "Scale 1 : 200" },
+               { SW_UNITS_US, 240.0, "Scale 1 : 240 (1 in = 20 ft)" } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      Fixture fixture;
+      g_autoptr (SwFigure) figure = NULL;
+      double scale = NAN;
+      SwView view;
+
+      fixture_set_up (&fixture, SLOPE_HOUSE, SW_TOE_TRENCH, rows[i].units, texts_path);
+      view = sw_face_view_fit (fixture.result, 0, 180.0, 120.0, &fixture.draw, &scale);
+      g_assert_cmpfloat_with_epsilon (scale, rows[i].scale, 1e-9);
+      figure = sw_draw_face_view (fixture.result, 0, &view, &fixture.draw);
+      g_assert_nonnull (figure_text (figure, rows[i].words));
+      fixture_tear_down (&fixture);
+    }
+}
+
 /* Pins are drawn when they can be told apart, and then every one of them. */
 static void
 test_pins (void)
@@ -429,6 +460,7 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/drawings/objects", test_objects);
   g_test_add_func ("/figure/drawings/handles", test_handles);
   g_test_add_func ("/figure/drawings/true-scale", test_true_scale);
+  g_test_add_func ("/figure/drawings/ruler-scales", test_ruler_scales);
   g_test_add_func ("/figure/drawings/pins", test_pins);
   g_test_add_func ("/figure/drawings/zoomed-in", test_zoomed_in);
   g_test_add_func ("/figure/drawings/not-laid", test_not_laid);

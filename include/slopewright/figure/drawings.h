@@ -30,8 +30,10 @@ SwBox sw_face_view_box (const SwResult *result, guint face);
  * @height_mm: its height
  * @scale: (out) (optional): the chosen scale 1 : @scale
  *
- * Returns: the view at the largest true scale that leaves room for what this
- *   drawing writes round itself: dimensions, key, scale bar.
+ * Returns: the view at the largest true scale of a ruler in the reader's units
+ *   (metric 1 : 100, 125, 200, 250, 300, 400, 500 …; US 1 in = 10, 20, 30, 40,
+ *   50 ft …) that leaves room for what this drawing writes round itself:
+ *   dimensions, key, scale bar.
  */
 SwView sw_section_fit (const SwResult *result, guint face, double width_mm,
                        double height_mm, const SwDraw *draw, double *scale);
