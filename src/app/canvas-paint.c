@@ -13,7 +13,7 @@ sw_canvas_theme (GtkWidget *widget)
 
   gtk_style_context_get_color (gtk_widget_get_style_context (widget), &text);
   return 0.3f * text.red + 0.59f * text.green + 0.11f * text.blue > 0.5f ? SW_THEME_DARK
-                                                                        : SW_THEME_LIGHT;
+                                                                         : SW_THEME_LIGHT;
 }
 
 static SwColour

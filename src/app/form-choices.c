@@ -152,6 +152,51 @@ sw_choice_obtained_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
 }
 
 char **
+sw_choice_crest_names (SwStage *stage, gsize which)
+{
+  const char *names[] = { _ ("Straight"), _ ("Round a nose"), _ ("Round a bowl"), NULL };
+
+  return g_strdupv ((char **) names);
+}
+
+int
+sw_choice_crest_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_face (stage)->crest_form;
+}
+
+/* A round crest without a radius cannot be laid: begin with a wide one. */
+#define FIRST_RADIUS_M 50.0
+
+void
+sw_choice_crest_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
+{
+  face->crest_form = (SwCrestForm) index;
+  if (face->crest_form != SW_CREST_STRAIGHT && !(face->crest_radius_m > 0.0))
+    face->crest_radius_m = FIRST_RADIUS_M;
+}
+
+char **
+sw_choice_joints_names (SwStage *stage, gsize which)
+{
+  static const char *const ids[] = { "joints.long-runs", "joints.save-rolls" };
+
+  return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
+}
+
+int
+sw_choice_joints_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_job (stage)->joints;
+}
+
+void
+sw_choice_joints_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
+{
+  job->joints = (SwJoints) index;
+}
+
+char **
 sw_choice_blanket_names (SwStage *stage, gsize which)
 {
   const GPtrArray *blankets = catalogue_of (stage)->blankets;

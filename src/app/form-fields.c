@@ -2,7 +2,6 @@
 #include "form-fields.h"
 
 #include <glib/gi18n.h>
-#include <math.h>
 
 #include "form-choices.h"
 
@@ -49,6 +48,9 @@ const SwField sw_face_fields[] = {
               0.0, 2.0),
   CHOICE (N_ ("First run at"), N_ ("Change Leeward End"), leeward),
   CHOICE (N_ ("At benches"), N_ ("Change Bench Rule"), bench),
+  CHOICE (N_ ("Crest line"), N_ ("Change Crest Line"), crest),
+  FACE_VALUE (crest_radius_m, N_ ("Crest radius"), N_ ("Change Crest Radius"), SW_UNIT_M,
+              0.0, 10000.0),
   CHOICE (N_ ("Shape obtained"), N_ ("Change How Obtained"), obtained),
   FACE_VALUE (length_error_m, N_ ("Length error ±"), N_ ("Change Length Error"),
               SW_UNIT_M, 0.0, 10.0),
@@ -66,6 +68,7 @@ const SwField sw_blanket_fields[] = {
   VALUE (roll_core_m, N_ ("Core diameter"), N_ ("Change Core"), SW_UNIT_SMALL_M, 0.0,
          0.5),
   CHOICE (N_ ("Surplus width"), N_ ("Change Surplus"), surplus),
+  CHOICE (N_ ("End laps"), N_ ("Change End Laps"), joints),
   CHOICE (N_ ("Pin"), N_ ("Change Pin"), pin),
   { .kind = SW_FIELD_END },
 };
@@ -76,8 +79,8 @@ const SwField sw_seed_fields[] = {
   VALUE (seed.pls_kg_per_m2, N_ ("Pure live seed"), N_ ("Change Seed Rate"),
          SW_UNIT_KG_PER_M2, 0.0, 0.5),
   VALUE (seed.purity, N_ ("Purity"), N_ ("Change Purity"), SW_UNIT_PERCENT, 0.01, 1.0),
-  VALUE (seed.germination, N_ ("Germination"), N_ ("Change Germination"),
-         SW_UNIT_PERCENT, 0.01, 1.0),
+  VALUE (seed.germination, N_ ("Germination"), N_ ("Change Germination"), SW_UNIT_PERCENT,
+         0.01, 1.0),
   { .kind = SW_FIELD_END },
 };
 

@@ -47,10 +47,11 @@ copy_for_edit (const SwJob *job, guint face, SwJob **copy)
   return g_ptr_array_index ((*copy)->faces, face);
 }
 
+/* With sections at several places the toe is no line across, and nothing is guessed. */
 static void
 take_outline_along (SwFace *face, double from_out_m, double to_out_m)
 {
-  for (guint i = 0; i < face->n_outline; i++)
+  for (guint i = 0; face->n_further == 0 && i < face->n_outline; i++)
     if (fabs (face->outline[i].y_m - from_out_m) <= ON_LINE_M)
       face->outline[i].y_m = to_out_m;
 }
@@ -69,23 +70,53 @@ sw_points_move (const SwJob *job, guint face, SwPointList list, guint index, SwP
   return copy;
 }
 
-/* Replacing a section resets crest and toe; they are put back by the caller. */
 static void
-set_points (SwFace *face, SwPointList list, const GArray *points)
+insert_point (SwPoint **points, guint count, guint at, SwPoint point)
 {
-  if (list == SW_POINTS_SECTION)
-    sw_face_set_section (face, (const SwPoint *) points->data, points->len);
-  else
-    sw_face_set_outline (face, (const SwPoint *) points->data, points->len);
+  *points = g_renew (SwPoint, *points, count + 1);
+  memmove (*points + at + 1, *points + at, (count - at) * sizeof **points);
+  (*points)[at] = point;
 }
 
-static GArray *
-copy_points (const SwFace *face, SwPointList list)
+static void
+delete_point (SwPoint *points, guint count, guint at)
 {
-  GArray *points = g_array_new (FALSE, FALSE, sizeof (SwPoint));
+  memmove (points + at, points + at + 1, (count - at - 1) * sizeof *points);
+}
 
-  g_array_append_vals (points, points_of (face, list), sw_points_count (face, list));
-  return points;
+static SwPoint
+between (const SwPoint *points, guint count, gboolean closed, guint after)
+{
+  guint next = closed ? (after + 1) % count : after + 1;
+  SwPoint a = points[after];
+
+  if (next >= count) /* behind the last: one more step like the one before */
+    return (SwPoint){ 2.0 * a.x_m - points[after - 1].x_m,
+                      2.0 * a.y_m - points[after - 1].y_m };
+  return (SwPoint){ (a.x_m + points[next].x_m) / 2.0, (a.y_m + points[next].y_m) / 2.0 };
+}
+
+SwPoint
+sw_points_between (const SwFace *face, SwPointList list, guint after)
+{
+  return between (points_of (face, list), sw_points_count (face, list),
+                  list == SW_POINTS_OUTLINE, after);
+}
+
+/* Sections elsewhere along the crest keep a point for every point of this one. */
+static void
+add_section_point (SwFace *face, guint after, SwPoint at)
+{
+  for (guint i = 0; i < face->n_further; i++)
+    {
+      SwPoint **section = &face->further[i].section;
+      insert_point (section, face->n_section, after + 1,
+                    between (*section, face->n_section, FALSE, after));
+    }
+  insert_point (&face->section, face->n_section, after + 1, at);
+  face->n_section++;
+  face->crest += face->crest > after ? 1 : 0;
+  face->toe += face->toe > after ? 1 : 0;
 }
 
 SwJob *
@@ -93,33 +124,44 @@ sw_points_add (const SwJob *job, guint face, SwPointList list, guint after, SwPo
 {
   SwJob *copy;
   SwFace *edited = copy_for_edit (job, face, &copy);
-  g_autoptr (GArray) points = copy_points (edited, list);
-  guint crest = edited->crest, toe = edited->toe;
 
-  g_array_insert_val (points, after + 1, at);
-  set_points (edited, list, points);
-  edited->crest = crest > after ? crest + 1 : crest;
-  edited->toe = toe > after ? toe + 1 : toe;
+  if (list == SW_POINTS_SECTION)
+    add_section_point (edited, after, at);
+  else
+    {
+      insert_point (&edited->outline, edited->n_outline, after + 1, at);
+      edited->n_outline++;
+    }
   return copy;
-}
-
-SwPoint
-sw_points_between (const SwFace *face, SwPointList list, guint after)
-{
-  const SwPoint *p = points_of (face, list);
-  guint count = sw_points_count (face, list), next = (after + 1) % count;
-
-  if (list == SW_POINTS_SECTION && next == 0)
-    return (SwPoint){ 2.0 * p[after].x_m - p[after - 1].x_m,
-                      2.0 * p[after].y_m - p[after - 1].y_m };
-  return (SwPoint){ (p[after].x_m + p[next].x_m) / 2.0,
-                    (p[after].y_m + p[next].y_m) / 2.0 };
 }
 
 gboolean
 sw_points_can_remove (const SwFace *face, SwPointList list)
 {
   return sw_points_count (face, list) > (list == SW_POINTS_SECTION ? 2 : 3);
+}
+
+/* The crest removed: the next point down is crest. The toe removed: the next one up. */
+static void
+move_crest_and_toe (SwFace *face, guint index)
+{
+  face->crest -= face->crest > index ? 1 : 0;
+  face->toe -= face->toe >= index && face->toe > 0 ? 1 : 0;
+  if (face->crest >= face->toe)
+    {
+      face->crest = face->toe > 0 ? face->toe - 1 : 0;
+      face->toe = face->crest + 1;
+    }
+}
+
+static void
+remove_section_point (SwFace *face, guint index)
+{
+  for (guint i = 0; i < face->n_further; i++)
+    delete_point (face->further[i].section, face->n_section, index);
+  delete_point (face->section, face->n_section, index);
+  face->n_section--;
+  move_crest_and_toe (face, index);
 }
 
 SwJob *
@@ -131,18 +173,12 @@ sw_points_remove (const SwJob *job, guint face, SwPointList list, guint index)
   if (!sw_points_can_remove (g_ptr_array_index (job->faces, face), list))
     return NULL;
   edited = copy_for_edit (job, face, &copy);
-  g_autoptr (GArray) points = copy_points (edited, list);
-  guint crest = edited->crest, toe = edited->toe;
-
-  g_array_remove_index (points, index);
-  set_points (edited, list, points);
-  edited->crest = crest > index ? crest - 1 : crest;
-  edited->toe = toe >= index && toe > 0 ? toe - 1 : toe;
-  /* The crest itself went: the next point down is crest, unless that is the toe. */
-  if (edited->crest >= edited->toe)
+  if (list == SW_POINTS_SECTION)
+    remove_section_point (edited, index);
+  else
     {
-      edited->crest = edited->toe > 0 ? edited->toe - 1 : 0;
-      edited->toe = edited->crest + 1;
+      delete_point (edited->outline, edited->n_outline, index);
+      edited->n_outline--;
     }
   return copy;
 }

@@ -69,9 +69,9 @@ sw_canvas_nudge (SwCanvas *self, guint index, double dx, double dy)
 void
 sw_canvas_edit_point (SwCanvas *self, guint index)
 {
-  SwPoint px = sw_viewport_to_px (
-      &self->viewport, sw_points_get (sw_stage_face (self->stage), self->kind->list,
-                                      index));
+  SwPoint px =
+      sw_viewport_to_px (&self->viewport, sw_points_get (sw_stage_face (self->stage),
+                                                         self->kind->list, index));
   GdkRectangle at = { (int) px.x_m - 4, (int) px.y_m - 4, 8, 8 };
 
   if (self->popover == NULL)
@@ -86,14 +86,14 @@ sw_canvas_edit_point (SwCanvas *self, guint index)
 void
 sw_canvas_add_point (SwCanvas *self, guint after, const SwPoint *at)
 {
-  SwPoint place = at != NULL
-                      ? *at
-                      : sw_points_between (committed_face (self), self->kind->list, after);
-  g_autofree char *label
-      = point_step (self, _ ("Add Section Point"), _ ("Add Outline Point"), after + 1);
-  g_autoptr (SwJob) job
-      = sw_points_add (committed (self), sw_stage_face_index (self->stage),
-                       self->kind->list, after, place);
+  SwPoint place =
+      at != NULL ? *at
+                 : sw_points_between (committed_face (self), self->kind->list, after);
+  g_autofree char *label =
+      point_step (self, _ ("Add Section Point"), _ ("Add Outline Point"), after + 1);
+  g_autoptr (SwJob) job =
+      sw_points_add (committed (self), sw_stage_face_index (self->stage),
+                     self->kind->list, after, place);
 
   sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
   sw_canvas_focus_point (self, after + 1);
@@ -102,11 +102,10 @@ sw_canvas_add_point (SwCanvas *self, guint after, const SwPoint *at)
 void
 sw_canvas_remove_point (SwCanvas *self, guint index)
 {
-  g_autofree char *label
-      = point_step (self, _ ("Remove Section Point"), _ ("Remove Outline Point"), index);
-  g_autoptr (SwJob) job
-      = sw_points_remove (committed (self), sw_stage_face_index (self->stage),
-                          self->kind->list, index);
+  g_autofree char *label =
+      point_step (self, _ ("Remove Section Point"), _ ("Remove Outline Point"), index);
+  g_autoptr (SwJob) job = sw_points_remove (
+      committed (self), sw_stage_face_index (self->stage), self->kind->list, index);
 
   if (job == NULL)
     {
@@ -127,8 +126,8 @@ point_under (SwCanvas *self, SwPoint px, double reach_px)
 
   for (guint i = 0; i < self->handles->len; i++)
     {
-      SwPoint at = sw_viewport_to_px (&self->viewport,
-                                      sw_points_get (face, self->kind->list, i));
+      SwPoint at =
+          sw_viewport_to_px (&self->viewport, sw_points_get (face, self->kind->list, i));
       double distance_px = hypot (at.x_m - px.x_m, at.y_m - px.y_m);
       if (distance_px <= reach_px)
         {
@@ -163,8 +162,8 @@ line_under (SwCanvas *self, SwPoint px, SwPoint *on)
 
   for (guint i = 0; count > 1 && i < lines; i++)
     {
-      SwPoint a = sw_viewport_to_px (&self->viewport,
-                                     sw_points_get (face, self->kind->list, i));
+      SwPoint a =
+          sw_viewport_to_px (&self->viewport, sw_points_get (face, self->kind->list, i));
       SwPoint b = sw_viewport_to_px (
           &self->viewport, sw_points_get (face, self->kind->list, (i + 1) % count));
       SwPoint foot;
@@ -188,8 +187,8 @@ modifiers (GtkGesture *gesture)
 static gboolean
 is_touch (GtkGesture *gesture)
 {
-  GdkDevice *device
-      = gtk_event_controller_get_current_event_device (GTK_EVENT_CONTROLLER (gesture));
+  GdkDevice *device =
+      gtk_event_controller_get_current_event_device (GTK_EVENT_CONTROLLER (gesture));
 
   return device != NULL && gdk_device_get_source (device) == GDK_SOURCE_TOUCHSCREEN;
 }
@@ -209,8 +208,8 @@ on_drag_begin (GtkGestureDrag *drag, double x, double y, SwCanvas *self)
       gtk_widget_grab_focus (GTK_WIDGET (self));
       return;
     }
-  self->drag_from = sw_points_get (committed_face (self), self->kind->list,
-                                   (guint) self->dragged);
+  self->drag_from =
+      sw_points_get (committed_face (self), self->kind->list, (guint) self->dragged);
   sw_document_close_step (sw_stage_document (self->stage));
   sw_canvas_focus_point (self, (guint) self->dragged);
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), "grabbing");
@@ -367,10 +366,10 @@ on_menu (GtkGestureClick *click, int presses, double x, double y, SwCanvas *self
 static gboolean
 on_scroll (GtkEventControllerScroll *scroll, double dx, double dy, SwCanvas *self)
 {
-  GdkModifierType held = gtk_event_controller_get_current_event_state (
-      GTK_EVENT_CONTROLLER (scroll));
-  gboolean fingers
-      = gtk_event_controller_scroll_get_unit (scroll) == GDK_SCROLL_UNIT_SURFACE;
+  GdkModifierType held =
+      gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (scroll));
+  gboolean fingers =
+      gtk_event_controller_scroll_get_unit (scroll) == GDK_SCROLL_UNIT_SURFACE;
 
   if (fingers && !(held & GDK_CONTROL_MASK)) /* two fingers pan, a wheel zooms */
     sw_viewport_pan (&self->viewport, -dx, -dy);
@@ -405,9 +404,9 @@ on_motion (GtkEventControllerMotion *motion, double x, double y, SwCanvas *self)
   SwPoint px = { x, y }, plan;
 
   self->pointer = px;
-  plan = sw_canvas_kind_to_plan (
-      self->kind, sw_stage_result (self->stage), sw_stage_face_index (self->stage),
-      sw_viewport_to_world (&self->viewport, px));
+  plan = sw_canvas_kind_to_plan (self->kind, sw_stage_result (self->stage),
+                                 sw_stage_face_index (self->stage),
+                                 sw_viewport_to_world (&self->viewport, px));
   sw_stage_point_at (self->stage, &plan, !self->kind->y_up);
 }
 
@@ -514,8 +513,8 @@ add_clicks (SwCanvas *self)
 void
 sw_canvas_add_input (SwCanvas *self)
 {
-  GtkEventController *scroll
-      = gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_BOTH_AXES);
+  GtkEventController *scroll =
+      gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_BOTH_AXES);
   GtkEventController *motion = gtk_event_controller_motion_new ();
   GtkEventController *key = gtk_event_controller_key_new ();
   GtkEventController *own_key = gtk_event_controller_key_new ();

@@ -18,14 +18,14 @@ struct _SwCanvas
 
   /* a drag lasts */
   GtkGesture *drag;
-  int dragged;            /* point, -1 for none */
-  SwPoint drag_from;      /* where the point was, world */
-  SwPoint press;          /* where the pointer went down, pixels */
-  SwPoint pan_done;       /* of a pan: how far it has come, pixels */
-  gboolean panning;       /* with the first button */
+  int dragged;       /* point, -1 for none */
+  SwPoint drag_from; /* where the point was, world */
+  SwPoint press;     /* where the pointer went down, pixels */
+  SwPoint pan_done;  /* of a pan: how far it has come, pixels */
+  gboolean panning;  /* with the first button */
   gboolean space_held;
-  double pinch_done;      /* scale of a pinch so far */
-  SwPoint pointer;        /* last seen, pixels */
+  double pinch_done; /* scale of a pinch so far */
+  SwPoint pointer;   /* last seen, pixels */
 };
 
 /** Figure millimetres on screen. */

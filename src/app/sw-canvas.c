@@ -211,8 +211,8 @@ match_handles (SwCanvas *self)
 static void
 describe (SwCanvas *self)
 {
-  g_autofree char *text
-      = sw_face_description (sw_stage_face (self->stage), sw_stage_style (self->stage));
+  g_autofree char *text =
+      sw_face_description (sw_stage_face (self->stage), sw_stage_style (self->stage));
 
   gtk_accessible_update_property (GTK_ACCESSIBLE (self),
                                   GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, text, -1);
@@ -277,11 +277,10 @@ place_handles (SwCanvas *self)
   for (guint i = 0; i < self->handles->len; i++)
     {
       GtkWidget *handle = g_ptr_array_index (self->handles, i);
-      SwPoint at = sw_viewport_to_px (&self->viewport,
-                                      sw_points_get (face, self->kind->list, i));
-      graphene_point_t corner
-          = GRAPHENE_POINT_INIT ((float) (at.x_m - SW_HANDLE_PX / 2.0),
-                                 (float) (at.y_m - SW_HANDLE_PX / 2.0));
+      SwPoint at =
+          sw_viewport_to_px (&self->viewport, sw_points_get (face, self->kind->list, i));
+      graphene_point_t corner = GRAPHENE_POINT_INIT (
+          (float) (at.x_m - SW_HANDLE_PX / 2.0), (float) (at.y_m - SW_HANDLE_PX / 2.0));
 
       gtk_widget_allocate (handle, SW_HANDLE_PX, SW_HANDLE_PX, -1,
                            gsk_transform_translate (NULL, &corner));
@@ -349,9 +348,9 @@ static void
 sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   SwCanvas *self = SW_CANVAS (widget);
-  graphene_rect_t bounds
-      = GRAPHENE_RECT_INIT (0.0f, 0.0f, (float) gtk_widget_get_width (widget),
-                            (float) gtk_widget_get_height (widget));
+  graphene_rect_t bounds =
+      GRAPHENE_RECT_INIT (0.0f, 0.0f, (float) gtk_widget_get_width (widget),
+                          (float) gtk_widget_get_height (widget));
 
   if (self->stage == NULL || self->viewport.px_per_m <= 0.0)
     return;

@@ -19,10 +19,10 @@ typedef enum
 typedef struct
 {
   SwFieldKind kind;
-  const char *label; /* short: it stands beside the field; NULL: by label_id */
+  const char *label;    /* short: it stands beside the field; NULL: by label_id */
   const char *label_id; /* text id, when label is NULL */
-  const char *step;  /* what changing it is called in the menu: "Change Soil" */
-  gboolean of_face;  /* offset counts from the face instead of the job */
+  const char *step;     /* what changing it is called in the menu: "Change Soil" */
+  gboolean of_face;     /* offset counts from the face instead of the job */
   gsize offset;
   SwUnit unit;
   double least, most;

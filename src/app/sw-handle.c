@@ -101,9 +101,9 @@ bind_keys (GtkWidgetClass *klass)
     guint key;
     const char *action;
   } plain[] = {
-    { GDK_KEY_Return, "handle.edit" },     { GDK_KEY_KP_Enter, "handle.edit" },
-    { GDK_KEY_F2, "handle.edit" },         { GDK_KEY_Insert, "handle.add" },
-    { GDK_KEY_KP_Insert, "handle.add" },   { GDK_KEY_Delete, "handle.remove" },
+    { GDK_KEY_Return, "handle.edit" },      { GDK_KEY_KP_Enter, "handle.edit" },
+    { GDK_KEY_F2, "handle.edit" },          { GDK_KEY_Insert, "handle.add" },
+    { GDK_KEY_KP_Insert, "handle.add" },    { GDK_KEY_Delete, "handle.remove" },
     { GDK_KEY_KP_Delete, "handle.remove" }, { GDK_KEY_BackSpace, "handle.remove" },
     { GDK_KEY_Escape, "handle.cancel" },
   };
@@ -133,16 +133,16 @@ sw_handle_class_init (SwHandleClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
   static const char *const nudges[] = { "handle.nudge-left", "handle.nudge-right",
                                         "handle.nudge-up", "handle.nudge-down" };
-  static const char *const plain[]
-      = { "handle.edit", "handle.add", "handle.remove", "handle.cancel" };
+  static const char *const plain[] = { "handle.edit", "handle.add", "handle.remove",
+                                       "handle.cancel" };
   static const char *const names[] = { "edit", "add", "remove", "cancel" };
 
   widget_class->measure = sw_handle_measure;
   gtk_widget_class_set_css_name (widget_class, "handle");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST_ITEM);
-  signals[NUDGE] = g_signal_new ("nudge", SW_TYPE_HANDLE, G_SIGNAL_RUN_LAST, 0, NULL,
-                                 NULL, NULL, G_TYPE_NONE, 2, G_TYPE_DOUBLE,
-                                 G_TYPE_DOUBLE);
+  signals[NUDGE] =
+      g_signal_new ("nudge", SW_TYPE_HANDLE, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                    G_TYPE_NONE, 2, G_TYPE_DOUBLE, G_TYPE_DOUBLE);
   signals[STEP] = g_signal_new ("step", SW_TYPE_HANDLE, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
                                 NULL, G_TYPE_NONE, 1, G_TYPE_INT);
   for (gsize i = 0; i < G_N_ELEMENTS (nudges); i++)

@@ -44,10 +44,15 @@ sw_point_type (SwStage *stage, SwPointList list, guint index, gboolean is_x,
   SwDocument *document = sw_stage_document (stage);
   const SwJob *job = sw_document_committed (document);
   guint face = sw_stage_face_index (stage);
-  SwPoint to = sw_points_get (g_ptr_array_index (job->faces, face), list, index);
-  g_autofree char *label = g_strdup_printf (
-      list == SW_POINTS_SECTION ? _ ("Move Section Point %u") : _ ("Move Outline Point %u"),
-      index + 1);
+  const SwFace *now = g_ptr_array_index (job->faces, face);
+
+  if (index >= sw_points_count (now, list)) /* taken away while it was typed */
+    return;
+  SwPoint to = sw_points_get (now, list, index);
+  g_autofree char *label =
+      g_strdup_printf (list == SW_POINTS_SECTION ? _ ("Move Section Point %u")
+                                                 : _ ("Move Outline Point %u"),
+                       index + 1);
 
   if (is_x)
     to.x_m = value_m;
@@ -114,8 +119,8 @@ static void
 on_add (SwPointPopover *self)
 {
   const SwJob *job = sw_document_committed (sw_stage_document (self->stage));
-  SwPoint at = sw_points_between (sw_stage_face (self->stage), self->kind->list,
-                                  self->index);
+  SwPoint at =
+      sw_points_between (sw_stage_face (self->stage), self->kind->list, self->index);
 
   gtk_popover_popdown (GTK_POPOVER (self));
   commit_edit (self,
@@ -131,8 +136,8 @@ on_remove (SwPointPopover *self)
 
   gtk_popover_popdown (GTK_POPOVER (self));
   commit_edit (self,
-               sw_points_remove (job, sw_stage_face_index (self->stage),
-                                 self->kind->list, self->index),
+               sw_points_remove (job, sw_stage_face_index (self->stage), self->kind->list,
+                                 self->index),
                _ ("Remove Point"));
 }
 

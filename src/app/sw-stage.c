@@ -43,8 +43,8 @@ sw_stage_finalize (GObject *object)
 static void
 sw_stage_class_init (SwStageClass *klass)
 {
-  static const char *const names[N_SIGNALS]
-      = { "changed", "selected", "marked", "pointed", "told" };
+  static const char *const names[N_SIGNALS] = { "changed", "selected", "marked",
+                                                "pointed", "told" };
 
   G_OBJECT_CLASS (klass)->finalize = sw_stage_finalize;
   for (guint i = 0; i < N_SIGNALS; i++)

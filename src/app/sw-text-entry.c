@@ -75,9 +75,8 @@ sw_text_entry_class_init (SwTextEntryClass *klass)
   widget_class->grab_focus = sw_text_entry_grab_focus;
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "text-entry");
-  committed_signal
-      = g_signal_new ("committed", SW_TYPE_TEXT_ENTRY, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
-                      NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
+  committed_signal = g_signal_new ("committed", SW_TYPE_TEXT_ENTRY, G_SIGNAL_RUN_LAST, 0,
+                                   NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
 }
 
 static void

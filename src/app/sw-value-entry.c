@@ -69,10 +69,9 @@ show_problem (SwValueEntry *self, const char *problem)
   else
     gtk_widget_remove_css_class (field, "error");
   gtk_widget_set_tooltip_text (field, problem);
-  gtk_accessible_update_state (GTK_ACCESSIBLE (field), GTK_ACCESSIBLE_STATE_INVALID,
-                               problem != NULL ? GTK_ACCESSIBLE_INVALID_TRUE
-                                               : GTK_ACCESSIBLE_INVALID_FALSE,
-                               -1);
+  gtk_accessible_update_state (
+      GTK_ACCESSIBLE (field), GTK_ACCESSIBLE_STATE_INVALID,
+      problem != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (field),
                                   GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
                                   problem != NULL ? problem : "", -1);
@@ -223,9 +222,8 @@ sw_value_entry_class_init (SwValueEntryClass *klass)
   widget_class->size_allocate = sw_value_entry_size_allocate;
   widget_class->measure = sw_value_entry_measure;
   gtk_widget_class_set_css_name (widget_class, "value-entry");
-  committed_signal
-      = g_signal_new ("committed", SW_TYPE_VALUE_ENTRY, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
-                      NULL, G_TYPE_NONE, 1, G_TYPE_DOUBLE);
+  committed_signal = g_signal_new ("committed", SW_TYPE_VALUE_ENTRY, G_SIGNAL_RUN_LAST, 0,
+                                   NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_DOUBLE);
 }
 
 static void

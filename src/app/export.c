@@ -1,0 +1,132 @@
+/* SPDX-License-Identifier: MIT */
+#include "export.h"
+
+#include <glib/gi18n.h>
+#include <slopewright/sheet/pack.h>
+
+#define FINGERPRINT_DIGITS 12
+#define PNG_DPI 200.0
+#define JOB_SUFFIX ".slope.json"
+
+/* Of the bytes that saving the job would write. */
+static char *
+fingerprint_of (const SwJob *job)
+{
+  g_autofree char *text = sw_job_write (job);
+  g_autofree char *digest = g_compute_checksum_for_string (G_CHECKSUM_SHA256, text, -1);
+
+  return g_strndup (digest, FINGERPRINT_DIGITS);
+}
+
+/* Words in the pack's language; English when there are none in it. */
+static SwTexts *
+texts_of (SwStage *stage, const SwJob *job)
+{
+  SwTexts *texts = sw_texts_load (job->language);
+
+  return texts != NULL ? texts : sw_texts_ref (sw_stage_stock (stage)->texts);
+}
+
+GPtrArray *
+sw_export_pages (SwStage *stage)
+{
+  const SwResult *result = sw_stage_result (stage);
+  const SwJob *job = sw_stage_job (stage);
+  g_autoptr (SwTexts) texts = texts_of (stage, job);
+  g_autofree char *fingerprint = fingerprint_of (job);
+  const SwDraw draw = { .texts = texts,
+                        .measure = sw_stage_stock (stage)->measure,
+                        .style = { job->units, '.' } };
+
+  if (result->status != SW_OK)
+    return NULL;
+  return sw_pack_new (result, &draw, job->paper, SW_VERSION, fingerprint);
+}
+
+static char *
+local_path (GFile *file, GError **error)
+{
+  char *path = g_file_get_path (file);
+
+  if (path == NULL)
+    g_set_error (error, G_IO_ERROR, G_IO_ERROR_NOT_SUPPORTED,
+                 _ ("Only folders of this computer can be written to."));
+  return path;
+}
+
+gboolean
+sw_export_pack (SwStage *stage, GFile *file, GError **error)
+{
+  const SwJobCard *card = &sw_stage_job (stage)->card;
+  const SwPdfInfo info = { .title = card->name,
+                           .author = card->prepared_by,
+                           .creator = "slopepack " SW_VERSION };
+  g_autofree char *path = local_path (file, error);
+  g_autoptr (GPtrArray) pages = NULL;
+
+  if (path == NULL)
+    return FALSE;
+  pages = sw_export_pages (stage);
+  if (pages == NULL)
+    {
+      g_set_error (error, G_IO_ERROR, G_IO_ERROR_INVALID_DATA,
+                   _ ("The job cannot be laid out: %s."),
+                   sw_status_text (sw_stage_result (stage)->status));
+      return FALSE;
+    }
+  return sw_paint_pdf (pages, sw_stage_stock (stage)->palette, &info, path, error);
+}
+
+static SwFigure *
+make_drawing (SwStage *stage, const SwCanvasKind *kind)
+{
+  const SwStock *stock = sw_stage_stock (stage);
+  const SwResult *result = sw_stage_result (stage);
+  const SwDraw draw = { .texts = stock->texts,
+                        .measure = stock->measure,
+                        .style = sw_stage_style (stage) };
+  double short_mm, long_mm;
+  SwView view;
+
+  sw_paper_size_mm (sw_stage_job (stage)->paper, &short_mm, &long_mm);
+  view = kind->fit (result, sw_stage_face_index (stage), long_mm, short_mm, &draw, NULL);
+  return kind->draw (result, sw_stage_face_index (stage), &view, &draw);
+}
+
+gboolean
+sw_export_drawing (SwStage *stage, const SwCanvasKind *kind, GFile *file, GError **error)
+{
+  g_autofree char *path = local_path (file, error);
+  g_autoptr (SwFigure) figure = NULL;
+
+  if (path == NULL)
+    return FALSE;
+  if (!g_str_has_suffix (path, ".svg") && !g_str_has_suffix (path, ".png"))
+    {
+      g_set_error (error, G_IO_ERROR, G_IO_ERROR_INVALID_FILENAME,
+                   _ ("The name must end in .svg or .png."));
+      return FALSE;
+    }
+  figure = make_drawing (stage, kind);
+  if (g_str_has_suffix (path, ".svg"))
+    return sw_paint_svg (figure, sw_stage_stock (stage)->palette, path, error);
+  return sw_paint_png (figure, sw_stage_stock (stage)->palette, PNG_DPI, path, error);
+}
+
+char *
+sw_export_stem (SwStage *stage)
+{
+  GFile *file = sw_document_file (sw_stage_document (stage));
+  const char *name = sw_stage_job (stage)->card.name;
+  char *stem;
+
+  if (file == NULL)
+    {
+      stem = g_strdup (*name != '\0' ? name : _ ("Untitled job"));
+      return g_strdelimit (stem, "/\\:", '-');
+    }
+  stem = g_file_get_basename (file);
+  if (g_str_has_suffix (stem, JOB_SUFFIX))
+    stem[strlen (stem) - strlen (JOB_SUFFIX)] = '\0';
+  return stem;
+}

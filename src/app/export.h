@@ -1,0 +1,25 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <gio/gio.h>
+
+#include "canvas-kind.h"
+#include "sw-stage.h"
+
+/**
+ * sw_export_pages:
+ *
+ * Returns: (transfer full) (element-type SwFigure): the pack of the committed
+ *   job in its own language, units and paper; NULL when it cannot be laid out
+ */
+GPtrArray *sw_export_pages (SwStage *stage);
+
+/** Write the pack as a PDF, the same bytes as slopepack writes for the saved job. */
+gboolean sw_export_pack (SwStage *stage, GFile *file, GError **error);
+
+/** Write one drawing of the face shown; the ending of the name decides: .svg or .png. */
+gboolean sw_export_drawing (SwStage *stage, const SwCanvasKind *kind, GFile *file,
+                            GError **error);
+
+/** "bank": the job's file name without its ending, or its name, as a start for others. (transfer full) */
+char *sw_export_stem (SwStage *stage);

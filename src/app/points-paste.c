@@ -1,0 +1,81 @@
+/* SPDX-License-Identifier: MIT */
+#include "points-paste.h"
+
+#include <glib/gi18n.h>
+#include <string.h>
+
+#include "length-text.h"
+
+/* Where the second number begins; the separator becomes the end of the first. */
+static char *
+part_line (char *line)
+{
+  char *mark = strpbrk (line, "\t;");
+
+  if (mark == NULL)
+    mark = strstr (line, ", ");
+  if (mark == NULL && strchr (line, ' ') != NULL)
+    mark = strchr (line, ' ');
+  if (mark == NULL && strchr (line, ',') == strrchr (line, ','))
+    mark = strchr (line, ',');
+  if (mark == NULL)
+    return NULL;
+  *mark = '\0';
+  return mark + 1;
+}
+
+static gboolean
+read_line (char *line, SwUnitSystem units, SwPoint *point, char **problem)
+{
+  char *second;
+
+  g_strstrip (line);
+  second = part_line (line);
+  if (second == NULL)
+    {
+      *problem = g_strdup (_ ("two numbers are expected"));
+      return FALSE;
+    }
+  return sw_length_parse (line, SW_UNIT_M, units, &point->x_m, problem)
+         && sw_length_parse (second, SW_UNIT_M, units, &point->y_m, problem);
+}
+
+static char *
+list_problem (const GArray *points, SwPointList list)
+{
+  guint least = list == SW_POINTS_SECTION ? 2 : 3;
+
+  if (points->len < least)
+    return g_strdup_printf (_ ("At least %u points are expected; %u were found."), least,
+                            points->len);
+  for (guint i = 1; list == SW_POINTS_SECTION && i < points->len; i++)
+    if (g_array_index (points, SwPoint, i).x_m
+        < g_array_index (points, SwPoint, i - 1).x_m + SW_POINT_GAP_M)
+      return g_strdup_printf (_ ("Point %u is not farther out than point %u."), i + 1, i);
+  return NULL;
+}
+
+GArray *
+sw_points_from_text (const char *text, SwUnitSystem units, SwPointList list,
+                     char **problem)
+{
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (SwPoint));
+  g_auto (GStrv) lines = g_strsplit (text, "\n", -1);
+
+  for (guint i = 0; lines[i] != NULL; i++)
+    {
+      g_autofree char *wrong = NULL;
+      SwPoint point;
+
+      if (*g_strstrip (lines[i]) == '\0')
+        continue;
+      if (!read_line (lines[i], units, &point, &wrong))
+        {
+          *problem = g_strdup_printf (_ ("Line %u: %s"), i + 1, wrong);
+          return NULL;
+        }
+      g_array_append_val (points, point);
+    }
+  *problem = list_problem (points, list);
+  return *problem == NULL ? g_steal_pointer (&points) : NULL;
+}

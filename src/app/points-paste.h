@@ -1,0 +1,17 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include "point-edit.h"
+
+/**
+ * sw_points_from_text:
+ * @text: one point a line, two lengths parted by tab, semicolon, or blank when
+ *   that is clear; blank lines are passed over
+ * @units: what a length without a unit is in
+ * @list: what it is for; section points must run outwards
+ * @problem: (out) (transfer full): what is wrong, with the line
+ *
+ * Returns: (transfer full) (element-type SwPoint): NULL with @problem set
+ */
+GArray *sw_points_from_text (const char *text, SwUnitSystem units, SwPointList list,
+                             char **problem);

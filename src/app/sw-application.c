@@ -1,0 +1,206 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-application.h"
+
+#include <glib/gi18n.h>
+
+#include "sw-window.h"
+
+#define APP_ID "io.slopewright.Slopewright"
+
+struct _SwApplication
+{
+  GtkApplication parent_instance;
+  SwStock *stock;
+};
+
+G_DEFINE_FINAL_TYPE (SwApplication, sw_application, GTK_TYPE_APPLICATION)
+
+static SwWindow *
+add_window (SwApplication *self)
+{
+  SwWindow *window = sw_window_new (GTK_APPLICATION (self), self->stock);
+
+  gtk_window_present (GTK_WINDOW (window));
+  return window;
+}
+
+static SwWindow *
+fresh_window (SwApplication *self)
+{
+  GtkWindow *active = gtk_application_get_active_window (GTK_APPLICATION (self));
+
+  if (active != NULL && SW_IS_WINDOW (active) && sw_window_is_fresh (SW_WINDOW (active)))
+    return SW_WINDOW (active);
+  return add_window (self);
+}
+
+/* A file open already is brought to the front instead of opened twice. */
+static SwWindow *
+window_of (SwApplication *self, GFile *file)
+{
+  for (GList *l = gtk_application_get_windows (GTK_APPLICATION (self)); l; l = l->next)
+    {
+      GFile *open = SW_IS_WINDOW (l->data)
+                        ? sw_document_file (sw_stage_document (sw_window_stage (l->data)))
+                        : NULL;
+      if (open != NULL && g_file_equal (open, file))
+        return l->data;
+    }
+  return NULL;
+}
+
+static void
+open_file (SwApplication *self, GFile *file)
+{
+  SwWindow *window = window_of (self, file);
+
+  if (window != NULL)
+    gtk_window_present (GTK_WINDOW (window));
+  else
+    sw_window_load (fresh_window (self), file);
+}
+
+static void
+new_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  add_window (data);
+}
+
+static void
+quit_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  g_autoptr (GList) windows =
+      g_list_copy (gtk_application_get_windows (GTK_APPLICATION (data)));
+
+  for (GList *l = windows; l != NULL; l = l->next)
+    gtk_window_close (l->data);
+}
+
+static void
+dark_action (GSimpleAction *action, GVariant *state, gpointer data)
+{
+  g_object_set (gtk_settings_get_default (), "gtk-application-prefer-dark-theme",
+                g_variant_get_boolean (state), NULL);
+  g_simple_action_set_state (action, state);
+}
+
+static void
+about_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  gtk_show_about_dialog (
+      gtk_application_get_active_window (GTK_APPLICATION (data)), "program-name",
+      "Slopewright", "version", SW_VERSION, "logo-icon-name", APP_ID, "license-type",
+      GTK_LICENSE_MIT_X11, "comments",
+      _ ("Draws an earth slope, lays rolled erosion control blankets on it, and prints "
+         "the installation and safety pack for that slope.\n\n"
+         "A planning aid, not an engineering design. The permit, local codes, the "
+         "product’s own instructions and the responsible licensed professional take "
+         "precedence."),
+      NULL);
+}
+
+static const GActionEntry actions[] = {
+  { .name = "new", .activate = new_action },
+  { .name = "quit", .activate = quit_action },
+  { .name = "about", .activate = about_action },
+  { .name = "dark", .state = "false", .change_state = dark_action },
+};
+
+static void
+set_keys (GtkApplication *app)
+{
+  static const struct
+  {
+    const char *action;
+    const char *keys[3];
+  } rows[] = {
+    { "app.new", { "<Control>n" } },
+    { "app.quit", { "<Control>q" } },
+    { "win.open", { "<Control>o" } },
+    { "win.save", { "<Control>s" } },
+    { "win.save-as", { "<Control><Shift>s" } },
+    { "win.undo", { "<Control>z" } },
+    { "win.redo", { "<Control><Shift>z", "<Control>y" } },
+    { "win.export-pack", { "<Control>e" } },
+    { "win.show-view('drawing')", { "<Alt>1" } },
+    { "win.show-view('pack')", { "<Alt>2", "<Control>p" } },
+    { "window.close", { "<Control>w" } },
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    gtk_application_set_accels_for_action (app, rows[i].action, rows[i].keys);
+}
+
+static void
+add_style (void)
+{
+  g_autoptr (GtkCssProvider) provider = gtk_css_provider_new ();
+
+  gtk_css_provider_load_from_resource (provider, "/io/slopewright/Slopewright/style.css");
+  gtk_style_context_add_provider_for_display (gdk_display_get_default (),
+                                              GTK_STYLE_PROVIDER (provider),
+                                              GTK_STYLE_PROVIDER_PRIORITY_APPLICATION);
+}
+
+static void
+sw_application_startup (GApplication *app)
+{
+  SwApplication *self = SW_APPLICATION (app);
+  g_autoptr (GError) error = NULL;
+  gboolean dark;
+
+  G_APPLICATION_CLASS (sw_application_parent_class)->startup (app);
+  self->stock = sw_stock_new (&error);
+  if (self->stock == NULL)
+    g_error ("%s", error->message);
+  g_action_map_add_action_entries (G_ACTION_MAP (app), actions, G_N_ELEMENTS (actions),
+                                   app);
+  g_object_get (gtk_settings_get_default (), "gtk-application-prefer-dark-theme", &dark,
+                NULL);
+  g_action_change_state (g_action_map_lookup_action (G_ACTION_MAP (app), "dark"),
+                         g_variant_new_boolean (dark));
+  set_keys (GTK_APPLICATION (app));
+  add_style ();
+  gtk_window_set_default_icon_name (APP_ID);
+}
+
+static void
+sw_application_activate (GApplication *app)
+{
+  gtk_window_present (GTK_WINDOW (fresh_window (SW_APPLICATION (app))));
+}
+
+static void
+sw_application_open (GApplication *app, GFile **files, int count, const char *hint)
+{
+  for (int i = 0; i < count; i++)
+    open_file (SW_APPLICATION (app), files[i]);
+}
+
+static void
+sw_application_finalize (GObject *object)
+{
+  g_clear_pointer (&SW_APPLICATION (object)->stock, sw_stock_free);
+  G_OBJECT_CLASS (sw_application_parent_class)->finalize (object);
+}
+
+static void
+sw_application_class_init (SwApplicationClass *klass)
+{
+  G_OBJECT_CLASS (klass)->finalize = sw_application_finalize;
+  G_APPLICATION_CLASS (klass)->startup = sw_application_startup;
+  G_APPLICATION_CLASS (klass)->activate = sw_application_activate;
+  G_APPLICATION_CLASS (klass)->open = sw_application_open;
+}
+
+static void
+sw_application_init (SwApplication *self)
+{
+}
+
+SwApplication *
+sw_application_new (void)
+{
+  return g_object_new (SW_TYPE_APPLICATION, "application-id", APP_ID, "flags",
+                       G_APPLICATION_HANDLES_OPEN, NULL);
+}

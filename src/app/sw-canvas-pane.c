@@ -1,0 +1,111 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-canvas-pane.h"
+
+#include <glib/gi18n.h>
+
+#define ZOOM_STEP 1.25
+
+struct _SwCanvasPane
+{
+  GtkWidget parent_instance;
+  GtkWidget *box;
+  GtkLabel *title, *hint;
+  SwCanvas *canvas;
+};
+
+G_DEFINE_FINAL_TYPE (SwCanvasPane, sw_canvas_pane, GTK_TYPE_WIDGET)
+
+static void
+fit_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  sw_canvas_fit (SW_CANVAS_PANE (widget)->canvas);
+}
+
+static void
+zoom_in_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  sw_canvas_zoom (SW_CANVAS_PANE (widget)->canvas, ZOOM_STEP);
+}
+
+static void
+zoom_out_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  sw_canvas_zoom (SW_CANVAS_PANE (widget)->canvas, 1.0 / ZOOM_STEP);
+}
+
+static void
+sw_canvas_pane_dispose (GObject *object)
+{
+  gtk_widget_dispose_template (GTK_WIDGET (object), SW_TYPE_CANVAS_PANE);
+  G_OBJECT_CLASS (sw_canvas_pane_parent_class)->dispose (object);
+}
+
+static void
+bind_keys (GtkWidgetClass *klass)
+{
+  static const struct
+  {
+    guint key;
+    GdkModifierType held;
+    const char *action;
+  } keys[] = {
+    { GDK_KEY_f, 0, "canvas.fit" },
+    { GDK_KEY_0, GDK_CONTROL_MASK, "canvas.fit" },
+    { GDK_KEY_plus, GDK_CONTROL_MASK, "canvas.zoom-in" },
+    { GDK_KEY_equal, GDK_CONTROL_MASK, "canvas.zoom-in" },
+    { GDK_KEY_KP_Add, GDK_CONTROL_MASK, "canvas.zoom-in" },
+    { GDK_KEY_minus, GDK_CONTROL_MASK, "canvas.zoom-out" },
+    { GDK_KEY_KP_Subtract, GDK_CONTROL_MASK, "canvas.zoom-out" },
+  };
+
+  gtk_widget_class_install_action (klass, "canvas.fit", NULL, fit_action);
+  gtk_widget_class_install_action (klass, "canvas.zoom-in", NULL, zoom_in_action);
+  gtk_widget_class_install_action (klass, "canvas.zoom-out", NULL, zoom_out_action);
+  for (gsize i = 0; i < G_N_ELEMENTS (keys); i++)
+    gtk_widget_class_add_binding_action (klass, keys[i].key, keys[i].held, keys[i].action,
+                                         NULL);
+}
+
+static void
+sw_canvas_pane_class_init (SwCanvasPaneClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = sw_canvas_pane_dispose;
+  gtk_widget_class_set_template_from_resource (
+      widget_class, "/io/slopewright/Slopewright/sw-canvas-pane.ui");
+  gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, box);
+  gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, title);
+  gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, hint);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "canvas-pane");
+  bind_keys (widget_class);
+}
+
+static void
+sw_canvas_pane_init (SwCanvasPane *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+GtkWidget *
+sw_canvas_pane_new (SwCanvasView view, SwStage *stage)
+{
+  SwCanvasPane *self = g_object_new (SW_TYPE_CANVAS_PANE, NULL);
+  const SwCanvasKind *kind = sw_canvas_kind (view);
+
+  gtk_label_set_text (self->title, _ (kind->title));
+  gtk_label_set_text (
+      self->hint, kind->has_points ? _ ("Drag a point · double-click a line to add one")
+                                   : _ ("Seen from the toe, laid flat"));
+  self->canvas = SW_CANVAS (sw_canvas_new (view));
+  gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->canvas));
+  sw_canvas_set_stage (self->canvas, stage);
+  return GTK_WIDGET (self);
+}
+
+SwCanvas *
+sw_canvas_pane_canvas (SwCanvasPane *self)
+{
+  return self->canvas;
+}

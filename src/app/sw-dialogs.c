@@ -1,0 +1,108 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-dialogs.h"
+
+#include <glib/gi18n.h>
+
+void
+sw_dialogs_error (GtkWindow *window, const char *heading, const char *detail)
+{
+  GtkWidget *dialog =
+      gtk_message_dialog_new (window, GTK_DIALOG_MODAL | GTK_DIALOG_DESTROY_WITH_PARENT,
+                              GTK_MESSAGE_ERROR, GTK_BUTTONS_CLOSE, "%s", heading);
+
+  gtk_message_dialog_format_secondary_text (GTK_MESSAGE_DIALOG (dialog), "%s", detail);
+  g_signal_connect (dialog, "response", G_CALLBACK (gtk_window_destroy), NULL);
+  gtk_window_present (GTK_WINDOW (dialog));
+}
+
+static void
+on_save_response (GtkDialog *dialog, int response, gpointer data)
+{
+  SwSaveAnswered answered =
+      (SwSaveAnswered) g_object_get_data (G_OBJECT (dialog), "answered");
+  GtkWindow *window = gtk_window_get_transient_for (GTK_WINDOW (dialog));
+  SwSaveAnswer answer = response == GTK_RESPONSE_ACCEPT   ? SW_ANSWER_SAVE
+                        : response == GTK_RESPONSE_REJECT ? SW_ANSWER_DISCARD
+                                                          : SW_ANSWER_CANCEL;
+
+  g_object_ref (window);
+  gtk_window_destroy (GTK_WINDOW (dialog));
+  answered (window, answer);
+  g_object_unref (window);
+}
+
+void
+sw_dialogs_ask_save (GtkWindow *window, const char *name, SwSaveAnswered answered)
+{
+  GtkWidget *dialog = gtk_message_dialog_new (
+      window, GTK_DIALOG_MODAL | GTK_DIALOG_DESTROY_WITH_PARENT, GTK_MESSAGE_QUESTION,
+      GTK_BUTTONS_NONE, _ ("Save the changes to “%s”?"), name);
+  GtkWidget *discard;
+
+  gtk_message_dialog_format_secondary_text (
+      GTK_MESSAGE_DIALOG (dialog), _ ("What is not saved is lost when it is discarded."));
+  gtk_dialog_add_button (GTK_DIALOG (dialog), _ ("_Cancel"), GTK_RESPONSE_CANCEL);
+  discard =
+      gtk_dialog_add_button (GTK_DIALOG (dialog), _ ("_Discard"), GTK_RESPONSE_REJECT);
+  gtk_widget_add_css_class (discard, "destructive-action");
+  gtk_dialog_add_button (GTK_DIALOG (dialog), _ ("_Save"), GTK_RESPONSE_ACCEPT);
+  gtk_dialog_set_default_response (GTK_DIALOG (dialog), GTK_RESPONSE_ACCEPT);
+  g_object_set_data (G_OBJECT (dialog), "answered", (gpointer) answered);
+  g_signal_connect (dialog, "response", G_CALLBACK (on_save_response), NULL);
+  gtk_window_present (GTK_WINDOW (dialog));
+}
+
+typedef struct
+{
+  GtkWindow *window;
+  SwFileChosen chosen;
+  gpointer data;
+} Choice;
+
+static void
+on_file_response (GtkNativeDialog *dialog, int response, Choice *choice)
+{
+  g_autoptr (GFile) file = response == GTK_RESPONSE_ACCEPT
+                               ? gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog))
+                               : NULL;
+
+  gtk_native_dialog_hide (dialog);
+  choice->chosen (choice->window, file, choice->data);
+  g_object_unref (choice->window);
+  g_free (choice);
+  g_object_unref (dialog);
+}
+
+static void
+add_filters (GtkFileChooser *chooser, const SwFileKind *kinds)
+{
+  for (; kinds->name != NULL; kinds++)
+    {
+      g_autoptr (GtkFileFilter) filter = gtk_file_filter_new ();
+      gtk_file_filter_set_name (filter, _ (kinds->name));
+      gtk_file_filter_add_pattern (filter, kinds->pattern);
+      gtk_file_chooser_add_filter (chooser, filter);
+    }
+}
+
+void
+sw_dialogs_choose_file (GtkWindow *window, const char *title, gboolean save,
+                        const char *name, GFile *beside, const SwFileKind *kinds,
+                        SwFileChosen chosen, gpointer data)
+{
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
+      title, window, save ? GTK_FILE_CHOOSER_ACTION_SAVE : GTK_FILE_CHOOSER_ACTION_OPEN,
+      save ? _ ("_Save") : _ ("_Open"), _ ("_Cancel"));
+  g_autoptr (GFile) folder = beside != NULL ? g_file_get_parent (beside) : NULL;
+  Choice *choice = g_new0 (Choice, 1);
+
+  *choice = (Choice){ g_object_ref (window), chosen, data };
+  gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
+  add_filters (GTK_FILE_CHOOSER (dialog), kinds);
+  if (folder != NULL)
+    gtk_file_chooser_set_current_folder (GTK_FILE_CHOOSER (dialog), folder, NULL);
+  if (save && name != NULL)
+    gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (dialog), name);
+  g_signal_connect (dialog, "response", G_CALLBACK (on_file_response), choice);
+  gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));
+}

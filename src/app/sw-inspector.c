@@ -1,0 +1,81 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-inspector.h"
+
+#include <glib/gi18n.h>
+
+#include "form-fields.h"
+#include "sw-face-bar.h"
+#include "sw-point-table.h"
+#include "sw-practice-page.h"
+
+struct _SwInspector
+{
+  GtkWidget parent_instance;
+  SwStage *stage;
+  GtkWidget *box;
+  GtkStack *stack;
+  GtkBox *face, *blanket, *practice, *site, *job;
+};
+
+G_DEFINE_FINAL_TYPE (SwInspector, sw_inspector, GTK_TYPE_WIDGET)
+
+void
+sw_inspector_show_page (SwInspector *self, const char *page)
+{
+  gtk_stack_set_visible_child_name (self->stack, page);
+}
+
+void
+sw_inspector_set_stage (SwInspector *self, SwStage *stage)
+{
+  g_return_if_fail (self->stage == NULL && SW_IS_STAGE (stage));
+
+  self->stage = g_object_ref (stage);
+  gtk_box_append (self->face, sw_face_bar_new (stage));
+  gtk_box_append (self->face, sw_form_new (stage, sw_face_fields));
+  gtk_box_append (self->face,
+                  sw_point_table_new (stage, sw_canvas_kind (SW_CANVAS_SECTION)));
+  gtk_box_append (self->face,
+                  sw_point_table_new (stage, sw_canvas_kind (SW_CANVAS_PLAN)));
+  gtk_box_append (self->blanket, sw_form_new (stage, sw_blanket_fields));
+  gtk_box_append (self->blanket, sw_form_new (stage, sw_seed_fields));
+  gtk_box_append (self->practice, sw_practice_page_new (stage));
+  gtk_box_append (self->site, sw_form_new (stage, sw_site_fields));
+  gtk_box_append (self->job, sw_form_new (stage, sw_job_fields));
+  gtk_box_append (self->job, sw_form_new (stage, sw_paper_fields));
+}
+
+static void
+sw_inspector_dispose (GObject *object)
+{
+  SwInspector *self = SW_INSPECTOR (object);
+
+  gtk_widget_dispose_template (GTK_WIDGET (self), SW_TYPE_INSPECTOR);
+  g_clear_object (&self->stage);
+  G_OBJECT_CLASS (sw_inspector_parent_class)->dispose (object);
+}
+
+static void
+sw_inspector_class_init (SwInspectorClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = sw_inspector_dispose;
+  gtk_widget_class_set_template_from_resource (
+      widget_class, "/io/slopewright/Slopewright/sw-inspector.ui");
+  gtk_widget_class_bind_template_child (widget_class, SwInspector, box);
+  gtk_widget_class_bind_template_child (widget_class, SwInspector, stack);
+  gtk_widget_class_bind_template_child (widget_class, SwInspector, face);
+  gtk_widget_class_bind_template_child (widget_class, SwInspector, blanket);
+  gtk_widget_class_bind_template_child (widget_class, SwInspector, practice);
+  gtk_widget_class_bind_template_child (widget_class, SwInspector, site);
+  gtk_widget_class_bind_template_child (widget_class, SwInspector, job);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "inspector");
+}
+
+static void
+sw_inspector_init (SwInspector *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}

@@ -1,0 +1,16 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "stock.h"
+
+/** SwPageView: one page of a pack on white paper, as large as its room allows. */
+#define SW_TYPE_PAGE_VIEW (sw_page_view_get_type ())
+G_DECLARE_FINAL_TYPE (SwPageView, sw_page_view, SW, PAGE_VIEW, GtkWidget)
+
+/** @natural_px: width asked for */
+GtkWidget *sw_page_view_new (const SwStock *stock, int natural_px);
+
+/** @pages: kept by reference; @index: which of them, or NULL for an empty view */
+void sw_page_view_show (SwPageView *view, GPtrArray *pages, guint index);

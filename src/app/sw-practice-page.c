@@ -1,0 +1,245 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-practice-page.h"
+
+#include <glib/gi18n.h>
+
+#include "form-choices.h"
+#include "sw-form.h"
+#include "sw-text-entry.h"
+#include "sw-value-entry.h"
+
+typedef struct
+{
+  SwPracticePage *page;
+  SwPracticeValue value;
+  GtkWidget *label;
+  SwValueEntry *entry;
+  GtkWidget *reset, *why;
+} Row;
+
+struct _SwPracticePage
+{
+  GtkWidget parent_instance;
+  SwStage *stage;
+  GtkWidget *box;
+  GtkLabel *source;
+  Row rows[SW_PRACTICE_VALUE_COUNT];
+};
+
+G_DEFINE_FINAL_TYPE (SwPracticePage, sw_practice_page, GTK_TYPE_WIDGET)
+
+static const SwField practice_fields[] = {
+  { .kind = SW_FIELD_CHOICE,
+    .label = N_ ("Practice"),
+    .step = N_ ("Change Practice"),
+    .names = sw_choice_practice_names,
+    .get = sw_choice_practice_get,
+    .set = sw_choice_practice_set },
+  { .kind = SW_FIELD_END },
+};
+
+static const SwOverride *
+override_of (const SwJob *job, SwPracticeValue value)
+{
+  for (guint i = 0; i < job->n_overrides; i++)
+    if (job->overrides[i].value == value)
+      return &job->overrides[i];
+  return NULL;
+}
+
+typedef struct
+{
+  SwPracticeValue value;
+  double number;
+  const char *why;
+} Wish;
+
+static void
+set_override (SwJob *job, SwFace *face, gconstpointer data)
+{
+  const Wish *wish = data;
+
+  sw_job_set_override (job, wish->value, wish->number, wish->why);
+}
+
+static void
+clear_override (SwJob *job, SwFace *face, gconstpointer data)
+{
+  sw_job_clear_override (job, ((const Wish *) data)->value);
+}
+
+static const char *
+name_of (Row *row)
+{
+  g_autofree char *id = g_strconcat ("practice.", sw_practice_keys[row->value].key, NULL);
+
+  return sw_texts_get (sw_stage_stock (row->page->stage)->texts, id);
+}
+
+static void
+on_value (Row *row, double number)
+{
+  const SwOverride *now = override_of (sw_stage_job (row->page->stage), row->value);
+  Wish wish = { row->value, number, now != NULL ? now->why : "" };
+  g_autofree char *label = g_strdup_printf (_ ("Change %s"), name_of (row));
+
+  sw_stage_edit (row->page->stage, set_override, &wish, label, NULL);
+}
+
+static void
+on_why (Row *row, const char *why)
+{
+  const SwOverride *now = override_of (sw_stage_job (row->page->stage), row->value);
+
+  if (now != NULL)
+    sw_stage_edit (row->page->stage, set_override,
+                   &(Wish){ row->value, now->number, why }, _ ("Change Reason"), NULL);
+}
+
+static void
+on_reset (Row *row)
+{
+  g_autofree char *label = g_strdup_printf (_ ("Reset %s"), name_of (row));
+
+  sw_stage_edit (row->page->stage, clear_override, &(Wish){ .value = row->value }, label,
+                 NULL);
+}
+
+static char *
+origin_words (SwPracticePage *self, const SwPractice *practice, const SwSourced *sourced)
+{
+  g_autofree char *id =
+      g_strconcat ("evidence.", sw_evidence_code (sourced->evidence), NULL);
+  const char *evidence = sw_texts_get (sw_stage_stock (self->stage)->texts, id);
+  const char *source = sourced->source != NULL ? sourced->source : practice->source;
+
+  return source != NULL && *source != '\0' ? g_strdup_printf ("%s (%s)", source, evidence)
+                                           : g_strdup (evidence);
+}
+
+static void
+refresh_row (Row *row, const SwPractice *practice)
+{
+  SwPracticePage *self = row->page;
+  const SwSourced *sourced = &practice->values[row->value];
+  const SwOverride *own = override_of (sw_stage_job (self->stage), row->value);
+  g_autofree char *origin = origin_words (self, practice, sourced);
+
+  sw_value_entry_set_value (row->entry, sourced->value, sw_stage_style (self->stage));
+  gtk_widget_set_tooltip_text (row->label, origin);
+  gtk_widget_set_visible (row->reset, own != NULL);
+  gtk_widget_set_visible (row->why, own != NULL);
+  if (own != NULL)
+    {
+      gtk_widget_add_css_class (row->label, "own");
+      sw_text_entry_set_text (SW_TEXT_ENTRY (row->why), own->why);
+    }
+  else
+    gtk_widget_remove_css_class (row->label, "own");
+}
+
+static void
+refresh (SwPracticePage *self)
+{
+  g_autoptr (SwPractice) practice = sw_job_practice (
+      sw_stage_job (self->stage), sw_stage_stock (self->stage)->catalogue);
+  g_autofree char *source = NULL;
+
+  if (practice == NULL)
+    {
+      gtk_label_set_text (self->source,
+                          _ ("This practice is not in the catalogue: choose another."));
+      return;
+    }
+  source = g_strdup_printf ("%s, %s", practice->agency != NULL ? practice->agency : "",
+                            practice->edition != NULL ? practice->edition : "");
+  gtk_label_set_text (self->source, source);
+  for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
+    refresh_row (&self->rows[i], practice);
+}
+
+static void
+make_row (SwPracticePage *self, GtkGrid *grid, SwPracticeValue value)
+{
+  const SwPracticeKey *key = &sw_practice_keys[value];
+  Row *row = &self->rows[value];
+  int at = 2 * (int) value;
+
+  *row = (Row){ .page = self, .value = value };
+  row->label = gtk_label_new (name_of (row));
+  gtk_label_set_xalign (GTK_LABEL (row->label), 0.0f);
+  gtk_label_set_wrap (GTK_LABEL (row->label), TRUE);
+  gtk_label_set_width_chars (GTK_LABEL (row->label), 14);
+  gtk_label_set_max_width_chars (GTK_LABEL (row->label), 22);
+  gtk_widget_set_hexpand (row->label, TRUE);
+  row->entry = SW_VALUE_ENTRY (sw_value_entry_new (key->unit));
+  sw_value_entry_set_label (row->entry, name_of (row));
+  sw_value_entry_set_range (row->entry, key->or_zero ? 0.0 : key->least, key->most);
+  gtk_widget_set_valign (GTK_WIDGET (row->entry), GTK_ALIGN_CENTER);
+  row->reset = gtk_button_new_from_icon_name ("edit-clear-symbolic");
+  gtk_widget_add_css_class (row->reset, "flat");
+  gtk_widget_set_valign (row->reset, GTK_ALIGN_CENTER);
+  gtk_widget_set_tooltip_text (row->reset, _ ("Back to the practice’s own value"));
+  row->why = sw_text_entry_new ();
+  sw_text_entry_set_label (SW_TEXT_ENTRY (row->why), _ ("Reason"));
+  gtk_entry_set_placeholder_text (sw_text_entry_field (SW_TEXT_ENTRY (row->why)),
+                                  _ ("Reason, printed in the pack"));
+  g_signal_connect_swapped (row->entry, "committed", G_CALLBACK (on_value), row);
+  g_signal_connect_swapped (row->reset, "clicked", G_CALLBACK (on_reset), row);
+  g_signal_connect_swapped (row->why, "committed", G_CALLBACK (on_why), row);
+  gtk_grid_attach (grid, row->label, 0, at, 1, 1);
+  gtk_grid_attach (grid, GTK_WIDGET (row->entry), 1, at, 1, 1);
+  gtk_grid_attach (grid, row->reset, 2, at, 1, 1);
+  gtk_grid_attach (grid, row->why, 0, at + 1, 3, 1);
+}
+
+static void
+sw_practice_page_dispose (GObject *object)
+{
+  SwPracticePage *self = SW_PRACTICE_PAGE (object);
+
+  g_clear_pointer (&self->box, gtk_widget_unparent);
+  g_clear_object (&self->stage);
+  G_OBJECT_CLASS (sw_practice_page_parent_class)->dispose (object);
+}
+
+static void
+sw_practice_page_class_init (SwPracticePageClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = sw_practice_page_dispose;
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "practice-page");
+}
+
+static void
+sw_practice_page_init (SwPracticePage *self)
+{
+  self->box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+  gtk_widget_set_parent (self->box, GTK_WIDGET (self));
+}
+
+GtkWidget *
+sw_practice_page_new (SwStage *stage)
+{
+  SwPracticePage *self = g_object_new (SW_TYPE_PRACTICE_PAGE, NULL);
+  GtkGrid *grid = GTK_GRID (gtk_grid_new ());
+
+  self->stage = g_object_ref (stage);
+  gtk_box_append (GTK_BOX (self->box), sw_form_new (stage, practice_fields));
+  self->source = GTK_LABEL (gtk_label_new (NULL));
+  gtk_label_set_wrap (self->source, TRUE);
+  gtk_label_set_xalign (self->source, 0.0f);
+  gtk_widget_add_css_class (GTK_WIDGET (self->source), "dim-label");
+  gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->source));
+  gtk_grid_set_row_spacing (grid, 4);
+  gtk_grid_set_column_spacing (grid, 8);
+  for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
+    make_row (self, grid, (SwPracticeValue) i);
+  gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (grid));
+  g_signal_connect_object (stage, "changed", G_CALLBACK (refresh), self,
+                           G_CONNECT_SWAPPED);
+  refresh (self);
+  return GTK_WIDGET (self);
+}

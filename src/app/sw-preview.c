@@ -1,0 +1,221 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-preview.h"
+
+#include <glib/gi18n.h>
+#include <slopewright/sheet/pack.h>
+
+#include "export.h"
+#include "sw-page-view.h"
+
+#define THUMB_PX 120
+#define PAGE_PX 700
+
+struct _SwPreview
+{
+  GtkWidget parent_instance;
+  SwStage *stage;
+  GtkWidget *box;
+  GtkStack *stack;
+  GtkListBox *thumbs;
+  GtkLabel *place, *problem;
+  GtkBox *paper;
+  SwPageView *page;
+  GPtrArray *pages;
+  guint shown;
+  gboolean stale; /* the job changed while nobody looked */
+};
+
+G_DEFINE_FINAL_TYPE (SwPreview, sw_preview, GTK_TYPE_WIDGET)
+
+static void
+show_place (SwPreview *self)
+{
+  const SwJob *job = sw_stage_job (self->stage);
+  const SwFigure *page = g_ptr_array_index (self->pages, self->shown);
+  g_autofree char *text = g_strdup_printf (
+      /* Translators: page number, page count, title of the page, paper */
+      _ ("Page %u of %u · %s · %s, prints at 100 %%"), self->shown + 1, self->pages->len,
+      page->title != NULL ? page->title : "", sw_paper_code (job->paper));
+
+  gtk_label_set_text (self->place, text);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "preview.previous", self->shown > 0);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "preview.next",
+                                 self->shown + 1 < self->pages->len);
+}
+
+static void
+show_page (SwPreview *self, guint index)
+{
+  GtkListBoxRow *row;
+
+  self->shown = MIN (index, self->pages->len - 1);
+  sw_page_view_show (self->page, self->pages, self->shown);
+  show_place (self);
+  row = gtk_list_box_get_row_at_index (self->thumbs, (int) self->shown);
+  if (row != gtk_list_box_get_selected_row (self->thumbs))
+    gtk_list_box_select_row (self->thumbs, row);
+}
+
+static void
+match_thumbs (SwPreview *self)
+{
+  GtkListBoxRow *row;
+  guint count = 0;
+
+  while ((row = gtk_list_box_get_row_at_index (self->thumbs, (int) count)) != NULL)
+    {
+      if (count >= self->pages->len)
+        {
+          gtk_list_box_remove (self->thumbs, GTK_WIDGET (row));
+          continue;
+        }
+      sw_page_view_show (SW_PAGE_VIEW (gtk_list_box_row_get_child (row)), self->pages,
+                         count++);
+    }
+  for (; count < self->pages->len; count++)
+    {
+      GtkWidget *thumb = sw_page_view_new (sw_stage_stock (self->stage), THUMB_PX);
+      sw_page_view_show (SW_PAGE_VIEW (thumb), self->pages, count);
+      gtk_list_box_append (self->thumbs, thumb);
+    }
+}
+
+static void
+show_problem (SwPreview *self)
+{
+  g_autofree char *text =
+      g_strdup_printf (_ ("The job cannot be laid out: %s."),
+                       sw_status_text (sw_stage_result (self->stage)->status));
+
+  gtk_label_set_text (self->problem, text);
+  gtk_stack_set_visible_child_name (self->stack, "problem");
+}
+
+static void
+renew (SwPreview *self)
+{
+  GPtrArray *pages = sw_export_pages (self->stage);
+
+  self->stale = FALSE;
+  if (pages == NULL || pages->len == 0)
+    {
+      g_clear_pointer (&pages, g_ptr_array_unref);
+      show_problem (self);
+      return;
+    }
+  g_clear_pointer (&self->pages, g_ptr_array_unref);
+  self->pages = pages;
+  match_thumbs (self);
+  show_page (self, self->shown);
+  gtk_stack_set_visible_child_name (self->stack, "pages");
+}
+
+static void
+on_changed (SwPreview *self)
+{
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
+    renew (self);
+  else
+    self->stale = TRUE;
+}
+
+static void
+on_row (SwPreview *self, GtkListBoxRow *row)
+{
+  if (row != NULL && self->pages != NULL)
+    show_page (self, (guint) gtk_list_box_row_get_index (row));
+}
+
+static void
+next_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwPreview *self = SW_PREVIEW (widget);
+
+  if (self->pages != NULL)
+    show_page (self, self->shown + 1);
+}
+
+static void
+previous_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwPreview *self = SW_PREVIEW (widget);
+
+  if (self->pages != NULL && self->shown > 0)
+    show_page (self, self->shown - 1);
+}
+
+static void
+sw_preview_map (GtkWidget *widget)
+{
+  SwPreview *self = SW_PREVIEW (widget);
+
+  if (self->stale)
+    renew (self);
+  GTK_WIDGET_CLASS (sw_preview_parent_class)->map (widget);
+}
+
+static void
+sw_preview_dispose (GObject *object)
+{
+  SwPreview *self = SW_PREVIEW (object);
+
+  gtk_widget_dispose_template (GTK_WIDGET (self), SW_TYPE_PREVIEW);
+  g_clear_pointer (&self->pages, g_ptr_array_unref);
+  g_clear_object (&self->stage);
+  G_OBJECT_CLASS (sw_preview_parent_class)->dispose (object);
+}
+
+static void
+sw_preview_class_init (SwPreviewClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = sw_preview_dispose;
+  widget_class->map = sw_preview_map;
+  gtk_widget_class_set_template_from_resource (
+      widget_class, "/io/slopewright/Slopewright/sw-preview.ui");
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, box);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, stack);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, thumbs);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, place);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, problem);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, paper);
+  gtk_widget_class_bind_template_callback (widget_class, on_row);
+  gtk_widget_class_install_action (widget_class, "preview.next", NULL, next_action);
+  gtk_widget_class_install_action (widget_class, "preview.previous", NULL,
+                                   previous_action);
+  gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Page_Down, 0, "preview.next",
+                                       NULL);
+  gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Page_Up, 0,
+                                       "preview.previous", NULL);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "preview");
+}
+
+static void
+sw_preview_init (SwPreview *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+  self->stale = TRUE;
+}
+
+GtkWidget *
+sw_preview_new (SwStage *stage)
+{
+  SwPreview *self = g_object_new (SW_TYPE_PREVIEW, NULL);
+
+  self->stage = g_object_ref (stage);
+  self->page = SW_PAGE_VIEW (sw_page_view_new (sw_stage_stock (stage), PAGE_PX));
+  gtk_widget_set_hexpand (GTK_WIDGET (self->page), TRUE);
+  gtk_widget_set_vexpand (GTK_WIDGET (self->page), TRUE);
+  gtk_box_append (self->paper, GTK_WIDGET (self->page));
+  g_signal_connect_object (stage, "changed", G_CALLBACK (on_changed), self,
+                           G_CONNECT_SWAPPED);
+  return GTK_WIDGET (self);
+}
+
+guint
+sw_preview_page_count (SwPreview *self)
+{
+  return self->pages != NULL ? self->pages->len : 0;
+}

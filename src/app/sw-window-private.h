@@ -1,0 +1,34 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include "sw-canvas-pane.h"
+#include "sw-findings-list.h"
+#include "sw-inspector.h"
+#include "sw-preview.h"
+#include "sw-window.h"
+
+struct _SwWindow
+{
+  GtkApplicationWindow parent_instance;
+  SwStage *stage;
+  SwCanvasPane *panes[SW_CANVAS_KIND_COUNT];
+  SwTallyBar *tally;
+
+  /* from the template */
+  GtkLabel *title, *subtitle, *status, *place, *problem;
+  GtkWidget *problem_bar, *undo, *redo;
+  GtkStack *views;
+  GtkBox *section_room, *pack_room, *tally_room, *findings_room;
+  GtkPaned *lower;
+  SwInspector *inspector;
+  gboolean closing; /* saving is the last thing to do before the window goes */
+};
+
+/** Take what is being typed. */
+void sw_window_settle (SwWindow *window);
+
+/** Actions on files: open, save, save-as, export-pack, export-drawing. */
+void sw_window_install_file_actions (GtkWidgetClass *klass);
+
+/** Save; asks for a name when there is none. */
+void sw_window_save (SwWindow *window);

@@ -1,0 +1,399 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-window-private.h"
+
+#include <glib/gi18n.h>
+
+#include "sw-dialogs.h"
+#include "sw-text-entry.h"
+#include "sw-value-entry.h"
+
+G_DEFINE_FINAL_TYPE (SwWindow, sw_window, GTK_TYPE_APPLICATION_WINDOW)
+
+static SwDocument *
+document_of (SwWindow *self)
+{
+  return sw_stage_document (self->stage);
+}
+
+SwStage *
+sw_window_stage (SwWindow *self)
+{
+  return self->stage;
+}
+
+SwTallyBar *
+sw_window_tally (SwWindow *self)
+{
+  return self->tally;
+}
+
+SwCanvas *
+sw_window_canvas (SwWindow *self, SwCanvasView view)
+{
+  return sw_canvas_pane_canvas (self->panes[view]);
+}
+
+/* Leaving a field commits it. */
+void
+sw_window_settle (SwWindow *self)
+{
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (self));
+
+  gtk_window_set_focus (GTK_WINDOW (self), NULL);
+  if (focus != NULL && gtk_widget_get_root (focus) == GTK_ROOT (self))
+    gtk_widget_grab_focus (focus);
+}
+
+/* A field half typed: undoing takes back the typing, not the last step. */
+static gboolean
+restore_edited_field (SwWindow *self)
+{
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (self));
+  GtkWidget *value, *text;
+
+  if (focus == NULL)
+    return FALSE;
+  value = gtk_widget_get_ancestor (focus, SW_TYPE_VALUE_ENTRY);
+  text = gtk_widget_get_ancestor (focus, SW_TYPE_TEXT_ENTRY);
+  if (value != NULL && sw_value_entry_is_edited (SW_VALUE_ENTRY (value)))
+    sw_value_entry_restore (SW_VALUE_ENTRY (value));
+  else if (text != NULL && sw_text_entry_is_edited (SW_TEXT_ENTRY (text)))
+    sw_text_entry_restore (SW_TEXT_ENTRY (text));
+  else
+    return FALSE;
+  return TRUE;
+}
+
+static void
+cancel_drags (SwWindow *self)
+{
+  for (guint i = 0; i < SW_CANVAS_KIND_COUNT; i++)
+    sw_canvas_cancel_drag (sw_canvas_pane_canvas (self->panes[i]));
+}
+
+static void
+undo_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  if (restore_edited_field (self))
+    return;
+  cancel_drags (self);
+  sw_document_undo (document_of (self));
+}
+
+static void
+redo_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  cancel_drags (self);
+  sw_document_redo (document_of (self));
+}
+
+static void
+show_view_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  sw_window_settle (self);
+  gtk_stack_set_visible_child_name (self->views, g_variant_get_string (parameter, NULL));
+}
+
+static void
+show_step (SwWindow *self, GtkWidget *button, const char *action, const char *plain,
+           const char *format, const char *label)
+{
+  g_autofree char *words =
+      label != NULL ? g_strdup_printf (format, label) : g_strdup (plain);
+
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), action, label != NULL);
+  gtk_widget_set_tooltip_text (button, words);
+}
+
+static void
+show_title (SwWindow *self)
+{
+  SwDocument *document = document_of (self);
+  GFile *file = sw_document_file (document);
+  g_autofree char *title = sw_document_title (document);
+  g_autofree char *base = file != NULL ? g_file_get_basename (file) : NULL;
+  const char *name = *title != '\0' ? title : _ ("Untitled job");
+  gboolean modified = sw_document_modified (document);
+  g_autofree char *shown = g_strdup_printf (modified ? "%s •" : "%s", name);
+  g_autofree char *in_window =
+      g_strdup_printf (modified ? _ ("%s (changed)") : "%s", name);
+
+  gtk_label_set_text (self->title, shown);
+  gtk_label_set_text (self->subtitle, base != NULL ? base : _ ("Not saved yet"));
+  gtk_window_set_title (GTK_WINDOW (self), in_window);
+}
+
+static void
+show_problem (SwWindow *self)
+{
+  const SwResult *result = sw_stage_result (self->stage);
+  g_autofree char *text = NULL;
+
+  gtk_widget_set_visible (self->problem_bar, result->status != SW_OK);
+  if (result->status == SW_OK)
+    return;
+  if (result->bad_face >= 0)
+    {
+      const SwFace *face = g_ptr_array_index (result->job->faces, result->bad_face);
+      text = g_strdup_printf (_ ("Face %s cannot be laid out: %s."), face->id,
+                              sw_status_text (result->status));
+    }
+  else
+    text = g_strdup_printf (_ ("The job cannot be laid out: %s."),
+                            sw_status_text (result->status));
+  gtk_label_set_text (self->problem, text);
+}
+
+static void
+on_changed (SwWindow *self)
+{
+  SwDocument *document = document_of (self);
+  gboolean laid = sw_stage_result (self->stage)->status == SW_OK;
+
+  show_step (self, self->undo, "win.undo", _ ("Undo"), _ ("Undo: %s"),
+             sw_document_undo_label (document));
+  show_step (self, self->redo, "win.redo", _ ("Redo"), _ ("Redo: %s"),
+             sw_document_redo_label (document));
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.export-pack", laid);
+  show_title (self);
+  show_problem (self);
+}
+
+static void
+on_told (SwWindow *self)
+{
+  gtk_label_set_text (self->status, sw_stage_message (self->stage));
+}
+
+static char *
+place_text (SwWindow *self, SwPoint plan, gboolean along_known)
+{
+  SwNumberStyle style = sw_stage_style (self->stage);
+  double up_m = sw_section_up_m (sw_stage_face (self->stage), plan.y_m);
+  g_autofree char *out = sw_quantity_text (plan.y_m, SW_UNIT_M, style);
+  g_autofree char *up = sw_quantity_text (up_m, SW_UNIT_M, style);
+  g_autofree char *along = sw_quantity_text (plan.x_m, SW_UNIT_M, style);
+
+  if (!along_known)
+    return g_strdup_printf (_ ("%s out · ground %s up"), out, up);
+  return g_strdup_printf (_ ("%s along · %s out · ground %s up"), along, out, up);
+}
+
+static void
+on_pointed (SwWindow *self)
+{
+  SwPoint plan;
+  gboolean along_known;
+  g_autofree char *text = sw_stage_pointed (self->stage, &plan, &along_known)
+                              ? place_text (self, plan, along_known)
+                              : g_strdup ("");
+
+  gtk_label_set_text (self->place, text);
+}
+
+static void
+on_selected (SwWindow *self)
+{
+  static const SwPointList lists[] = { SW_POINTS_SECTION, SW_POINTS_OUTLINE };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (lists); i++)
+    {
+      int index = sw_stage_selected (self->stage, lists[i]);
+      const SwFace *face = sw_stage_face (self->stage);
+
+      if (index < 0 || (guint) index >= sw_points_count (face, lists[i]))
+        continue;
+      sw_stage_tell (self->stage,
+                     _ ("Arrows move the point · Enter types it · Insert adds · "
+                        "Delete removes · Alt leaves the grid"));
+    }
+}
+
+/* "A/run/7": what it is, in words. */
+static void
+on_marked (SwWindow *self)
+{
+  const char *object = sw_stage_marked (self->stage);
+  const SwResult *result = sw_stage_result (self->stage);
+  const SwFaceLayout *laid;
+  const char *run;
+  guint64 number;
+
+  if (object == NULL || result->layout == NULL)
+    return;
+  run = g_strrstr (object, "/run/");
+  if (run == NULL)
+    return;
+  laid = &result->layout->faces[sw_stage_face_index (self->stage)];
+  number = g_ascii_strtoull (run + strlen ("/run/"), NULL, 10);
+  for (guint i = 0; i < laid->n_runs; i++)
+    if ((guint64) laid->runs[i].number == number)
+      {
+        g_autofree char *label = sw_run_label (&laid->runs[i]);
+        g_autofree char *cut = sw_quantity_text (laid->runs[i].cut_m, SW_UNIT_M,
+                                                 sw_stage_style (self->stage));
+        g_autofree char *message = g_strdup_printf (
+            ngettext ("Run %s: cut %s, in %u piece", "Run %s: cut %s, in %u pieces",
+                      laid->runs[i].n_pieces),
+            label, cut, laid->runs[i].n_pieces);
+        sw_stage_tell (self->stage, message);
+        return;
+      }
+}
+
+static void
+on_save_answered (GtkWindow *window, SwSaveAnswer answer)
+{
+  SwWindow *self = SW_WINDOW (window);
+
+  if (answer == SW_ANSWER_DISCARD)
+    gtk_window_destroy (window);
+  else if (answer == SW_ANSWER_SAVE)
+    {
+      self->closing = TRUE;
+      sw_window_save (self);
+    }
+}
+
+static gboolean
+sw_window_close_request (GtkWindow *window)
+{
+  SwWindow *self = SW_WINDOW (window);
+  g_autofree char *name = NULL;
+
+  sw_window_settle (self);
+  if (!sw_document_modified (document_of (self)))
+    return GTK_WINDOW_CLASS (sw_window_parent_class)->close_request (window);
+  name = sw_document_title (document_of (self));
+  sw_dialogs_ask_save (window, *name != '\0' ? name : _ ("Untitled job"),
+                       on_save_answered);
+  return TRUE;
+}
+
+gboolean
+sw_window_is_fresh (SwWindow *self)
+{
+  SwDocument *document = document_of (self);
+
+  return sw_document_file (document) == NULL && !sw_document_modified (document)
+         && !sw_document_can_undo (document) && !sw_document_can_redo (document);
+}
+
+static void
+sw_window_dispose (GObject *object)
+{
+  SwWindow *self = SW_WINDOW (object);
+
+  gtk_widget_dispose_template (GTK_WIDGET (self), SW_TYPE_WINDOW);
+  g_clear_object (&self->stage);
+  G_OBJECT_CLASS (sw_window_parent_class)->dispose (object);
+}
+
+static void
+bind_children (GtkWidgetClass *klass)
+{
+  gtk_widget_class_bind_template_child (klass, SwWindow, title);
+  gtk_widget_class_bind_template_child (klass, SwWindow, subtitle);
+  gtk_widget_class_bind_template_child (klass, SwWindow, status);
+  gtk_widget_class_bind_template_child (klass, SwWindow, place);
+  gtk_widget_class_bind_template_child (klass, SwWindow, problem);
+  gtk_widget_class_bind_template_child (klass, SwWindow, problem_bar);
+  gtk_widget_class_bind_template_child (klass, SwWindow, undo);
+  gtk_widget_class_bind_template_child (klass, SwWindow, redo);
+  gtk_widget_class_bind_template_child (klass, SwWindow, views);
+  gtk_widget_class_bind_template_child (klass, SwWindow, section_room);
+  gtk_widget_class_bind_template_child (klass, SwWindow, lower);
+  gtk_widget_class_bind_template_child (klass, SwWindow, pack_room);
+  gtk_widget_class_bind_template_child (klass, SwWindow, tally_room);
+  gtk_widget_class_bind_template_child (klass, SwWindow, findings_room);
+  gtk_widget_class_bind_template_child (klass, SwWindow, inspector);
+}
+
+static void
+sw_window_class_init (SwWindowClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = sw_window_dispose;
+  GTK_WINDOW_CLASS (klass)->close_request = sw_window_close_request;
+  g_type_ensure (SW_TYPE_INSPECTOR);
+  gtk_widget_class_set_template_from_resource (
+      widget_class, "/io/slopewright/Slopewright/sw-window.ui");
+  bind_children (widget_class);
+  gtk_widget_class_install_action (widget_class, "win.undo", NULL, undo_action);
+  gtk_widget_class_install_action (widget_class, "win.redo", NULL, redo_action);
+  gtk_widget_class_install_action (widget_class, "win.show-view", "s", show_view_action);
+  sw_window_install_file_actions (widget_class);
+}
+
+static void
+sw_window_init (SwWindow *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+static void
+add_panes (SwWindow *self)
+{
+  for (guint i = 0; i < SW_CANVAS_KIND_COUNT; i++)
+    self->panes[i] = SW_CANVAS_PANE (sw_canvas_pane_new ((SwCanvasView) i, self->stage));
+  gtk_box_append (self->section_room, GTK_WIDGET (self->panes[SW_CANVAS_SECTION]));
+  gtk_paned_set_start_child (self->lower, GTK_WIDGET (self->panes[SW_CANVAS_PLAN]));
+  gtk_paned_set_end_child (self->lower, GTK_WIDGET (self->panes[SW_CANVAS_FACE_VIEW]));
+}
+
+static void
+add_parts (SwWindow *self)
+{
+  GtkWidget *findings = sw_findings_list_new ();
+
+  add_panes (self);
+  self->tally = SW_TALLY_BAR (sw_tally_bar_new ());
+  sw_tally_bar_set_stage (self->tally, self->stage);
+  gtk_box_append (self->tally_room, GTK_WIDGET (self->tally));
+  gtk_widget_set_hexpand (findings, TRUE);
+  gtk_widget_set_vexpand (findings, TRUE);
+  sw_findings_list_set_stage (SW_FINDINGS_LIST (findings), self->stage);
+  gtk_box_append (self->findings_room, findings);
+  gtk_box_append (self->pack_room, sw_preview_new (self->stage));
+  sw_inspector_set_stage (self->inspector, self->stage);
+}
+
+static void
+listen (SwWindow *self)
+{
+  static const struct
+  {
+    const char *signal;
+    GCallback callback;
+  } of_stage[] = { { "changed", G_CALLBACK (on_changed) },
+                   { "told", G_CALLBACK (on_told) },
+                   { "pointed", G_CALLBACK (on_pointed) },
+                   { "selected", G_CALLBACK (on_selected) },
+                   { "marked", G_CALLBACK (on_marked) } };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (of_stage); i++)
+    g_signal_connect_object (self->stage, of_stage[i].signal, of_stage[i].callback, self,
+                             G_CONNECT_SWAPPED);
+  g_signal_connect_object (document_of (self), "notify", G_CALLBACK (show_title), self,
+                           G_CONNECT_SWAPPED);
+}
+
+SwWindow *
+sw_window_new (GtkApplication *app, const SwStock *stock)
+{
+  SwWindow *self = g_object_new (SW_TYPE_WINDOW, "application", app, NULL);
+  g_autoptr (SwDocument) document = sw_document_new (stock->catalogue, NULL);
+
+  self->stage = sw_stage_new (document, stock);
+  add_parts (self);
+  listen (self);
+  on_changed (self);
+  return self;
+}

@@ -1,0 +1,25 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "sw-canvas.h"
+#include "sw-stage.h"
+#include "sw-tally-bar.h"
+
+/** SwWindow: one job, its three views, its inspector, its tally and its pack. */
+#define SW_TYPE_WINDOW (sw_window_get_type ())
+G_DECLARE_FINAL_TYPE (SwWindow, sw_window, SW, WINDOW, GtkApplicationWindow)
+
+/** @stock: borrowed; must outlive the window. @app: (nullable): for tests. */
+SwWindow *sw_window_new (GtkApplication *app, const SwStock *stock);
+
+SwStage *sw_window_stage (SwWindow *window);
+SwTallyBar *sw_window_tally (SwWindow *window);
+SwCanvas *sw_window_canvas (SwWindow *window, SwCanvasView view);
+
+/** Whether opening a file may take this window: nothing has been done in it. */
+gboolean sw_window_is_fresh (SwWindow *window);
+
+/** Read @file; a failure is shown in words and leaves everything as it was. */
+gboolean sw_window_load (SwWindow *window, GFile *file);
