@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
+#include <glib.h>
 #include <slopewright/base/units.h>
 
 /**

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
+#include <slopewright/base/number-text.h>
 #include <slopewright/paint/paint.h>
 #include <slopewright/store/store.h>
 

@@ -152,7 +152,10 @@ sw_application_startup (GApplication *app)
   G_APPLICATION_CLASS (sw_application_parent_class)->startup (app);
   self->stock = sw_stock_new (&error);
   if (self->stock == NULL)
-    g_error ("%s", error->message);
+    {
+      g_printerr ("slopewright: %s\n", error->message);
+      exit (EXIT_FAILURE);
+    }
   g_action_map_add_action_entries (G_ACTION_MAP (app), actions, G_N_ELEMENTS (actions),
                                    app);
   g_object_get (gtk_settings_get_default (), "gtk-application-prefer-dark-theme", &dark,

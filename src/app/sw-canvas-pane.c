@@ -86,6 +86,8 @@ static void
 sw_canvas_pane_init (SwCanvasPane *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_widget_set_hexpand (GTK_WIDGET (self), TRUE);
+  gtk_widget_set_vexpand (GTK_WIDGET (self), TRUE);
 }
 
 GtkWidget *

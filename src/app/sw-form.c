@@ -226,7 +226,9 @@ sw_form_dispose (GObject *object)
 {
   SwForm *self = SW_FORM (object);
 
-  g_clear_pointer ((GtkWidget **) &self->grid, gtk_widget_unparent);
+  if (self->grid != NULL)
+    gtk_widget_unparent (GTK_WIDGET (self->grid));
+  self->grid = NULL;
   g_clear_object (&self->stage);
   G_OBJECT_CLASS (sw_form_parent_class)->dispose (object);
 }

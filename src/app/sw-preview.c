@@ -196,6 +196,7 @@ static void
 sw_preview_init (SwPreview *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_widget_set_hexpand (GTK_WIDGET (self), TRUE);
   self->stale = TRUE;
 }
 

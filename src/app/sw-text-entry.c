@@ -54,7 +54,9 @@ sw_text_entry_dispose (GObject *object)
 {
   SwTextEntry *self = SW_TEXT_ENTRY (object);
 
-  g_clear_pointer ((GtkWidget **) &self->field, gtk_widget_unparent);
+  if (self->field != NULL)
+    gtk_widget_unparent (GTK_WIDGET (self->field));
+  self->field = NULL;
   G_OBJECT_CLASS (sw_text_entry_parent_class)->dispose (object);
 }
 

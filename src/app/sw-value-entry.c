@@ -199,8 +199,12 @@ sw_value_entry_dispose (GObject *object)
 {
   SwValueEntry *self = SW_VALUE_ENTRY (object);
 
-  g_clear_pointer ((GtkWidget **) &self->hint, gtk_widget_unparent);
-  g_clear_pointer ((GtkWidget **) &self->field, gtk_widget_unparent);
+  if (self->hint != NULL)
+    gtk_widget_unparent (GTK_WIDGET (self->hint));
+  self->hint = NULL;
+  if (self->field != NULL)
+    gtk_widget_unparent (GTK_WIDGET (self->field));
+  self->field = NULL;
   G_OBJECT_CLASS (sw_value_entry_parent_class)->dispose (object);
 }
 
