@@ -33,11 +33,23 @@ add_pin_inside (SwLaying *laying, guint tier, SwPinRole role, double along_m,
       }
 }
 
+/* All round a heap a line ends where it began. */
+static gboolean
+is_ring (const SwLaying *laying, const SwTrench *trench)
+{
+  const SwTier *tier = &laying->out->tiers[trench->tier];
+
+  return tier->closed && trench->n_line > 1
+         && sw_ticks (trench->line[trench->n_line - 1].along_m - trench->line[0].along_m)
+                >= sw_ticks (tier->along_to_m - tier->along_from_m);
+}
+
 /* Pins from end to end of a line, evenly, no further apart than @spacing_m. */
 static void
 pin_line (SwLaying *laying, const SwTrench *trench, SwPinRole role, double spacing_m)
 {
   int gaps = sw_count_up (trench->length_m, spacing_m), next = 0;
+  int last_pin = is_ring (laying, trench) ? gaps - 1 : gaps;
   double step_m = trench->length_m / MAX (gaps, 1), walked_m = 0.0;
 
   for (guint i = 1; i < trench->n_line; i++)
@@ -48,7 +60,7 @@ pin_line (SwLaying *laying, const SwTrench *trench, SwPinRole role, double spaci
                               (SwPoint){ b.along_m, b.out_m });
       gboolean last = i + 1 == trench->n_line;
 
-      for (; next <= gaps && (last || next * step_m <= walked_m + length_m); next++)
+      for (; next <= last_pin && (last || next * step_m <= walked_m + length_m); next++)
         {
           double t = length_m > 0.0 ? (next * step_m - walked_m) / length_m : 0.0;
 

@@ -105,7 +105,11 @@ measure_tier (const SwGround *ground, const SwRegion *region, SwTier *tier)
       reach->down_to_m = fmax (reach->down_to_m, down_m);
       tier->share_from = fmin (tier->share_from, (down_m - from_m) / whole_m);
       tier->share_to = fmax (tier->share_to, (down_m - from_m) / whole_m);
-      longest_m = fmax (longest_m, whole_m);
+      if (whole_m > longest_m)
+        {
+          longest_m = whole_m;
+          tier->longest_at_m = p.x_m;
+        }
     }
   tier->length_m = longest_m * (tier->share_to - tier->share_from);
   tier->stretch =

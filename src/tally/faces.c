@@ -1,8 +1,12 @@
 /* SPDX-License-Identifier: MIT */
 #include "tally-private.h"
+#include <math.h>
 #include <slopewright/base/count.h>
 #include <slopewright/tally/earthwork.h>
 #include <string.h>
+
+/* A face that fills its box but for this share is a rectangle; the rest is rounding. */
+#define SAME_AREA 1e-9
 
 /* What the workings of one tier have in common. */
 typedef struct
@@ -26,39 +30,89 @@ longest_run (const TierTally *t)
   return longest;
 }
 
+/* One straight stretch of the fall line at @along_m. */
+static void
+add_stretch (const TierTally *t, SwWorking *working, double along_m, double out_from_m,
+             double out_to_m)
+{
+  const SwGround *ground = t->face->ground;
+
+  sw_working_measured (working, "run", out_to_m - out_from_m, SW_UNIT_M);
+  sw_working_measured (working, "drop",
+                       sw_ground_up_m (ground, (SwPoint){ along_m, out_from_m })
+                           - sw_ground_up_m (ground, (SwPoint){ along_m, out_to_m }),
+                       SW_UNIT_M);
+}
+
+/* The tier's part of the fall line where it is longest, stretch by stretch. */
+static void
+add_length (const TierTally *t, SwWorking *length)
+{
+  const SwGround *ground = t->face->ground;
+  const SwTier *tier = t->tier;
+  double along_m = tier->longest_at_m;
+  double first_m = sw_ground_break_down_m (ground, tier->reach.from_break, along_m);
+  double whole_m =
+      sw_ground_break_down_m (ground, tier->reach.to_break, along_m) - first_m;
+  double from_m = first_m + tier->share_from * whole_m;
+  double to_m = first_m + tier->share_to * whole_m;
+  double out_from_m = sw_ground_out_m (ground, along_m, from_m);
+
+  for (guint i = tier->reach.from_break + 1; i < tier->reach.to_break; i++)
+    {
+      double down_m = sw_ground_break_down_m (ground, i, along_m);
+      double out_m = sw_ground_break_out_m (ground, i, along_m);
+
+      if (sw_ticks (down_m) <= sw_ticks (from_m) || sw_ticks (down_m) >= sw_ticks (to_m))
+        continue;
+      add_stretch (t, length, along_m, out_from_m, out_m);
+      out_from_m = out_m;
+    }
+  add_stretch (t, length, along_m, out_from_m, sw_ground_out_m (ground, along_m, to_m));
+}
+
+/* Length times width is the area of a plain rectangle only; of other outlines it is a box
+ * that the ground fills in part. */
+static void
+add_area (const TierTally *t, const SwWorking *length, const SwWorking *width)
+{
+  const SwTier *tier = t->tier;
+  double box_m2 = tier->length_m * tier->width_m;
+  gboolean plain = fabs (box_m2 - tier->net_m2) <= SAME_AREA * box_m2;
+  SwWorking *area = sw_tally_add (
+      t->tally, sw_working_new (plain ? "tier_area" : "tier_area_outline", tier->net_m2,
+                                SW_UNIT_M2, SW_ROUNDING_NONE, "%s.net-area", t->prefix));
+
+  sw_working_computed (area, "length", length);
+  sw_working_computed (area, "width", width);
+  if (!plain)
+    sw_working_part (area, "share", tier->net_m2 / box_m2, SW_UNIT_PERCENT);
+}
+
 static void
 add_shape (const TierTally *t)
 {
   const SwTier *tier = t->tier;
-  double drop_m = sw_ground_up_m (t->face->ground,
-                                  (SwPoint){ tier->along_from_m, tier->reach.out_from_m })
-                  - sw_ground_up_m (t->face->ground, (SwPoint){ tier->along_from_m,
-                                                                tier->reach.out_to_m });
-  SwWorking *length, *angle, *width, *area;
+  double middle_m = (tier->along_from_m + tier->along_to_m) / 2.0;
+  SwWorking *length, *angle, *width;
 
   length =
       sw_tally_add (t->tally, sw_working_new ("tier_length", tier->length_m, SW_UNIT_M,
                                               SW_ROUNDING_NONE, "%s.length", t->prefix));
-  sw_working_measured (length, "run", tier->reach.out_to_m - tier->reach.out_from_m,
-                       SW_UNIT_M);
-  sw_working_measured (length, "drop", drop_m, SW_UNIT_M);
+  add_length (t, length);
   angle = sw_tally_add (t->tally,
                         sw_working_new ("tier_gradient", tier->mean_rad, SW_UNIT_RAD,
                                         SW_ROUNDING_NONE, "%s.gradient", t->prefix));
-  sw_working_measured (angle, "run", tier->reach.out_to_m - tier->reach.out_from_m,
-                       SW_UNIT_M);
-  sw_working_measured (angle, "drop", drop_m, SW_UNIT_M);
+  add_stretch (t, angle, middle_m,
+               sw_ground_break_out_m (t->face->ground, tier->reach.from_break, middle_m),
+               sw_ground_break_out_m (t->face->ground, tier->reach.to_break, middle_m));
   width =
       sw_tally_add (t->tally, sw_working_new ("tier_width", tier->width_m, SW_UNIT_M,
                                               SW_ROUNDING_NONE, "%s.width", t->prefix));
   sw_working_measured (width, "from", tier->along_from_m, SW_UNIT_M);
   sw_working_measured (width, "to", tier->along_to_m, SW_UNIT_M);
   sw_working_part (width, "stretch", tier->stretch, SW_UNIT_RATIO);
-  area = sw_tally_add (t->tally,
-                       sw_working_new ("tier_area", tier->net_m2, SW_UNIT_M2,
-                                       SW_ROUNDING_NONE, "%s.net-area", t->prefix));
-  sw_working_computed (area, "length", length);
-  sw_working_computed (area, "width", width);
+  add_area (t, length, width);
 }
 
 static void
@@ -68,17 +122,22 @@ add_runs (const TierTally *t)
   double roll_m = t->layout->job->roll_width_m;
   char *width_name = g_strdup_printf ("%s.width", t->prefix);
   const SwWorking *width = sw_tally_working (t->tally, width_name);
-  gboolean spread = t->layout->job->surplus == SW_SURPLUS_SPREAD && tier->strips > 1;
+  gboolean spread =
+      tier->closed || (t->layout->job->surplus == SW_SURPLUS_SPREAD && tier->strips > 1);
   SwWorking *runs, *lap;
 
   g_free (width_name);
-  runs = sw_tally_add (t->tally, sw_working_new ("run_count", tier->strips, SW_UNIT_COUNT,
-                                                 SW_ROUNDING_UP, "%s.runs", t->prefix));
+  runs = sw_tally_add (t->tally,
+                       sw_working_new (tier->closed ? "run_count_round" : "run_count",
+                                       tier->strips, SW_UNIT_COUNT, SW_ROUNDING_UP,
+                                       "%s.runs", t->prefix));
   sw_working_computed (runs, "width", width);
   sw_working_typed (runs, "roll", roll_m, SW_UNIT_M);
   sw_working_practice (runs, "lap", t->layout->practice, SW_PRACTICE_SIDE_LAP_M);
   lap = sw_tally_add (t->tally,
-                      sw_working_new (spread ? "lap_spread" : "lap_kept",
+                      sw_working_new (tier->closed ? "lap_round"
+                                      : spread     ? "lap_spread"
+                                                   : "lap_kept",
                                       tier->side_lap_m, SW_UNIT_SMALL_M, SW_ROUNDING_NONE,
                                       "%s.side-lap", t->prefix));
   if (spread)

@@ -4,22 +4,26 @@
 #include <slopewright/tally/roll.h>
 #include <slopewright/tally/seed.h>
 
+/* @trimmed_m2: what runs narrower than the roll leave off it. */
 static double
-placed_m2 (const SwLayout *layout)
+placed_m2 (const SwLayout *layout, double *trimmed_m2)
 {
   double area_m2 = 0.0;
 
+  *trimmed_m2 = 0.0;
   for (guint i = 0; i < layout->n_pieces; i++)
     {
       const SwPiece *piece = &layout->pieces[i];
       const SwRun *run = &layout->faces[piece->face].runs[piece->run];
 
       area_m2 += piece->length_m * run->width_m;
+      if (sw_ticks (run->width_m) != sw_ticks (layout->job->roll_width_m))
+        *trimmed_m2 += piece->length_m * (layout->job->roll_width_m - run->width_m);
     }
   return area_m2;
 }
 
-/* Add the workings of a kind from all faces as inputs of their sum. */
+/* Add the workings whose formula begins so, from all faces, as inputs of their sum. */
 static void
 add_parts (SwTally *tally, SwWorking *sum, const char *formula, const char *symbol)
 {
@@ -27,7 +31,7 @@ add_parts (SwTally *tally, SwWorking *sum, const char *formula, const char *symb
     {
       const SwWorking *part = g_ptr_array_index (tally->workings, i);
 
-      if (g_str_equal (part->formula, formula))
+      if (g_str_has_prefix (part->formula, formula))
         sw_working_computed (sum, symbol, part);
     }
 }
@@ -85,18 +89,22 @@ add_areas (SwTally *tally, const SwLayout *layout)
   const SwJob *job = layout->job;
   SwAreas *areas = &tally->areas;
   SwWorking *net, *placed, *pay, *order;
+  double trimmed_m2;
 
-  areas->placed_m2 = placed_m2 (layout);
+  areas->placed_m2 = placed_m2 (layout, &trimmed_m2);
   areas->pay_m2 = areas->net_m2;
   areas->order_m2 = tally->rolls_order * job->roll_width_m * job->roll_length_m;
   net = sw_tally_add (tally, sw_working_new ("net_area", areas->net_m2, SW_UNIT_M2,
                                              SW_ROUNDING_NONE, "net-area"));
   add_parts (tally, net, "tier_area", "tier");
-  placed =
-      sw_tally_add (tally, sw_working_new ("placed_area", areas->placed_m2, SW_UNIT_M2,
-                                           SW_ROUNDING_NONE, "placed-area"));
+  placed = sw_tally_add (
+      tally,
+      sw_working_new (trimmed_m2 > 0.0 ? "placed_area_trimmed" : "placed_area",
+                      areas->placed_m2, SW_UNIT_M2, SW_ROUNDING_NONE, "placed-area"));
   sw_working_computed (placed, "pieces", sw_tally_working (tally, "piece-length"));
   sw_working_typed (placed, "roll_width", job->roll_width_m, SW_UNIT_M);
+  if (trimmed_m2 > 0.0)
+    sw_working_part (placed, "trimmed", trimmed_m2, SW_UNIT_M2);
   pay = sw_tally_add (tally, sw_working_new ("pay_area", areas->pay_m2, SW_UNIT_M2,
                                              SW_ROUNDING_NONE, "pay-area"));
   sw_working_computed (pay, "net", net);

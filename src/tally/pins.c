@@ -2,7 +2,7 @@
 #include "tally-private.h"
 #include <slopewright/base/count.h>
 
-/* How far apart the pins of a role stand, for the working; the field grid is the tier's own. */
+/* How far apart the pins of a role stand; the field grid is the tier's own. */
 static const SwPracticeValue spacing_of[SW_PIN_ROLE_COUNT] = {
   [SW_PIN_KEY_TRENCH] = SW_PRACTICE_TRENCH_PIN_M,
   [SW_PIN_SLOT] = SW_PRACTICE_SLOT_PIN_M,
@@ -15,10 +15,65 @@ static const SwPracticeValue spacing_of[SW_PIN_ROLE_COUNT] = {
 
 static const char *const formula_of[SW_PIN_ROLE_COUNT] = {
   [SW_PIN_KEY_TRENCH] = "pins_line", [SW_PIN_SLOT] = "pins_line",
-  [SW_PIN_TOE] = "pins_line",        [SW_PIN_SIDE_LAP] = "pins_column",
-  [SW_PIN_EDGE] = "pins_column",     [SW_PIN_FIELD] = "pins_field",
+  [SW_PIN_TOE] = "pins_line",        [SW_PIN_SIDE_LAP] = "pins_lap",
+  [SW_PIN_EDGE] = "pins_edge",       [SW_PIN_FIELD] = "pins_field",
   [SW_PIN_END_LAP] = "pins_end_lap",
 };
+
+/* Every trench line of the kind, and how many of its pins another row had already. */
+static void
+add_lines (SwWorking *working, const SwLayout *layout, const SwFaceLayout *face,
+           SwTrenchKind kind, SwPinRole role)
+{
+  double spacing_m = layout->practice->values[spacing_of[role]].value;
+  double pins = 0.0;
+
+  for (guint i = 0; i < face->n_trenches; i++)
+    if (face->trenches[i].kind == kind)
+      {
+        double length_m = face->trenches[i].length_m;
+
+        pins += sw_count_up (length_m, spacing_m) + 1;
+        sw_working_part (working, "line", length_m, SW_UNIT_M);
+      }
+  sw_working_part (working, "shared", pins - (double) face->pins_by_role[role],
+                   SW_UNIT_COUNT);
+}
+
+/* Tiers may differ in gradient, and so in what a density rule asks for. */
+static void
+add_grids (SwWorking *working, const SwLayout *layout, const SwFaceLayout *face)
+{
+  for (guint i = 0; i < face->n_tiers; i++)
+    {
+      sw_working_part (working, "down", face->tiers[i].pin_down_m, SW_UNIT_M);
+      sw_working_part (working, "floor", face->tiers[i].density_floor_per_m2,
+                       SW_UNIT_PER_M2);
+    }
+  sw_working_practice (working, "down_most", layout->practice, SW_PRACTICE_PIN_DOWN_M);
+  sw_working_practice (working, "across_most", layout->practice,
+                       SW_PRACTICE_PIN_ACROSS_M);
+}
+
+static double
+count_laps (const SwFaceLayout *face)
+{
+  int laps = 0;
+
+  for (guint i = 0; i < face->n_tiers; i++)
+    laps += face->tiers[i].closed ? face->tiers[i].strips : face->tiers[i].strips - 1;
+  return laps;
+}
+
+static double
+count_joints (const SwFaceLayout *face)
+{
+  guint joints = 0;
+
+  for (guint i = 0; i < face->n_runs; i++)
+    joints += face->runs[i].n_pieces - 1;
+  return joints;
+}
 
 static SwWorking *
 add_role (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face,
@@ -31,21 +86,19 @@ add_role (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face,
                                            face->face->id, sw_pin_role_code (role)));
 
   if (role == SW_PIN_FIELD)
-    {
-      const SwTier *tier = &face->tiers[0];
-
-      sw_working_part (working, "down", tier->pin_down_m, SW_UNIT_M);
-      sw_working_practice (working, "down_most", layout->practice,
-                           SW_PRACTICE_PIN_DOWN_M);
-      sw_working_practice (working, "across_most", layout->practice,
-                           SW_PRACTICE_PIN_ACROSS_M);
-      sw_working_part (working, "floor", tier->density_floor_per_m2, SW_UNIT_PER_M2);
-    }
+    add_grids (working, layout, face);
   else
     sw_working_practice (working, "spacing", layout->practice, spacing_of[role]);
+  if (role == SW_PIN_KEY_TRENCH)
+    add_lines (working, layout, face, SW_TRENCH_KEY, role);
+  if (role == SW_PIN_SLOT)
+    add_lines (working, layout, face, SW_TRENCH_SLOT, role);
+  if (role == SW_PIN_TOE)
+    add_lines (working, layout, face, SW_TRENCH_TOE, role);
+  if (role == SW_PIN_SIDE_LAP)
+    sw_working_part (working, "laps", count_laps (face), SW_UNIT_COUNT);
   if (role == SW_PIN_END_LAP)
-    sw_working_part (working, "joints", (double) (layout->n_pieces - face->n_runs),
-                     SW_UNIT_COUNT);
+    sw_working_part (working, "joints", count_joints (face), SW_UNIT_COUNT);
   return working;
 }
 

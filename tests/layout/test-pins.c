@@ -342,6 +342,33 @@ test_pin_length (void)
     }
 }
 
+/*
+ * A heap covered all round, crest radius 4 m: trenches are rings, whose last pin is the first.
+ * Middle of the key trench 0.675 behind the crest: 2 pi (4 - 0.675) = 20.89, / 0.3 -> 70 pins.
+ * Toe at 14 m, middle of its trench 0.075 beyond on level ground: 2 pi 14.075 = 88.44 -> 295.
+ */
+static void
+test_rings (void)
+{
+  const SwPoint section[] = { { 0.0, 6.5 }, { 10.0, 0.0 } };
+  const SwPoint outline[] = {
+    { 0, 0 }, { 8.0 * G_PI, 0 }, { 8.0 * G_PI, 10 }, { 0, 10 }
+  };
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = fixture_job ();
+  g_autoptr (SwLayout) layout = NULL;
+  SwFace *face = fixture_add_face (job, "A", section, 2, outline, 4);
+
+  face->crest_form = SW_CREST_NOSE;
+  face->crest_radius_m = 4.0;
+  layout = fixture_lay (job, catalogue);
+  g_assert_true (layout->faces[0].tiers[0].closed);
+  g_assert_cmpfloat_with_epsilon (layout->faces[0].trenches[0].length_m,
+                                  2.0 * G_PI * 3.325, 1e-9);
+  g_assert_cmpuint (by_role (layout)[SW_PIN_KEY_TRENCH], ==, 70);
+  g_assert_cmpuint (by_role (layout)[SW_PIN_TOE], ==, 295);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -350,6 +377,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/layout/pins/end-lap-by-hand", test_end_lap_by_hand);
   g_test_add_func ("/layout/pins/random-faces", test_random_faces);
   g_test_add_func ("/layout/pins/rows-that-meet", test_rows_that_meet);
+  g_test_add_func ("/layout/pins/rings", test_rings);
   g_test_add_func ("/layout/pins/spacings", test_spacings);
   g_test_add_func ("/layout/pins/density", test_density);
   g_test_add_func ("/layout/pins/length", test_pin_length);

@@ -96,6 +96,7 @@ typedef struct
   SwReach reach;                   /* its extents are those of the outline within it */
   double along_from_m, along_to_m; /* extent of the outline within the reach */
   double length_m;                 /* longest true fall-line length within the outline */
+  double longest_at_m;             /* where along the crest it was taken */
   double share_from,
       share_to; /* what the outline leaves between the two breaks, 0 to 1 */
   double mean_rad, steepest_rad;
