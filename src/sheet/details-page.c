@@ -2,8 +2,9 @@
 #include "sheet.h"
 
 #define COLUMN_GAP_MM 7.0
-#define DETAIL_MM 62.0
-#define ROW_GAP_MM 6.0
+#define DETAIL_MM 54.0
+#define ROW_GAP_MM 5.0
+#define VALUES_GAP_MM 2.0
 
 /* The practice's dimensions that a detail shows; ends with SW_PRACTICE_VALUE_COUNT. */
 #define MOST_VALUES 6
@@ -27,16 +28,6 @@ static const SwPracticeValue shown[SW_DETAIL_COUNT][MOST_VALUES + 1] = {
                               SW_PRACTICE_EDGE_PIN_M, SW_PRACTICE_VALUE_COUNT },
 };
 
-static const char *const title_ids[SW_DETAIL_COUNT] = {
-  [SW_DETAIL_KEY_TRENCH] = "pack.detail.key-trench",
-  [SW_DETAIL_SIDE_LAP] = "pack.detail.side-lap",
-  [SW_DETAIL_END_LAP] = "pack.detail.end-lap",
-  [SW_DETAIL_SLOT] = "pack.detail.slot",
-  [SW_DETAIL_TOE] = "pack.detail.toe",
-  [SW_DETAIL_PIN] = "pack.detail.pin",
-  [SW_DETAIL_PIN_PATTERN] = "pack.detail.pin-pattern",
-};
-
 /* A value of the toe that this practice's kind of toe does not use. */
 static gboolean
 is_idle (const SwSheet *sheet, SwPracticeValue value)
@@ -51,8 +42,48 @@ is_idle (const SwSheet *sheet, SwPracticeValue value)
          && sheet->practice->values[value].value <= 0.0;
 }
 
+static const char *
+see_working (const SwSheet *sheet, const char *name)
+{
+  return sw_sheet_fill (sheet, "report.origin.computed", "name", name, NULL);
+}
+
 static void
-add_values (const SwSheet *sheet, SwFlow *flow, SwDetail detail)
+as_laid_row (const SwSheet *sheet, SwTable *table, const char *code, double value,
+             const char *source)
+{
+  sw_table_row (
+      table, sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.as-laid.%s", code)),
+      sw_sheet_format (sheet, "*%s*", sw_sheet_quantity (sheet, value, SW_UNIT_SMALL_M)),
+      source, NULL);
+}
+
+/* What is drawn where it is not the practice's own value. */
+static void
+add_as_laid (const SwSheet *sheet, SwTable *table, guint face, SwDetail detail)
+{
+  const SwFaceLayout *layout = &sheet->layout->faces[face];
+  const char *id = layout->face->id;
+
+  if (detail == SW_DETAIL_SIDE_LAP)
+    as_laid_row (sheet, table, "side-lap", layout->tiers[0].side_lap_m,
+                 see_working (sheet, sw_sheet_format (sheet, "%s.1.side-lap", id)));
+  if (detail == SW_DETAIL_PIN_PATTERN)
+    as_laid_row (sheet, table, "across", layout->tiers[0].pin_across_m,
+                 see_working (sheet, sw_sheet_format (sheet, "%s.pins.field", id)));
+  if (detail == SW_DETAIL_PIN)
+    as_laid_row (sheet, table, "pin-need", layout->pin_need_m,
+                 see_working (sheet, sw_sheet_format (sheet, "%s.pin-length", id)));
+  if (detail == SW_DETAIL_PIN && layout->pin != NULL)
+    as_laid_row (sheet, table, "pin", layout->pin->length_m,
+                 sw_sheet_plain (sheet, sw_sheet_keep (sheet, sw_report_source_words (
+                                                                  layout->pin->source,
+                                                                  layout->pin->evidence,
+                                                                  sheet->texts))));
+}
+
+static void
+add_values (const SwSheet *sheet, SwFlow *flow, guint face, SwDetail detail)
 {
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.dimension"), SW_CELL_TEXT, 0.0 },
@@ -62,6 +93,7 @@ add_values (const SwSheet *sheet, SwFlow *flow, SwDetail detail)
   SwTable *table =
       sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
 
+  add_as_laid (sheet, table, face, detail);
   for (const SwPracticeValue *value = shown[detail]; *value < SW_PRACTICE_VALUE_COUNT;
        value++)
     if (!is_idle (sheet, *value))
@@ -71,25 +103,58 @@ add_values (const SwSheet *sheet, SwFlow *flow, SwDetail detail)
                     sw_sheet_format (sheet, "*%s*", sw_sheet_practice (sheet, *value)),
                     sw_sheet_plain (sheet, sw_sheet_practice_source (sheet, *value)),
                     NULL);
-  sw_flow_space (flow, 2.0);
   sw_flow_table (flow, table);
 }
 
-/* A detail with its dimensions; NULL where the job has no such thing. */
-static SwFlow *
-detail_card (const SwSheet *sheet, guint face, SwDetail detail, double width_mm)
+/* A detail and its dimensions, to stand above or beside each other. */
+typedef struct
+{
+  SwFlow *drawing, *values;
+} DetailCard;
+
+/* FALSE where the job has no such thing. */
+static gboolean
+detail_card (const SwSheet *sheet, guint face, SwDetail detail, double width_mm,
+             DetailCard *card)
 {
   SwFigure *drawing = sw_draw_detail (sheet->result, face, detail, width_mm,
                                       DETAIL_MM * sheet->pen.scale, sheet->draw);
-  SwFlow *card;
 
   if (drawing == NULL)
-    return NULL;
-  card = sw_flow_new (&sheet->pen, width_mm);
-  sw_flow_heading (card, sw_sheet_get (sheet, title_ids[detail]));
-  sw_flow_drawing (card, drawing);
-  add_values (sheet, card, detail);
-  return card;
+    return FALSE;
+  card->drawing = sw_flow_new (&sheet->pen, width_mm);
+  sw_flow_drawing (card->drawing, drawing);
+  card->values = sw_flow_new (&sheet->pen, width_mm);
+  add_values (sheet, card->values, face, detail);
+  return TRUE;
+}
+
+/* Two cards side by side, each with its dimensions below; one alone has them beside it. */
+static void
+add_cards (SwFlow *flow, const DetailCard *cards, guint count)
+{
+  const SwPen *pen = sw_flow_pen (flow);
+  SwFlow *columns[2];
+
+  if (count == 0)
+    return;
+  sw_flow_space (flow, ROW_GAP_MM);
+  if (count == 1)
+    {
+      sw_flow_row (flow, COLUMN_GAP_MM, (SwFlow *[]){ cards[0].drawing, cards[0].values },
+                   2);
+      return;
+    }
+  for (guint i = 0; i < 2; i++)
+    {
+      columns[i] = sw_flow_new (pen, sw_flow_width_mm (cards[i].drawing));
+      sw_flow_add (columns[i], sw_flow_to_figure (cards[i].drawing));
+      sw_flow_space (columns[i], VALUES_GAP_MM);
+      sw_flow_add (columns[i], sw_flow_to_figure (cards[i].values));
+      sw_flow_free (cards[i].drawing);
+      sw_flow_free (cards[i].values);
+    }
+  sw_flow_row (flow, COLUMN_GAP_MM, columns, 2);
 }
 
 /* Details are the same for faces with the same pin and end lap: draw the first, and
@@ -110,7 +175,7 @@ sw_page_details (SwSheet *sheet)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
   double width_mm = (sw_flow_width_mm (flow) - COLUMN_GAP_MM) / 2.0;
-  SwFlow *row[2];
+  DetailCard cards[2];
   guint count = 0;
 
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
@@ -119,22 +184,13 @@ sw_page_details (SwSheet *sheet)
                                "agency", sheet->practice->agency, NULL));
   for (guint face = 0; face < sheet->layout->n_faces; face++)
     for (int detail = 0; detail < SW_DETAIL_COUNT; detail++)
-      {
-        SwFlow *card = differs (sheet, face, (SwDetail) detail)
-                           ? detail_card (sheet, face, (SwDetail) detail, width_mm)
-                           : NULL;
-
-        if (card == NULL)
-          continue;
-        row[count++] = card;
-        if (count < 2)
-          continue;
-        sw_flow_space (flow, ROW_GAP_MM);
-        sw_flow_row (flow, COLUMN_GAP_MM, row, count);
-        count = 0;
-      }
-  sw_flow_space (flow, ROW_GAP_MM);
-  if (count > 0)
-    sw_flow_row (flow, COLUMN_GAP_MM, row, count);
+      if (differs (sheet, face, (SwDetail) detail)
+          && detail_card (sheet, face, (SwDetail) detail, width_mm, &cards[count])
+          && ++count == 2)
+        {
+          add_cards (flow, cards, count);
+          count = 0;
+        }
+  add_cards (flow, cards, count);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.details.title"), flow);
 }

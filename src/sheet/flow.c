@@ -272,9 +272,9 @@ add_unboxed (SwFlow *flow, const SwFlow *inner)
 }
 
 void
-sw_flow_box (SwFlow *flow, SwRole role, SwFlow *inner)
+sw_flow_box_tall (SwFlow *flow, SwRole role, SwFlow *inner, double least_mm)
 {
-  double height_mm = sw_flow_height_mm (inner) + 2.0 * BOX_PAD_MM;
+  double height_mm = MAX (sw_flow_height_mm (inner) + 2.0 * BOX_PAD_MM, least_mm);
 
   if (height_mm > BOX_TALLEST_MM)
     add_unboxed (flow, inner);
@@ -288,6 +288,35 @@ sw_flow_box (SwFlow *flow, SwRole role, SwFlow *inner)
       sw_flow_add (flow, figure);
     }
   sw_flow_free (inner);
+}
+
+void
+sw_flow_box (SwFlow *flow, SwRole role, SwFlow *inner)
+{
+  sw_flow_box_tall (flow, role, inner, 0.0);
+}
+
+double
+sw_flow_share_mm (const SwFlow *flow, double gap_mm, guint count)
+{
+  return (flow->width_mm - (count - 1) * gap_mm) / count;
+}
+
+void
+sw_flow_boxes (SwFlow *flow, SwRole role, double gap_mm, SwFlow *const *inners,
+               guint count)
+{
+  g_autofree SwFlow **columns = g_new (SwFlow *, count);
+  double tallest_mm = 0.0;
+
+  for (guint i = 0; i < count; i++)
+    tallest_mm = MAX (tallest_mm, sw_flow_height_mm (inners[i]) + 2.0 * BOX_PAD_MM);
+  for (guint i = 0; i < count; i++)
+    {
+      columns[i] = sw_flow_new (&flow->pen, sw_flow_share_mm (flow, gap_mm, count));
+      sw_flow_box_tall (columns[i], role, inners[i], tallest_mm);
+    }
+  sw_flow_row (flow, gap_mm, columns, count);
 }
 
 void
@@ -378,29 +407,46 @@ chain_fits (const SwFlow *flow, const SwFilling *filling, guint first, guint end
   return y_mm <= filling->height_mm + FIT_SLACK_MM;
 }
 
-GPtrArray *
-sw_flow_to_pages (const SwFlow *flow, double height_mm)
+static void
+fill_pages (const SwFlow *flow, SwFilling *filling)
 {
-  SwFilling filling = { .width_mm = flow->width_mm, .height_mm = height_mm };
   guint next = 0;
 
-  filling.pages = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_figure_free);
-  begin_page (&filling);
+  filling->pages = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_figure_free);
+  begin_page (filling);
   while (next < flow->slugs->len)
     {
       guint end = chain_end (flow, next);
 
-      if (!filling.empty
-          && (slug_at (flow, next)->breaks || !chain_fits (flow, &filling, next, end)))
-        begin_page (&filling);
+      if (!filling->empty
+          && (slug_at (flow, next)->breaks || !chain_fits (flow, filling, next, end)))
+        begin_page (filling);
       /* A chain higher than a page has to be cut somewhere. */
       for (guint i = next; i < end; i++)
         {
-          if (!filling.empty && !chain_fits (flow, &filling, i, i + 1))
-            begin_page (&filling);
-          place_slug (flow, &filling, i);
+          if (!filling->empty && !chain_fits (flow, filling, i, i + 1))
+            begin_page (filling);
+          place_slug (flow, filling, i);
         }
       next = end;
     }
+}
+
+GPtrArray *
+sw_flow_to_pages (const SwFlow *flow, double height_mm)
+{
+  SwFilling filling = { .width_mm = flow->width_mm, .height_mm = height_mm };
+
+  fill_pages (flow, &filling);
   return filling.pages;
+}
+
+double
+sw_flow_room_mm (const SwFlow *flow, double height_mm)
+{
+  SwFilling filling = { .width_mm = flow->width_mm, .height_mm = height_mm };
+
+  fill_pages (flow, &filling);
+  g_ptr_array_unref (filling.pages);
+  return height_mm - filling.y_mm;
 }

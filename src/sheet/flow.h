@@ -55,10 +55,22 @@ void sw_flow_drawing (SwFlow *flow, SwFigure *figure);
  * frame instead of its contents.
  */
 void sw_flow_box (SwFlow *flow, SwRole role, SwFlow *inner);
+/** The same, at least @least_mm high. */
+void sw_flow_box_tall (SwFlow *flow, SwRole role, SwFlow *inner, double least_mm);
 double sw_flow_box_width_mm (double outer_mm);
 
 /** Flows side by side with a gap; takes them. The widths are theirs. */
 void sw_flow_row (SwFlow *flow, double gap_mm, SwFlow *const *columns, guint count);
+
+/** Boxes of one height and one width side by side; takes the flows in them, which are
+ * set to sw_flow_box_width_mm() of sw_flow_share_mm(). */
+void sw_flow_boxes (SwFlow *flow, SwRole role, double gap_mm, SwFlow *const *inners,
+                    guint count);
+/** Width of one of @count columns with gaps between them. */
+double sw_flow_share_mm (const SwFlow *flow, double gap_mm, guint count);
+
+/** What is left of the last page when set on pages of that height. */
+double sw_flow_room_mm (const SwFlow *flow, double height_mm);
 
 /** All in one figure, nothing repeated. (transfer full) */
 SwFigure *sw_flow_to_figure (const SwFlow *flow);

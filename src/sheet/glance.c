@@ -1,99 +1,12 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet.h"
+#include <slopewright/judge/spread.h>
 
 #define COLUMN_GAP_MM 6.0
 #define TILE_GAP_MM 3.0
-#define TILE_PAD_MM 2.2
+#define MOST_TILES 5
 #define SECTION_LEAST_MM 58.0
 #define SECTION_MOST_MM 120.0
-
-/* One line of the job card: a label and what the user wrote, or room to write. */
-static void
-card_line (const SwSheet *sheet, SwTable *table, const char *id, const char *value)
-{
-  sw_table_row (table, sw_sheet_get (sheet, id), sw_sheet_plain (sheet, value), NULL);
-}
-
-static SwFlow *
-job_card (const SwSheet *sheet, double width_mm)
-{
-  const SwJobCard *card = &sheet->job->card;
-  SwFlow *flow = sw_flow_new (&sheet->pen, width_mm);
-  const SwColumn columns[] = { { "", SW_CELL_TEXT, 27.0 }, { "", SW_CELL_TEXT, 0.0 } };
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
-
-  card_line (sheet, table, "pack.card.name", card->name);
-  card_line (
-      sheet, table, "pack.card.number",
-      sw_sheet_format (sheet, "%s%s%s", card->number,
-                       *card->number != '\0' && *card->revision != '\0' ? " · " : "",
-                       *card->revision != '\0' ? sw_sheet_fill (
-                           sheet, "pack.revision", "revision", card->revision, NULL)
-                                               : ""));
-  card_line (sheet, table, "pack.card.date", card->date);
-  card_line (sheet, table, "pack.card.client", card->client);
-  card_line (sheet, table, "pack.card.place", card->place);
-  card_line (sheet, table, "pack.card.permit", card->permit);
-  card_line (sheet, table, "pack.card.authority", card->authority);
-  card_line (sheet, table, "pack.card.utility-ticket", card->utility_ticket);
-  card_line (sheet, table, "pack.card.supervisor", card->supervisor);
-  card_line (sheet, table, "pack.card.prepared-by", card->prepared_by);
-  card_line (sheet, table, "pack.card.checked-by", card->checked_by);
-  sw_flow_table (flow, table);
-  return flow;
-}
-
-void
-sw_sheet_emergency (const SwSheet *sheet, SwFlow *flow)
-{
-  const SwJobCard *card = &sheet->job->card;
-  SwFlow *inner =
-      sw_flow_new (&sheet->pen, sw_flow_box_width_mm (sw_flow_width_mm (flow)));
-
-  sw_flow_heading (inner, sw_sheet_get (sheet, "pack.emergency.title"));
-  if (*card->emergency != '\0')
-    sw_flow_text (inner, SW_STYLE_CREW, SW_ROLE_TEXT,
-                  sw_sheet_plain (sheet, card->emergency));
-  else
-    {
-      sw_flow_write_in (inner, sw_sheet_get (sheet, "pack.emergency.number"));
-      sw_flow_write_in (inner, sw_sheet_get (sheet, "pack.emergency.tell"));
-    }
-  sw_flow_space (inner, 2.0);
-  if (*card->muster != '\0')
-    sw_flow_text (
-        inner, SW_STYLE_CREW, SW_ROLE_TEXT,
-        sw_sheet_fill (sheet, "pack.emergency.muster-at", "place", card->muster, NULL));
-  else
-    sw_flow_write_in (inner, sw_sheet_get (sheet, "pack.emergency.muster"));
-  sw_flow_write_in (inner, sw_sheet_get (sheet, "pack.emergency.first-aid"));
-  sw_flow_box (flow, SW_ROLE_FRAME, inner);
-}
-
-static void
-add_card_and_emergency (const SwSheet *sheet, SwFlow *flow)
-{
-  double free_mm = sw_flow_width_mm (flow) - COLUMN_GAP_MM;
-  SwFlow *card = job_card (sheet, 0.6 * free_mm);
-  SwFlow *emergency = sw_flow_new (&sheet->pen, 0.4 * free_mm);
-
-  sw_sheet_emergency (sheet, emergency);
-  sw_flow_row (flow, COLUMN_GAP_MM, (SwFlow *[]){ card, emergency }, 2);
-}
-
-/* A framed number that everybody looks for. */
-static SwFlow *
-tile (const SwSheet *sheet, double width_mm, const char *number, const char *label)
-{
-  SwFlow *inner = sw_flow_new (&sheet->pen, sw_flow_box_width_mm (width_mm));
-  SwFlow *outer = sw_flow_new (&sheet->pen, width_mm);
-
-  sw_flow_text (inner, SW_STYLE_NUMBER, SW_ROLE_HEADING, number);
-  sw_flow_text (inner, SW_STYLE_SMALL, SW_ROLE_TEXT, label);
-  sw_flow_box (outer, SW_ROLE_FRAME, inner);
-  return outer;
-}
 
 typedef struct
 {
@@ -121,6 +34,17 @@ collect_pin_tiles (const SwSheet *sheet, Tile *tiles, guint most)
   return count;
 }
 
+/* In whole metres or feet: "192 m", "1030 ft". */
+static const char *
+round_length (const SwSheet *sheet, double length_m)
+{
+  SwNumberStyle style = sheet->draw->style;
+  double whole = style.units == SW_UNITS_US ? length_m / SW_M_PER_FT : length_m;
+
+  return sw_sheet_format (sheet, "%s\xc2\xa0%s", sw_sheet_count (sheet, whole),
+                          sw_quantity_unit (SW_UNIT_M, style.units));
+}
+
 static guint
 collect_tiles (const SwSheet *sheet, Tile *tiles)
 {
@@ -137,10 +61,9 @@ collect_tiles (const SwSheet *sheet, Tile *tiles)
   };
   count += collect_pin_tiles (sheet, tiles + count, 2);
   tiles[count++] =
-      (Tile){ sw_sheet_quantity (sheet, trench_m, SW_UNIT_M),
+      (Tile){ round_length (sheet, trench_m),
               sw_sheet_fill (sheet, "pack.tile.trench", "key",
-                             sw_sheet_quantity (sheet, tally->key_trench_m, SW_UNIT_M),
-                             NULL) };
+                             round_length (sheet, tally->key_trench_m), NULL) };
   if (tally->seed_bulk_kg > 0.0)
     tiles[count++] =
         (Tile){ sw_sheet_quantity (sheet, tally->seed_bulk_kg, SW_UNIT_KG),
@@ -150,18 +73,23 @@ collect_tiles (const SwSheet *sheet, Tile *tiles)
   return count;
 }
 
+/* Framed numbers that everybody looks for. */
 static void
 add_tiles (const SwSheet *sheet, SwFlow *flow)
 {
-  Tile tiles[6];
+  Tile tiles[MOST_TILES];
   guint count = collect_tiles (sheet, tiles);
-  double width_mm = (sw_flow_width_mm (flow) - (count - 1) * TILE_GAP_MM) / count;
-  SwFlow *columns[6];
+  double width_mm = sw_flow_share_mm (flow, TILE_GAP_MM, count);
+  SwFlow *inners[MOST_TILES];
 
   for (guint i = 0; i < count; i++)
-    columns[i] = tile (sheet, width_mm, tiles[i].number, tiles[i].label);
+    {
+      inners[i] = sw_flow_new (&sheet->pen, sw_flow_box_width_mm (width_mm));
+      sw_flow_text (inners[i], SW_STYLE_NUMBER, SW_ROLE_HEADING, tiles[i].number);
+      sw_flow_text (inners[i], SW_STYLE_SMALL, SW_ROLE_TEXT, tiles[i].label);
+    }
   sw_flow_space (flow, 4.0);
-  sw_flow_row (flow, TILE_GAP_MM, columns, count);
+  sw_flow_boxes (flow, SW_ROLE_FRAME, TILE_GAP_MM, inners, count);
 }
 
 static void
@@ -170,7 +98,7 @@ add_tiers (const SwSheet *sheet, SwFlow *flow)
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.part"), SW_CELL_TEXT, 0.0 },
     { sw_sheet_get (sheet, "pack.column.true-length"), SW_CELL_NUMBER, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.gradient"), SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.gradient"), SW_CELL_LINE, 0.0 },
     { sw_sheet_get (sheet, "pack.column.width"), SW_CELL_NUMBER, 0.0 },
     { sw_sheet_get (sheet, "pack.column.net-area"), SW_CELL_NUMBER, 0.0 },
     { sw_sheet_get (sheet, "pack.column.runs"), SW_CELL_NUMBER, 0.0 },
@@ -184,13 +112,13 @@ add_tiers (const SwSheet *sheet, SwFlow *flow)
       {
         const SwTier *tier = &sheet->layout->faces[f].tiers[t];
 
-        sw_table_row (
-            table, sw_sheet_plain (sheet, sw_sheet_place (sheet, f, (int) t)),
-            sw_sheet_quantity (sheet, tier->length_m, SW_UNIT_M),
-            sw_sheet_quantity (sheet, tier->mean_rad, SW_UNIT_RAD),
-            sw_sheet_quantity (sheet, tier->along_to_m - tier->along_from_m, SW_UNIT_M),
-            sw_sheet_quantity (sheet, tier->net_m2, SW_UNIT_M2),
-            sw_sheet_count (sheet, tier->n_runs), sw_sheet_cut_range (sheet, f, t), NULL);
+        sw_table_row (table, sw_sheet_place (sheet, f, t),
+                      sw_sheet_quantity (sheet, tier->length_m, SW_UNIT_M),
+                      sw_sheet_quantity (sheet, tier->mean_rad, SW_UNIT_RAD),
+                      sw_sheet_quantity (sheet, tier->width_m, SW_UNIT_M),
+                      sw_sheet_quantity (sheet, tier->net_m2, SW_UNIT_M2),
+                      sw_sheet_count (sheet, tier->n_runs),
+                      sw_sheet_cut_range (sheet, f, t), NULL);
       }
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.tiers.title"));
   sw_flow_table (flow, table);
@@ -215,9 +143,7 @@ add_findings (const SwSheet *sheet, SwFlow *flow)
           sheet, sw_sheet_format (sheet, "finding.%s.basis", finding->code));
       const char *title =
           sw_sheet_keep (sheet, sw_report_finding_title (finding, sheet->texts));
-      const char *text = sw_sheet_keep (
-          sheet, sw_report_finding_text (sheet->result, finding, sheet->texts,
-                                         sheet->draw->style));
+      const char *text = sw_sheet_finding (sheet, finding);
 
       sw_table_row (table, sw_sheet_format (sheet, "*%s*", severity),
                     sw_sheet_fill (sheet, "pack.findings.row", "title", title, "text",
@@ -228,6 +154,36 @@ add_findings (const SwSheet *sheet, SwFlow *flow)
     sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                   sw_sheet_get (sheet, "pack.findings.none"));
   sw_flow_table (flow, table);
+}
+
+/* "21", or "21 to 23". */
+static const char *
+band (const SwSheet *sheet, SwBand of)
+{
+  const char *low = sw_sheet_count (sheet, of.low);
+  const char *high = sw_sheet_count (sheet, of.high);
+
+  if (g_str_equal (low, high))
+    return low;
+  return sw_sheet_fill (sheet, "pack.from-to", "from", low, "to", high, NULL);
+}
+
+/* How far the measuring errors of the faces carry. */
+static void
+add_spread (const SwSheet *sheet, SwFlow *flow)
+{
+  g_autoptr (SwSpread) spread = sw_spread_new (sheet->result);
+  const char *source;
+
+  if (spread == NULL || !spread->any)
+    return;
+  source = sw_sheet_get (sheet, sw_sheet_format (sheet, "error-source.%s",
+                                                 sw_error_source_code (spread->largest)));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_fill (sheet, "pack.basis.spread", "rolls",
+                               band (sheet, spread->rolls), "runs",
+                               band (sheet, spread->runs), "pins",
+                               band (sheet, spread->pins), "source", source, NULL));
 }
 
 /* What the numbers rest on, in a few lines. */
@@ -258,22 +214,61 @@ add_basis (const SwSheet *sheet, SwFlow *flow)
 
       sw_flow_text (
           flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-          sw_sheet_fill (
-              sheet, face->loose ? "pack.basis.face-loose" : "pack.basis.face-firm",
-              "face", sw_sheet_place (sheet, f, -1), "obtained", obtained, "soil",
-              sw_sheet_get (sheet, soil->name_id), "topsoil",
-              sw_sheet_quantity (sheet, face->topsoil_m, SW_UNIT_SMALL_M), NULL));
+          sw_sheet_fill (sheet,
+                         sw_sheet_format (sheet, "pack.basis.face-%s%s",
+                                          face->loose ? "loose" : "firm",
+                                          face->topsoil_m > 0.0 ? "-topsoil" : ""),
+                         "face", sw_sheet_face (sheet, f), "obtained", obtained, "soil",
+                         sw_sheet_get (sheet, soil->name_id), "topsoil",
+                         sw_sheet_quantity (sheet, face->topsoil_m, SW_UNIT_SMALL_M),
+                         NULL));
     }
+  add_spread (sheet, flow);
 }
 
+/* As low as its scale allows, so that the room goes to what follows. */
 static void
-add_section (const SwSheet *sheet, SwFlow *flow, guint face, double height_mm)
+add_section (const SwSheet *sheet, SwFlow *flow, guint face, double most_mm)
 {
-  SwView view = sw_section_fit (sheet->result, face, sw_flow_width_mm (flow), height_mm,
-                                sheet->draw, NULL);
+  double width_mm = sw_flow_width_mm (flow);
+  double height_mm = sw_sheet_drawing_mm (sheet, sw_section_fit, face, width_mm, most_mm);
+  SwView view =
+      sw_section_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
 
   sw_flow_space (flow, 4.0);
   sw_flow_drawing (flow, sw_draw_section (sheet->result, face, &view, sheet->draw));
+}
+
+static SwTable *
+contents_table (const SwSheet *sheet, guint from, guint to)
+{
+  const SwColumn columns[] = { { "", SW_CELL_TEXT, 0.0 }, { "", SW_CELL_NUMBER, 14.0 } };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  for (guint i = from; i < to; i++)
+    {
+      const SwSheetEntry *entry = &g_array_index (sheet->contents, SwSheetEntry, i);
+
+      sw_table_row (table, sw_sheet_plain (sheet, entry->title),
+                    sw_sheet_format (sheet, "%u", entry->page + sheet->front + 1), NULL);
+    }
+  return table;
+}
+
+/* The other pages with their numbers, in two columns. */
+static void
+add_contents (const SwSheet *sheet, SwFlow *flow)
+{
+  double width_mm = sw_flow_share_mm (flow, COLUMN_GAP_MM, 2);
+  guint count = sheet->contents->len, half = (count + 1) / 2;
+  SwFlow *columns[] = { sw_flow_new (&sheet->pen, width_mm),
+                        sw_flow_new (&sheet->pen, width_mm) };
+
+  sw_flow_table (columns[0], contents_table (sheet, 0, half));
+  sw_flow_table (columns[1], contents_table (sheet, half, count));
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.contents.title"));
+  sw_flow_row (flow, COLUMN_GAP_MM, columns, 2);
 }
 
 static void
@@ -293,10 +288,10 @@ sw_page_glance (SwSheet *sheet)
   SwFlow *flow = sw_sheet_flow (sheet), *tiers = sw_sheet_flow (sheet);
   double body_mm = sw_sheet_body_height_mm (sheet), free_mm;
 
-  add_card_and_emergency (sheet, flow);
+  sw_sheet_job_card (sheet, flow);
   add_tiles (sheet, flow);
   add_tiers (sheet, tiers);
-  free_mm = body_mm - sw_flow_height_mm (flow) - sw_flow_height_mm (tiers) - 12.0;
+  free_mm = body_mm - sw_flow_height_mm (flow) - sw_flow_height_mm (tiers) - 10.0;
   sw_flow_free (tiers);
   for (guint face = 0; face < sheet->layout->n_faces; face++)
     add_section (sheet, flow, face,
@@ -306,5 +301,6 @@ sw_page_glance (SwSheet *sheet)
   add_findings (sheet, flow);
   add_notes (sheet, flow);
   add_basis (sheet, flow);
+  add_contents (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.glance.title"), flow);
 }

@@ -3,8 +3,8 @@
 
 #define WRITE_ROW_MM 9.0
 #define RECORD_ROW_MM 7.5
-#define LAP_PLACES 5
-#define LOG_ROWS 6
+#define LOG_ROWS_LEAST 4
+#define LOG_ROWS_MOST 16
 
 static const char *
 filled (const SwSheet *sheet, GHashTable *places, const char *id)
@@ -60,6 +60,7 @@ static const struct
 static void
 add_hold_points (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
 {
+  guint number = 0;
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.hold-point"), SW_CELL_TEXT, 34.0 },
     { sw_sheet_get (sheet, "pack.column.see"), SW_CELL_TEXT, 0.0 },
@@ -74,8 +75,10 @@ add_hold_points (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
   for (guint i = 0; i < G_N_ELEMENTS (hold_points); i++)
     if (holds (sheet, hold_points[i].condition))
       sw_table_row (table,
-                    sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.hold.%s.title",
-                                                          hold_points[i].code)),
+                    sw_sheet_format (
+                        sheet, "%u  %s", ++number,
+                        sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.hold.%s.title",
+                                                              hold_points[i].code))),
                     filled (sheet, places,
                             sw_sheet_format (sheet, "pack.hold.%s", hold_points[i].code)),
                     "", "", NULL);
@@ -101,22 +104,44 @@ check_id (const SwSheet *sheet, const char *code)
   return sw_sheet_format (sheet, "pack.check.%s", code);
 }
 
-static void
-add_check_rows (const SwSheet *sheet, SwTable *table, guint face, guint tier)
+/* The targets of a check, one a part of the job; @alike where one says it for all. */
+static GPtrArray *
+check_targets (const SwSheet *sheet, const char *id, gboolean *alike)
 {
-  g_autoptr (GHashTable) places = sw_tier_places (sheet, face, tier);
+  GPtrArray *targets = g_ptr_array_new ();
 
-  if (sheet->layout->n_faces > 1 || sheet->layout->faces[face].n_tiers > 1)
-    sw_table_band (table, g_hash_table_lookup (places, "place"));
-  for (guint i = 0; i < G_N_ELEMENTS (checks); i++)
+  *alike = TRUE;
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
+      {
+        g_autoptr (GHashTable) places = sw_tier_places (sheet, f, t);
+        const char *target = filled (sheet, places, id);
+
+        *alike &=
+            targets->len == 0 || g_str_equal (g_ptr_array_index (targets, 0), target);
+        g_ptr_array_add (targets, (gpointer) target);
+      }
+  return targets;
+}
+
+static void
+add_check_rows (const SwSheet *sheet, SwTable *table, const char *id)
+{
+  gboolean alike;
+  g_autoptr (GPtrArray) targets = check_targets (sheet, id, &alike);
+  const char *title = sw_sheet_get (sheet, sw_sheet_format (sheet, "%s.title", id));
+  guint part = 0;
+
+  if (alike)
     {
-      const char *id = check_id (sheet, checks[i].code);
-
-      if (holds (sheet, checks[i].condition))
-        sw_table_row (table,
-                      sw_sheet_get (sheet, sw_sheet_format (sheet, "%s.title", id)),
-                      filled (sheet, places, id), "", "", NULL);
+      sw_table_row (table, title, g_ptr_array_index (targets, 0), "", "", NULL);
+      return;
     }
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++, part++)
+      sw_table_row (
+          table, sw_sheet_format (sheet, "%s\n*%s*", title, sw_sheet_place (sheet, f, t)),
+          g_ptr_array_index (targets, part), "", "", NULL);
 }
 
 static void
@@ -132,9 +157,9 @@ add_checks (const SwSheet *sheet, SwFlow *flow)
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
 
   sw_table_set_ruled (table);
-  for (guint f = 0; f < sheet->layout->n_faces; f++)
-    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
-      add_check_rows (sheet, table, f, t);
+  for (guint i = 0; i < G_N_ELEMENTS (checks); i++)
+    if (holds (sheet, checks[i].condition))
+      add_check_rows (sheet, table, check_id (sheet, checks[i].code));
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.check.title"));
   sw_flow_table (flow, table);
 }
@@ -156,6 +181,7 @@ add_measurements (const SwSheet *sheet, SwFlow *flow)
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
 
   sw_table_set_ruled (table);
+  sw_table_set_whole (table);
   sw_table_set_row_mm (table, WRITE_ROW_MM);
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     sw_table_row (
@@ -168,6 +194,7 @@ add_measurements (const SwSheet *sheet, SwFlow *flow)
 static void
 add_rule (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
 {
+  guint rows;
   gboolean any_rain = sheet->practice->values[SW_PRACTICE_INSPECT_RAIN_M].value <= 0.0;
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.date"), SW_CELL_TEXT, 22.0 },
@@ -192,7 +219,8 @@ add_rule (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
   sw_flow_space (flow, 1.5);
   sw_table_set_ruled (table);
   sw_table_set_row_mm (table, WRITE_ROW_MM);
-  for (guint i = 0; i < LOG_ROWS; i++)
+  rows = sw_sheet_rows_that_fit (sheet, flow, WRITE_ROW_MM);
+  for (guint i = 0; i < CLAMP (rows, LOG_ROWS_LEAST, LOG_ROWS_MOST); i++)
     sw_table_row (table, "", "", "", "", "", NULL);
   sw_flow_table (flow, table);
 }
@@ -212,6 +240,7 @@ add_sign_off (const SwSheet *sheet, SwFlow *flow)
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
 
   sw_table_set_ruled (table);
+  sw_table_set_whole (table);
   sw_table_set_row_mm (table, 1.3 * WRITE_ROW_MM);
   for (guint i = 0; i < G_N_ELEMENTS (roles); i++)
     sw_table_row (table,
@@ -253,8 +282,6 @@ add_as_built (const SwSheet *sheet, SwFlow *flow)
             sw_sheet_format (sheet, "%s-%s", sheet->layout->faces[f].face->id, label),
             sw_sheet_quantity (sheet, run->cut_m, SW_UNIT_M), "", "", "", "", "", NULL);
       }
-  sw_flow_break (flow);
-  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.as-built.title"));
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_get (sheet, "pack.as-built.how"));
   sw_flow_tie (flow);
@@ -273,6 +300,8 @@ sw_page_inspection (SwSheet *sheet)
   add_measurements (sheet, flow);
   add_sign_off (sheet, flow);
   add_rule (sheet, flow, places);
-  add_as_built (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.inspection.title"), flow);
+  flow = sw_sheet_flow (sheet);
+  add_as_built (sheet, flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.as-built.title"), flow);
 }

@@ -1,35 +1,10 @@
 /* SPDX-License-Identifier: MIT */
-#include "sheet.h"
-#include <slopewright/base/count.h>
+#include "tier-numbers.h"
 
 #define GAP_MM 4.0
-/* Least height worth a drawing above the table of runs. */
-#define DRAWING_LEAST_MM 110.0
-
-/* One past the last run that is cut and joined like the one at @first. */
-static guint
-alike_end (const SwFaceLayout *face, guint first, guint end)
-{
-  const SwRun *run = &face->runs[first];
-  guint next = first + 1;
-
-  while (next < end && sw_ticks (face->runs[next].cut_m) == sw_ticks (run->cut_m)
-         && face->runs[next].n_pieces == run->n_pieces)
-    next++;
-  return next;
-}
-
-/* "7" or "7 to 12". */
-static const char *
-runs_words (const SwSheet *sheet, const SwFaceLayout *face, guint first, guint end)
-{
-  const char *from = sw_sheet_keep (sheet, sw_run_label (&face->runs[first]));
-
-  if (end == first + 1)
-    return from;
-  return sw_sheet_fill (sheet, "pack.from-to", "from", from, "to",
-                        sw_sheet_keep (sheet, sw_run_label (&face->runs[end - 1])), NULL);
-}
+#define PLAN_GAP_MM 7.0
+#define PLAN_LEAST_MM 80.0
+#define PLAN_MOST_MM 180.0
 
 static void
 add_run_rows (const SwSheet *sheet, SwTable *table, guint face_index, guint tier)
@@ -38,14 +13,13 @@ add_run_rows (const SwSheet *sheet, SwTable *table, guint face_index, guint tier
   guint end = face->tiers[tier].first_run + face->tiers[tier].n_runs;
 
   if (face->n_tiers > 1)
-    sw_table_band (
-        table, sw_sheet_plain (sheet, sw_sheet_place (sheet, face_index, (int) tier)));
+    sw_table_band (table, sw_sheet_place (sheet, face_index, tier));
   for (guint first = face->tiers[tier].first_run; first < end;)
     {
-      guint next = alike_end (face, first, end);
+      guint next = sw_sheet_alike_end (face, first, end);
       const SwRun *run = &face->runs[first];
 
-      sw_table_row (table, runs_words (sheet, face, first, next),
+      sw_table_row (table, sw_sheet_runs (sheet, face, first, next),
                     sw_sheet_count (sheet, next - first),
                     sw_sheet_quantity (sheet, run->terms.face, SW_UNIT_M),
                     sw_sheet_quantity (sheet, run->cut_m, SW_UNIT_M),
@@ -90,72 +64,87 @@ add_order (const SwSheet *sheet, SwFlow *flow, guint face_index)
       sw_flow_text (
           flow, SW_STYLE_BODY, SW_ROLE_TEXT,
           sw_sheet_fill (
-              sheet, "pack.layout.laps", "place",
-              sw_sheet_place (sheet, face_index, (int) t), "runs",
+              sheet,
+              sw_tier_joints (face, t) > 0 ? "pack.layout.laps"
+                                           : "pack.layout.laps-whole",
+              "place", sw_sheet_place (sheet, face_index, t), "runs",
               sw_sheet_count (sheet, tier->n_runs), "lap",
               sw_sheet_quantity (sheet, tier->side_lap_m, SW_UNIT_SMALL_M), "end_lap",
               sw_sheet_quantity (sheet, tier->end_lap_m, SW_UNIT_SMALL_M), NULL));
     }
 }
 
-static SwFlow *
-words_below (const SwSheet *sheet, guint face)
+static void
+add_words (const SwSheet *sheet, SwFlow *flow, guint face)
 {
-  SwFlow *flow = sw_sheet_flow (sheet);
-
+  sw_flow_space (flow, GAP_MM);
   add_order (sheet, flow, face);
   sw_flow_space (flow, GAP_MM);
   sw_flow_table (flow, run_table (sheet, face));
-  return flow;
 }
 
 static SwFigure *
-face_view (const SwSheet *sheet, guint face, double width_mm, double height_mm,
-           double *scale)
+face_view (const SwSheet *sheet, guint face, double width_mm, double height_mm)
 {
   SwView view =
-      sw_face_view_fit (sheet->result, face, width_mm, height_mm, sheet->draw, scale);
+      sw_face_view_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
 
   return sw_draw_face_view (sheet->result, face, &view, sheet->draw);
 }
 
-static SwFigure *
-plan (const SwSheet *sheet, guint face, double width_mm, double height_mm)
+/* Below the words where there is room, else on the next page. */
+static void
+add_plan (const SwSheet *sheet, SwFlow *flow, guint face)
 {
-  SwView view = sw_plan_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
+  double width_mm = sw_flow_width_mm (flow), most_mm = PLAN_MOST_MM * sheet->pen.scale;
+  double room_mm = sw_flow_room_mm (flow, sw_sheet_body_height_mm (sheet)) - PLAN_GAP_MM;
+  double height_mm =
+      room_mm < PLAN_LEAST_MM * sheet->pen.scale ? most_mm : MIN (room_mm, most_mm);
+  SwView view;
 
-  return sw_draw_plan (sheet->result, face, &view, sheet->draw);
+  height_mm = sw_sheet_drawing_mm (sheet, sw_plan_fit, face, width_mm, height_mm);
+  view = sw_plan_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
+  sw_flow_space (flow, PLAN_GAP_MM);
+  sw_flow_drawing (flow, sw_draw_plan (sheet->result, face, &view, sheet->draw));
 }
 
-/* The drawing as large as it can be: beside nothing on a page of its own side, or
- * above the words where that costs no scale. */
+/* Whether a page on its side shows the face at a larger scale than @height_mm upright. */
+static gboolean
+is_larger_turned (const SwSheet *sheet, guint face, double width_mm, double height_mm)
+{
+  double turned_width_mm, turned_height_mm, upright = 0.0, turned = 0.0;
+
+  sw_sheet_turned_body_mm (sheet, &turned_width_mm, &turned_height_mm);
+  sw_face_view_fit (sheet->result, face, width_mm, height_mm, sheet->draw, &upright);
+  sw_face_view_fit (sheet->result, face, turned_width_mm, turned_height_mm, sheet->draw,
+                    &turned);
+  return turned < upright;
+}
+
+/*
+ * The drawing at the largest scale: above the words, on the whole page, or on
+ * its side. The words go on below it.
+ */
 void
 sw_page_layout (SwSheet *sheet, guint face)
 {
-  g_autoptr (SwFlow) words = words_below (sheet, face);
   SwFlow *flow = sw_sheet_flow (sheet);
   double body_mm = sw_sheet_body_height_mm (sheet), width_mm = sw_flow_width_mm (flow);
-  double left_mm = body_mm - sw_flow_height_mm (words) - GAP_MM;
-  double drawing_mm = MAX (left_mm, DRAWING_LEAST_MM * sheet->pen.scale);
-  double turned_width_mm, turned_height_mm, upright = 0.0, turned = 0.0;
   const char *title = sw_sheet_fill (sheet, "pack.layout.title", "face",
                                      sheet->layout->faces[face].face->id, NULL);
+  double turned_width_mm, turned_height_mm;
 
-  sw_sheet_turned_body_mm (sheet, &turned_width_mm, &turned_height_mm);
-  sw_face_view_fit (sheet->result, face, width_mm, drawing_mm, sheet->draw, &upright);
-  sw_face_view_fit (sheet->result, face, turned_width_mm, turned_height_mm, sheet->draw,
-                    &turned);
-  if (turned < upright)
+  if (is_larger_turned (sheet, face, width_mm, body_mm))
     {
-      sw_sheet_add_turned (
-          sheet, title, face_view (sheet, face, turned_width_mm, turned_height_mm, NULL));
-      sw_flow_drawing (flow, plan (sheet, face, width_mm, drawing_mm));
+      sw_sheet_turned_body_mm (sheet, &turned_width_mm, &turned_height_mm);
+      sw_sheet_add_turned (sheet, title,
+                           face_view (sheet, face, turned_width_mm, turned_height_mm));
     }
   else
-    sw_flow_drawing (flow, face_view (sheet, face, width_mm, drawing_mm, NULL));
-  sw_flow_space (flow, GAP_MM);
-  add_order (sheet, flow, face);
-  sw_flow_space (flow, GAP_MM);
-  sw_flow_table (flow, run_table (sheet, face));
+    sw_flow_drawing (flow, face_view (sheet, face, width_mm,
+                                      sw_sheet_drawing_mm (sheet, sw_face_view_fit, face,
+                                                           width_mm, body_mm)));
+  add_words (sheet, flow, face);
+  add_plan (sheet, flow, face);
   sw_sheet_add (sheet, title, flow);
 }

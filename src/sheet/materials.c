@@ -2,6 +2,8 @@
 #include "sheet.h"
 
 #define TILE_GAP_MM 3.0
+/* A heading above the cut list. */
+#define LIST_GAP_MM 14.0
 
 static void
 material_row (const SwSheet *sheet, SwTable *table, const char *item, const char *spec,
@@ -30,9 +32,9 @@ add_blanket_row (const SwSheet *sheet, SwTable *table)
       sw_sheet_fill (sheet, "pack.spare", "count",
                      sw_sheet_count (sheet, tally->rolls_spare), "rate",
                      sw_sheet_practice (sheet, SW_PRACTICE_ROLL_SPARE), NULL),
-      sw_sheet_quantity (sheet, tally->areas.order_m2, SW_UNIT_M2),
       sw_sheet_fill (sheet, "pack.rolls", "count",
-                     sw_sheet_count (sheet, tally->rolls_order), NULL));
+                     sw_sheet_count (sheet, tally->rolls_order), NULL),
+      sw_sheet_quantity (sheet, tally->areas.order_m2, SW_UNIT_M2));
 }
 
 static void
@@ -147,27 +149,25 @@ add_areas (const SwSheet *sheet, SwFlow *flow)
                 { "placed", areas->placed_m2 },
                 { "pay", areas->pay_m2 },
                 { "order", areas->order_m2 } };
-  double width_mm = (sw_flow_width_mm (flow) - 3.0 * TILE_GAP_MM) / 4.0;
-  SwFlow *columns[4], *inner;
+  double width_mm = sw_flow_share_mm (flow, TILE_GAP_MM, G_N_ELEMENTS (cells));
+  SwFlow *inners[G_N_ELEMENTS (cells)];
 
-  for (guint i = 0; i < 4; i++)
+  for (guint i = 0; i < G_N_ELEMENTS (cells); i++)
     {
-      inner = sw_flow_new (&sheet->pen, sw_flow_box_width_mm (width_mm));
-      columns[i] = sw_flow_new (&sheet->pen, width_mm);
-      sw_flow_text (inner, SW_STYLE_BODY, SW_ROLE_TEXT,
-                    sw_sheet_format (
-                        sheet, "*%s*",
-                        sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.area.%s.title",
-                                                              cells[i].code))));
-      sw_flow_text (inner, SW_STYLE_HEADING, SW_ROLE_HEADING,
+      const char *title = sw_sheet_get (
+          sheet, sw_sheet_format (sheet, "pack.area.%s.title", cells[i].code));
+
+      inners[i] = sw_flow_new (&sheet->pen, sw_flow_box_width_mm (width_mm));
+      sw_flow_text (inners[i], SW_STYLE_BODY, SW_ROLE_TEXT,
+                    sw_sheet_format (sheet, "*%s*", title));
+      sw_flow_text (inners[i], SW_STYLE_HEADING, SW_ROLE_HEADING,
                     sw_sheet_quantity (sheet, cells[i].value, SW_UNIT_M2));
       sw_flow_text (
-          inner, SW_STYLE_SMALL, SW_ROLE_TEXT,
+          inners[i], SW_STYLE_SMALL, SW_ROLE_TEXT,
           sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.area.%s", cells[i].code)));
-      sw_flow_box (columns[i], SW_ROLE_FRAME, inner);
     }
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.areas.title"));
-  sw_flow_row (flow, TILE_GAP_MM, columns, 4);
+  sw_flow_boxes (flow, SW_ROLE_FRAME, TILE_GAP_MM, inners, G_N_ELEMENTS (cells));
 }
 
 static int
@@ -236,7 +236,7 @@ exact_length (const SwSheet *sheet, double length_m)
 }
 
 static void
-add_cut_list (const SwSheet *sheet, SwFlow *flow)
+add_cut_list (const SwSheet *sheet, SwFlow *flow, SwStyle style)
 {
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.roll"), SW_CELL_NUMBER, 0.0 },
@@ -246,12 +246,10 @@ add_cut_list (const SwSheet *sheet, SwFlow *flow)
     { sw_sheet_get (sheet, "pack.column.cut"), SW_CELL_CHECK, 0.0 },
   };
   const SwTally *tally = sheet->tally;
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+  SwTable *table = sw_table_new (&sheet->pen, style, columns, G_N_ELEMENTS (columns));
 
   for (int roll = 1; roll <= sheet->layout->rolls; roll++)
     add_roll_row (sheet, table, roll);
-  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.cut-list.title"));
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "pack.cut-list.how", "rolls",
                                sw_sheet_count (sheet, tally->rolls), "bound",
@@ -274,13 +272,27 @@ add_cut_list (const SwSheet *sheet, SwFlow *flow)
                      NULL));
 }
 
+/* A short cut list stays below the materials; a longer one is a page for the cutter. */
 void
 sw_page_materials (SwSheet *sheet)
 {
-  SwFlow *flow = sw_sheet_flow (sheet);
+  SwFlow *flow = sw_sheet_flow (sheet), *list = sw_sheet_flow (sheet);
+  double body_mm = sw_sheet_body_height_mm (sheet);
 
   add_materials (sheet, flow);
   add_areas (sheet, flow);
-  add_cut_list (sheet, flow);
+  add_cut_list (sheet, list, SW_STYLE_BODY);
+  if (sw_flow_height_mm (flow) + sw_flow_height_mm (list) + LIST_GAP_MM <= body_mm)
+    {
+      sw_flow_heading (flow, sw_sheet_get (sheet, "pack.cut-list.title"));
+      add_cut_list (sheet, flow, SW_STYLE_BODY);
+      sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.materials.title-both"), flow);
+      sw_flow_free (list);
+      return;
+    }
+  sw_flow_free (list);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.materials.title"), flow);
+  list = sw_sheet_flow (sheet);
+  add_cut_list (sheet, list, SW_STYLE_CREW);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.cut-list.title"), list);
 }

@@ -5,6 +5,7 @@
 #define LARGE_PAPER_MM 250.0
 #define LARGE_PAPER_SCALE 1.3
 #define DRAWING_TEXT_MM 2.5
+#define LIKELY_FRONT_PAGES 2
 
 static guint
 count_stops (const GPtrArray *findings)
@@ -20,7 +21,6 @@ count_stops (const GPtrArray *findings)
 static void
 add_pages (SwSheet *sheet)
 {
-  sw_page_glance (sheet);
   for (guint face = 0; face < sheet->layout->n_faces; face++)
     sw_page_layout (sheet, face);
   sw_page_details (sheet);
@@ -29,7 +29,40 @@ add_pages (SwSheet *sheet)
   sw_page_safety (sheet);
   sw_page_inspection (sheet);
   sw_page_workings (sheet);
-  sw_sheet_frame_pages (sheet);
+}
+
+static void
+set_front (SwSheet *sheet)
+{
+  guint n_entries = sheet->contents->len;
+
+  g_clear_pointer (&sheet->pages, g_ptr_array_unref);
+  g_clear_pointer (&sheet->titles, g_ptr_array_unref);
+  sheet->pages = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_figure_free);
+  sheet->titles = g_ptr_array_new_with_free_func (g_free);
+  sw_page_glance (sheet);
+  g_array_set_size (sheet->contents, n_entries);
+}
+
+/*
+ * The front pages list the others with their numbers, which depend on how many
+ * front pages there are: set them for a likely number, and again where that was wrong.
+ */
+static void
+add_front (SwSheet *sheet)
+{
+  GPtrArray *pages = g_steal_pointer (&sheet->pages);
+  GPtrArray *titles = g_steal_pointer (&sheet->titles);
+
+  sheet->front = LIKELY_FRONT_PAGES;
+  set_front (sheet);
+  if (sheet->pages->len != sheet->front)
+    {
+      sheet->front = sheet->pages->len;
+      set_front (sheet);
+    }
+  g_ptr_array_extend_and_steal (sheet->pages, pages);
+  g_ptr_array_extend_and_steal (sheet->titles, titles);
 }
 
 GPtrArray *
@@ -58,7 +91,11 @@ sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
   sheet.pages = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_figure_free);
   sheet.titles = g_ptr_array_new_with_free_func (g_free);
   sheet.strings = g_string_chunk_new (4096);
+  sheet.contents = g_array_new (FALSE, FALSE, sizeof (SwSheetEntry));
   add_pages (&sheet);
+  add_front (&sheet);
+  sw_sheet_frame_pages (&sheet);
+  g_array_unref (sheet.contents);
   g_string_chunk_free (sheet.strings);
   g_ptr_array_unref (sheet.titles);
   return sheet.pages;

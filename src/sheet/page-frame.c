@@ -7,6 +7,9 @@
 #define HEAD_GAP_MM 3.0
 #define BANNER_MM 8.5
 #define FOOT_GAP_MM 3.0
+#define ROW_HEAD_PAD_MM 5.0
+/* Below this a drawing has no room for more than what it writes round itself. */
+#define DRAWING_LEAST_MM 58.0
 /* Share of the width that the job's name may take beside the title. */
 #define JOB_SHARE 0.42
 
@@ -80,6 +83,53 @@ sw_sheet_flow (const SwSheet *sheet)
   return sw_flow_new (&sheet->pen, sw_sheet_body_width_mm (sheet));
 }
 
+guint
+sw_sheet_rows_that_fit (const SwSheet *sheet, const SwFlow *flow, double row_mm)
+{
+  double head_mm = sw_pen_line_mm (&sheet->pen, SW_STYLE_BODY) + ROW_HEAD_PAD_MM;
+  double room_mm = sw_flow_room_mm (flow, sw_sheet_body_height_mm (sheet)) - head_mm;
+
+  return room_mm > 0.0 ? (guint) (room_mm / (row_mm * sheet->pen.scale)) : 0;
+}
+
+double
+sw_sheet_drawing_mm (const SwSheet *sheet,
+                     SwView (*fit) (const SwResult *result, guint face, double width_mm,
+                                    double height_mm, const SwDraw *draw, double *scale),
+                     guint face, double width_mm, double most_mm)
+{
+  double low_mm = DRAWING_LEAST_MM * sheet->pen.scale;
+  double high_mm = most_mm, best = 0.0, scale = 0.0;
+
+  fit (sheet->result, face, width_mm, most_mm, sheet->draw, &best);
+  while (high_mm - low_mm > 0.5)
+    {
+      double middle_mm = (low_mm + high_mm) / 2.0;
+
+      fit (sheet->result, face, width_mm, middle_mm, sheet->draw, &scale);
+      /* Scales are whole numbers. */
+      if (scale < best + 0.5)
+        high_mm = middle_mm;
+      else
+        low_mm = middle_mm;
+    }
+  return high_mm;
+}
+
+/* A layout may begin on its side and go on upright: one line of contents for both. */
+static void
+add_entry (SwSheet *sheet, const char *title)
+{
+  SwSheetEntry entry = { sw_sheet_format (sheet, "%s", title), sheet->pages->len };
+  const SwSheetEntry *last =
+      sheet->contents->len > 0
+          ? &g_array_index (sheet->contents, SwSheetEntry, sheet->contents->len - 1)
+          : NULL;
+
+  if (last == NULL || !g_str_equal (last->title, title))
+    g_array_append_val (sheet->contents, entry);
+}
+
 static void
 add_page (SwSheet *sheet, const char *title, gboolean turned, const SwFigure *body)
 {
@@ -99,6 +149,7 @@ sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow)
   g_autofree char *more =
       sw_texts_fill (sheet->texts, "pack.continued", "title", title, NULL);
 
+  add_entry (sheet, title);
   for (guint i = 0; i < bodies->len; i++)
     add_page (sheet, i == 0 ? title : more, FALSE, g_ptr_array_index (bodies, i));
   sw_flow_free (flow);
@@ -107,6 +158,7 @@ sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow)
 void
 sw_sheet_add_turned (SwSheet *sheet, const char *title, SwFigure *body)
 {
+  add_entry (sheet, title);
   add_page (sheet, title, TRUE, body);
   sw_figure_free (body);
 }

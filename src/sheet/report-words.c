@@ -98,9 +98,15 @@ char *
 sw_report_source_words (const char *source, SwEvidence evidence, const SwTexts *texts)
 {
   g_autofree char *id = g_strdup_printf ("evidence.%s", sw_evidence_code (evidence));
+  g_autofree char *says_id =
+      g_strdup_printf ("report.says.%s", sw_evidence_code (evidence));
   const char *how = sw_texts_get (texts, id);
 
   if (source == NULL || *source == '\0')
     return g_strdup (how);
+  /* "this program's default, after …" needs no "this program's own default" behind it. */
+  if (sw_texts_has (texts, says_id)
+      && g_str_has_prefix (source, sw_texts_get (texts, says_id)))
+    return g_strdup (source);
   return sw_texts_fill (texts, "report.source", "source", source, "evidence", how, NULL);
 }

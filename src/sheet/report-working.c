@@ -45,20 +45,25 @@ sw_report_working_title (const SwWorking *working, const SwTexts *texts)
                         "what", subject, NULL);
 }
 
-/* US areas and volumes are worked in feet and ordered in yards: say both. */
+/* In US units sums are worked in decimal feet, and read off a tape or ordered in yards. */
 static char *
 result_words (const SwWorking *working, SwNumberStyle style)
 {
   g_autofree char *worked = sw_report_calculator (working->value, working->unit, style);
-  gboolean both = style.units == SW_UNITS_US
-                  && (working->unit == SW_UNIT_M2 || working->unit == SW_UNIT_M3);
-
-  if (!both)
-    return working->unit == SW_UNIT_M || working->unit == SW_UNIT_KG
-               ? sw_quantity_text (working->value, working->unit, style)
-               : g_steal_pointer (&worked);
   g_autofree char *read = sw_quantity_text (working->value, working->unit, style);
-  return g_strconcat (worked, " = ", read, NULL);
+  gboolean us = style.units == SW_UNITS_US;
+
+  switch (working->unit)
+    {
+    case SW_UNIT_M:
+    case SW_UNIT_M2:
+    case SW_UNIT_M3:
+      return us ? g_strconcat (worked, " = ", read, NULL) : g_steal_pointer (&read);
+    case SW_UNIT_KG:
+      return g_steal_pointer (&read);
+    default:
+      return g_steal_pointer (&worked);
+    }
 }
 
 char *

@@ -3,7 +3,7 @@
 
 #define COLUMN_GAP_MM 6.0
 #define SIGN_ROW_MM 9.0
-#define SIGN_ROWS 8
+#define SIGN_ROWS_LEAST 6
 #define BLANK_ROWS 2
 #define TALK_POINTS 5
 #define TALK_QUESTIONS 3
@@ -27,7 +27,7 @@ add_stop_and_emergency (const SwSheet *sheet, SwFlow *flow)
   for (guint i = 0; lines[i] != NULL; i++)
     sw_flow_item (inner, SW_STYLE_CREW, "–", lines[i]);
   sw_flow_box (left, SW_ROLE_STOP, inner);
-  sw_sheet_emergency (sheet, right);
+  sw_sheet_emergency (sheet, right, sw_flow_height_mm (left));
   sw_flow_row (flow, COLUMN_GAP_MM, (SwFlow *[]){ left, right }, 2);
 }
 
@@ -59,13 +59,14 @@ slope_facts (const SwSheet *sheet)
   return facts;
 }
 
+/* @words: markup */
 static void
-fact_row (const SwSheet *sheet, SwTable *table, const char *code, const char *value)
+fact_row (const SwSheet *sheet, SwTable *table, const char *code, const char *value,
+          const char *words)
 {
   sw_table_row (
       table, sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.fact.%s.title", code)),
-      sw_sheet_format (sheet, "*%s*", sw_sheet_plain (sheet, value)),
-      sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.fact.%s", code)), NULL);
+      sw_sheet_format (sheet, "*%s*", sw_sheet_plain (sheet, value)), words, NULL);
 }
 
 static void
@@ -82,21 +83,24 @@ add_facts (const SwSheet *sheet, SwFlow *flow)
   const char *ticket = sheet->job->card.utility_ticket;
 
   fact_row (sheet, table, "gradient",
-            sw_sheet_quantity (sheet, facts.steepest_rad, SW_UNIT_RAD));
-  fact_row (sheet, table, "height", sw_sheet_quantity (sheet, facts.height_m, SW_UNIT_M));
+            sw_sheet_quantity (sheet, facts.steepest_rad, SW_UNIT_RAD),
+            sw_sheet_get (sheet, "pack.fact.gradient"));
+  fact_row (sheet, table, "height", sw_sheet_quantity (sheet, facts.height_m, SW_UNIT_M),
+            sw_sheet_get (sheet, "pack.fact.height"));
   fact_row (sheet, table, "trench",
+            sw_sheet_fill (sheet, "pack.fact.trench.value", "depth",
+                           sw_sheet_practice (sheet, SW_PRACTICE_TRENCH_DEPTH_M), "pin",
+                           sw_sheet_quantity (sheet, facts.pin_m, SW_UNIT_SMALL_M), NULL),
             sw_sheet_fill (
-                sheet, "pack.fact.trench.value", "depth",
-                sw_sheet_practice (sheet, SW_PRACTICE_TRENCH_DEPTH_M), "pin",
-                sw_sheet_quantity (sheet, facts.pin_m, SW_UNIT_SMALL_M), "ticket",
+                sheet, "pack.fact.trench", "ticket",
                 *ticket != '\0' ? ticket : sw_sheet_get (sheet, "pack.not-given"), NULL));
   fact_row (sheet, table, "roll",
-            sw_sheet_fill (
-                sheet, "pack.fact.roll.value", "mass",
-                sw_sheet_quantity (sheet, sheet->tally->roll_mass_kg, SW_UNIT_KG),
-                "limit", sw_sheet_quantity (sheet, NIOSH_LOAD_KG, SW_UNIT_KG), NULL));
+            sw_sheet_quantity (sheet, sheet->tally->roll_mass_kg, SW_UNIT_KG),
+            sw_sheet_fill (sheet, "pack.fact.roll", "limit",
+                           sw_sheet_quantity (sheet, NIOSH_LOAD_KG, SW_UNIT_KG), NULL));
   if (facts.loose)
-    fact_row (sheet, table, "loose", sw_sheet_get (sheet, "pack.fact.loose.value"));
+    fact_row (sheet, table, "loose", sw_sheet_get (sheet, "pack.fact.loose.value"),
+              sw_sheet_get (sheet, "pack.fact.loose"));
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.facts.title"));
   sw_flow_table (flow, table);
 }
@@ -121,8 +125,8 @@ add_answers (const SwSheet *sheet, SwFlow *flow)
 {
   static const char *const answer_ids[] = { "answer.unknown", "answer.no", "answer.yes" };
   const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.question"), SW_CELL_TEXT, 58.0 },
-    { sw_sheet_get (sheet, "pack.column.answer"), SW_CELL_TEXT, 24.0 },
+    { sw_sheet_get (sheet, "pack.column.question"), SW_CELL_TEXT, 84.0 },
+    { sw_sheet_get (sheet, "pack.column.answer"), SW_CELL_LINE, 0.0 },
     { sw_sheet_get (sheet, "pack.column.means"), SW_CELL_TEXT, 0.0 },
   };
   SwTable *table =
@@ -204,6 +208,7 @@ add_hazards (const SwSheet *sheet, SwFlow *flow)
 static void
 add_sign_in (const SwSheet *sheet, SwFlow *flow)
 {
+  guint rows;
   const char *name = sw_sheet_get (sheet, "pack.column.name");
   const char *sign = sw_sheet_get (sheet, "pack.column.signature");
   const char *time = sw_sheet_get (sheet, "pack.column.time");
@@ -217,9 +222,10 @@ add_sign_in (const SwSheet *sheet, SwFlow *flow)
 
   sw_table_set_ruled (table);
   sw_table_set_row_mm (table, SIGN_ROW_MM);
-  for (guint i = 0; i < SIGN_ROWS; i++)
-    sw_table_row (table, "", "", "", "", "", "", NULL);
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.talk.sign-in"));
+  rows = sw_sheet_rows_that_fit (sheet, flow, SIGN_ROW_MM);
+  for (guint i = 0; i < MAX (rows, SIGN_ROWS_LEAST); i++)
+    sw_table_row (table, "", "", "", "", "", "", NULL);
   sw_flow_table (flow, table);
 }
 
@@ -232,8 +238,6 @@ add_talk (const SwSheet *sheet, SwFlow *flow)
   g_hash_table_replace (
       places, (gpointer) "start",
       g_strdup (sw_sheet_get (sheet, left ? "side.left" : "side.right")));
-  sw_flow_break (flow);
-  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.talk.title"));
   for (guint i = 1; i <= TALK_POINTS; i++)
     {
       const char *id = sw_sheet_format (sheet, "pack.talk.point-%u", i);
@@ -276,6 +280,8 @@ sw_page_safety (SwSheet *sheet)
   add_answers (sheet, flow);
   add_hazards (sheet, flow);
   add_cautions (sheet, flow);
-  add_talk (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.safety.title"), flow);
+  flow = sw_sheet_flow (sheet);
+  add_talk (sheet, flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.talk.title"), flow);
 }

@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet.h"
+#include <slopewright/base/count.h>
 #include <stdarg.h>
+
+#define NO_BREAK_SPACE "\xc2\xa0"
 
 const char *
 sw_sheet_keep (const SwSheet *sheet, char *taken)
@@ -51,10 +54,29 @@ sw_sheet_plain (const SwSheet *sheet, const char *text)
   return sw_sheet_keep (sheet, sw_markup_escape (text));
 }
 
+/* The three forms of a gradient are read as one: no line ends between them. */
+static char *
+unbroken (char *taken)
+{
+  g_auto (GStrv) parts = g_strsplit (taken, " · ", -1);
+
+  g_free (taken);
+  return g_strjoinv (NO_BREAK_SPACE "·" NO_BREAK_SPACE, parts);
+}
+
 const char *
 sw_sheet_quantity (const SwSheet *sheet, double value, SwUnit unit)
 {
-  return sw_sheet_keep (sheet, sw_report_quantity (value, unit, sheet->draw->style));
+  return sw_sheet_keep (sheet,
+                        unbroken (sw_report_quantity (value, unit, sheet->draw->style)));
+}
+
+const char *
+sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding)
+{
+  return sw_sheet_keep (
+      sheet, unbroken (sw_report_finding_text (sheet->result, finding, sheet->texts,
+                                               sheet->draw->style)));
 }
 
 const char *
@@ -72,8 +94,11 @@ sw_sheet_count (const SwSheet *sheet, double value)
 const char *
 sw_sheet_practice (const SwSheet *sheet, SwPracticeValue value)
 {
-  return sw_sheet_quantity (sheet, sheet->practice->values[value].value,
-                            sw_practice_keys[value].unit);
+  double number = sheet->practice->values[value].value;
+
+  if (sw_practice_keys[value].or_zero && number <= 0.0)
+    return sw_sheet_get (sheet, "pack.none");
+  return sw_sheet_quantity (sheet, number, sw_practice_keys[value].unit);
 }
 
 const char *
@@ -88,10 +113,27 @@ sw_sheet_practice_source (const SwSheet *sheet, SwPracticeValue value)
 }
 
 const char *
-sw_sheet_place (const SwSheet *sheet, guint face, int tier)
+sw_sheet_face (const SwSheet *sheet, guint face)
 {
   return sw_sheet_keep (
-      sheet, sw_report_place_words (sheet->result, (int) face, tier, sheet->texts));
+      sheet, sw_report_face_words (sheet->layout->faces[face].face, sheet->texts));
+}
+
+gboolean
+sw_sheet_is_plain (const SwSheet *sheet)
+{
+  return sheet->layout->n_faces == 1 && sheet->layout->faces[0].n_tiers == 1;
+}
+
+const char *
+sw_sheet_place (const SwSheet *sheet, guint face, guint tier)
+{
+  gboolean one_face = sheet->layout->n_faces == 1;
+  gboolean one_tier = sheet->layout->faces[face].n_tiers == 1;
+  const char *id = one_tier ? "report.face" : one_face ? "pack.tier" : "pack.face-tier";
+
+  return sw_sheet_fill (sheet, id, "id", sheet->layout->faces[face].face->id, "tier",
+                        sw_sheet_format (sheet, "%u", tier + 1), NULL);
 }
 
 const char *
@@ -114,4 +156,29 @@ sw_sheet_cut_range (const SwSheet *sheet, guint face, guint tier)
   if (g_str_equal (least, most))
     return most;
   return sw_sheet_fill (sheet, "pack.from-to", "from", least, "to", most, NULL);
+}
+
+/* One past the last run that is cut and joined like the one at @first. */
+guint
+sw_sheet_alike_end (const SwFaceLayout *face, guint first, guint end)
+{
+  const SwRun *run = &face->runs[first];
+  guint next = first + 1;
+
+  while (next < end && sw_ticks (face->runs[next].cut_m) == sw_ticks (run->cut_m)
+         && face->runs[next].n_pieces == run->n_pieces)
+    next++;
+  return next;
+}
+
+/* "7" or "7 to 12". */
+const char *
+sw_sheet_runs (const SwSheet *sheet, const SwFaceLayout *face, guint first, guint end)
+{
+  const char *from = sw_sheet_keep (sheet, sw_run_label (&face->runs[first]));
+
+  if (end == first + 1)
+    return from;
+  return sw_sheet_fill (sheet, "pack.from-to", "from", from, "to",
+                        sw_sheet_keep (sheet, sw_run_label (&face->runs[end - 1])), NULL);
 }

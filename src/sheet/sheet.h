@@ -5,6 +5,13 @@
 #include "table.h"
 #include <slopewright/sheet/pack.h>
 
+/* A line of the list of contents. */
+typedef struct
+{
+  const char *title;
+  guint page; /* counted from the end of the front pages, from 0 */
+} SwSheetEntry;
+
 /* A pack being made: what all pages need, and the pages so far. */
 typedef struct
 {
@@ -21,6 +28,8 @@ typedef struct
   guint stops;           /* stop findings */
   GPtrArray *pages;      /* (element-type SwFigure): bodies in their places */
   GPtrArray *titles;     /* (element-type utf8): one a page */
+  GArray *contents;      /* (element-type SwSheetEntry): of the pages after the front */
+  guint front;           /* how many pages stand before them */
   GStringChunk *strings; /* of the functions below */
 } SwSheet;
 
@@ -36,13 +45,24 @@ const char *sw_sheet_keep (const SwSheet *sheet, char *taken);
 /** User text as markup. */
 const char *sw_sheet_plain (const SwSheet *sheet, const char *text);
 const char *sw_sheet_quantity (const SwSheet *sheet, double value, SwUnit unit);
+/** What a finding says. */
+const char *sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding);
 const char *sw_sheet_number (const SwSheet *sheet, double value, SwUnit unit);
 const char *sw_sheet_count (const SwSheet *sheet, double value);
 /** A practice value as read; its source as words. */
 const char *sw_sheet_practice (const SwSheet *sheet, SwPracticeValue value);
 const char *sw_sheet_practice_source (const SwSheet *sheet, SwPracticeValue value);
-/** "Face A, Upper cutting, tier 2" */
-const char *sw_sheet_place (const SwSheet *sheet, guint face, int tier);
+/** "Face A, Upper cutting" */
+const char *sw_sheet_face (const SwSheet *sheet, guint face);
+/** As short as it can be in this job: "Tier 2", "Face A", "Face A, tier 2". */
+const char *sw_sheet_place (const SwSheet *sheet, guint face, guint tier);
+/** Whether the job has one face with one tier. */
+gboolean sw_sheet_is_plain (const SwSheet *sheet);
+/** One past the last run that is cut and joined like the one at @first. */
+guint sw_sheet_alike_end (const SwFaceLayout *face, guint first, guint end);
+/** "7" or "7 to 12": the runs from @first up to @end. */
+const char *sw_sheet_runs (const SwSheet *sheet, const SwFaceLayout *face, guint first,
+                           guint end);
 /** Cut length of the runs of a tier: "14.77 m", or "12.10 m to 14.77 m". */
 const char *sw_sheet_cut_range (const SwSheet *sheet, guint face, guint tier);
 
@@ -73,5 +93,16 @@ void sw_page_safety (SwSheet *sheet);
 void sw_page_inspection (SwSheet *sheet);
 void sw_page_workings (SwSheet *sheet);
 
+/** How many rows to write in are left room for below a table head on the last page. */
+guint sw_sheet_rows_that_fit (const SwSheet *sheet, const SwFlow *flow, double row_mm);
+/** Height of the lowest drawing that still has the scale which @most_mm allows. */
+double sw_sheet_drawing_mm (const SwSheet *sheet,
+                            SwView (*fit) (const SwResult *result, guint face,
+                                           double width_mm, double height_mm,
+                                           const SwDraw *draw, double *scale),
+                            guint face, double width_mm, double most_mm);
+
+/** The job card with the emergency box beside it. */
+void sw_sheet_job_card (const SwSheet *sheet, SwFlow *flow);
 /** The box with whom to call and where to meet; on several pages. */
-void sw_sheet_emergency (const SwSheet *sheet, SwFlow *flow);
+void sw_sheet_emergency (const SwSheet *sheet, SwFlow *flow, double least_mm);

@@ -19,7 +19,7 @@ static const Scope scope_of[SW_STEP_COUNT] = {
   [SW_STEP_BACKFILL] = SCOPE_JOB,   [SW_STEP_UNROLL] = SCOPE_TIER,
   [SW_STEP_PIN_FIELD] = SCOPE_TIER, [SW_STEP_SIDE_LAP] = SCOPE_TIER,
   [SW_STEP_END_LAP] = SCOPE_TIER,   [SW_STEP_SLOT] = SCOPE_TIER,
-  [SW_STEP_TOE] = SCOPE_TIER,       [SW_STEP_INSPECT] = SCOPE_TIER,
+  [SW_STEP_TOE] = SCOPE_TIER,       [SW_STEP_INSPECT] = SCOPE_JOB,
 };
 
 static const char *
@@ -50,47 +50,85 @@ tier_has_step (const SwSheet *sheet, guint face, guint tier, SwStep step)
   if (step == SW_STEP_SLOT)
     return layout->tiers[tier].slots > 0;
   if (step == SW_STEP_END_LAP)
-    return sw_tier_numbers (layout, tier).joints > 0;
+    return sw_tier_joints (layout, tier) > 0;
   return step != SW_STEP_SIDE_LAP || layout->tiers[tier].n_runs > 1;
 }
 
-/* The step's numbers, one line for each part of the job where they differ. */
-static void
-add_numbers (const SwSheet *sheet, SwFlow *flow, SwStep step)
+static const char *
+step_line (const SwSheet *sheet, SwStep step, guint face, guint tier)
 {
-  const char *id = toe_variant (sheet, step, "number");
-  const char *before = NULL;
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, face, tier);
+
+  return sw_sheet_keep (
+      sheet,
+      sw_texts_fill_table (sheet->texts, toe_variant (sheet, step, "number"), places));
+}
+
+/* A line of the step's numbers and the part of the job that it holds for. */
+typedef struct
+{
+  const char *words, *place;
+} StepLine;
+
+static GArray *
+step_lines (const SwSheet *sheet, SwStep step)
+{
+  GArray *lines = g_array_new (FALSE, FALSE, sizeof (StepLine));
 
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
-      {
-        g_autoptr (GHashTable) places = sw_tier_places (sheet, f, t);
-        const char *line =
-            sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places));
-        gboolean first = before == NULL;
+      if (tier_has_step (sheet, f, t, step))
+        {
+          StepLine line = { step_line (sheet, step, f, t), sw_sheet_place (sheet, f, t) };
 
-        if (scope_of[step] == SCOPE_JOB && !first)
-          return;
-        if (!tier_has_step (sheet, f, t, step) || g_strcmp0 (line, before) == 0)
-          continue;
-        if (scope_of[step] == SCOPE_TIER
-            && sheet->layout->n_faces + sheet->layout->faces[0].n_tiers > 2)
-          sw_flow_text (flow, SW_STYLE_CREW, SW_ROLE_TEXT,
-                        sw_sheet_format (
-                            sheet, "%s: %s",
-                            (const char *) g_hash_table_lookup (places, "place"), line));
-        else
-          sw_flow_text (flow, SW_STYLE_CREW, SW_ROLE_TEXT, line);
-        before = line;
-      }
+          g_array_append_val (lines, line);
+        }
+  return lines;
+}
+
+static gboolean
+all_alike (const GArray *lines)
+{
+  for (guint i = 1; i < lines->len; i++)
+    if (!g_str_equal (g_array_index (lines, StepLine, i).words,
+                      g_array_index (lines, StepLine, 0).words))
+      return FALSE;
+  return TRUE;
+}
+
+/* The step's numbers: once where they hold for every part, else a line for each. */
+static void
+add_numbers (const SwSheet *sheet, SwFlow *flow, SwStep step)
+{
+  g_autoptr (GArray) lines = step_lines (sheet, step);
+  gboolean once = scope_of[step] == SCOPE_JOB || sw_sheet_is_plain (sheet);
+
+  if (once || (lines->len > 1 && all_alike (lines)))
+    {
+      const char *words = g_array_index (lines, StepLine, 0).words;
+
+      sw_flow_text (flow, SW_STYLE_CREW, SW_ROLE_TEXT,
+                    once ? words
+                         : sw_sheet_format (sheet, "%s: %s",
+                                            sw_sheet_get (sheet, "pack.step.each"),
+                                            words));
+      return;
+    }
+  for (guint i = 0; i < lines->len; i++)
+    sw_flow_text (flow, SW_STYLE_CREW, SW_ROLE_TEXT,
+                  sw_sheet_format (sheet, "%s: %s",
+                                   g_array_index (lines, StepLine, i).place,
+                                   g_array_index (lines, StepLine, i).words));
 }
 
 /* One action a line, each behind a dash. */
 static void
 add_actions (const SwSheet *sheet, SwFlow *flow, SwStep step)
 {
-  g_auto (GStrv) lines =
-      g_strsplit (sw_sheet_get (sheet, toe_variant (sheet, step, "do")), "\n", -1);
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
+  g_autofree char *words =
+      sw_texts_fill_table (sheet->texts, toe_variant (sheet, step, "do"), places);
+  g_auto (GStrv) lines = g_strsplit (words, "\n", -1);
 
   for (guint i = 0; lines[i] != NULL; i++)
     sw_flow_item (flow, SW_STYLE_CREW, "–", lines[i]);
@@ -167,19 +205,21 @@ add_step (const SwSheet *sheet, SwFlow *flow, SwStep step, guint number)
       sw_flow_width_mm (flow) - (NUMBER_MM + PICTURE_MM) * scale - GAP_MM * 2.0;
   SwFlow *columns[] = { number_column (sheet, number), picture_column (sheet, step),
                         words_column (sheet, step, words_mm) };
-  SwFigure *rule;
 
-  if (number > 1)
-    {
-      rule = sw_figure_new (sw_flow_width_mm (flow), 0.3);
-      sw_figure_segment (rule, SW_ROLE_TABLE_RULE, 0.0, 0.15, sw_flow_width_mm (flow),
-                         0.15);
-      sw_flow_space (flow, 3.0);
-      sw_flow_add (flow, rule);
-      sw_flow_tie (flow);
-    }
   sw_flow_space (flow, 3.0);
   sw_flow_row (flow, GAP_MM, columns, G_N_ELEMENTS (columns));
+}
+
+/* Below a step, on its page. */
+static void
+add_rule (SwFlow *flow)
+{
+  SwFigure *rule = sw_figure_new (sw_flow_width_mm (flow), 0.3);
+
+  sw_figure_segment (rule, SW_ROLE_TABLE_RULE, 0.0, 0.15, sw_flow_width_mm (flow), 0.15);
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 3.0);
+  sw_flow_add (flow, rule);
 }
 
 void
@@ -192,6 +232,9 @@ sw_page_steps (SwSheet *sheet)
                 sw_sheet_get (sheet, "pack.steps.before"));
   for (int step = 0; step < SW_STEP_COUNT; step++)
     if (sw_step_applies (sheet->result, (SwStep) step))
-      add_step (sheet, flow, (SwStep) step, ++number);
+      {
+        add_step (sheet, flow, (SwStep) step, ++number);
+        add_rule (flow);
+      }
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.steps.title"), flow);
 }

@@ -28,7 +28,7 @@ struct SwTable
   SwColumn *columns;
   guint n_columns;
   GArray *rows;
-  gboolean ruled;
+  gboolean ruled, whole;
   double row_mm;
 };
 
@@ -70,6 +70,12 @@ void
 sw_table_set_ruled (SwTable *table)
 {
   table->ruled = TRUE;
+}
+
+void
+sw_table_set_whole (SwTable *table)
+{
+  table->whole = TRUE;
 }
 
 void
@@ -144,6 +150,7 @@ static void
 measure_column (const SwTable *table, guint column, double *whole_mm, double *word_mm)
 {
   g_autofree char *head = g_strdup_printf ("*%s*", table->columns[column].head);
+  double lines_mm = 0.0;
 
   *whole_mm = *word_mm = 0.0;
   if (table->columns[column].kind == SW_CELL_CHECK)
@@ -155,11 +162,13 @@ measure_column (const SwTable *table, guint column, double *whole_mm, double *wo
       const Row *row = &g_array_index (table->rows, Row, i);
 
       if (row->kind != ROW_BAND && table->columns[column].kind != SW_CELL_CHECK)
-        measure_cell (table, row->cells[column], whole_mm, word_mm);
+        measure_cell (table, row->cells[column], &lines_mm, word_mm);
     }
+  *whole_mm = MAX (*whole_mm, lines_mm);
   /* A number is one word: "12.50 m" must not be cut at its space. */
-  if (table->columns[column].kind == SW_CELL_NUMBER)
-    *word_mm = MIN (*whole_mm, MAX (*word_mm, *whole_mm));
+  if (table->columns[column].kind == SW_CELL_NUMBER
+      || table->columns[column].kind == SW_CELL_LINE)
+    *word_mm = MAX (*word_mm, lines_mm);
   *whole_mm += 2.0 * PAD_X_MM;
   *word_mm += 2.0 * PAD_X_MM;
 }
@@ -257,7 +266,7 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
   double text_mm = count * sw_pen_line_mm (pen, s->table->style);
   double height_mm = MAX (text_mm + 2.0 * PAD_Y_MM, s->table->row_mm);
   SwFigure *figure = sw_figure_new (s->width_mm, height_mm);
-  double x_mm = 0.0;
+  double x_mm = 0.0, y_mm = (height_mm - text_mm) / 2.0;
 
   if (row->kind == ROW_BAND)
     sw_figure_box (figure, SW_ROLE_TABLE_HEAD, 0.0, 0.0, s->width_mm, height_mm);
@@ -270,7 +279,7 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
         draw_check_box (s, figure, x_mm, cell_mm);
       else if (kind != SW_CELL_CHECK)
         sw_text_block_draw (pen, blocks[i], first, count, figure, SW_ROLE_TEXT,
-                            x_mm + PAD_X_MM, PAD_Y_MM, cell_mm - 2.0 * PAD_X_MM,
+                            x_mm + PAD_X_MM, y_mm, cell_mm - 2.0 * PAD_X_MM,
                             kind == SW_CELL_NUMBER ? SW_ALIGN_RIGHT : SW_ALIGN_LEFT);
       x_mm += cell_mm;
     }
@@ -346,9 +355,10 @@ head_figure (const Setting *s)
 static gboolean
 keeps_next (const SwTable *table, guint index)
 {
-  return index + 2 == table->rows->len
-         || (index + 1 < table->rows->len
-             && g_array_index (table->rows, Row, index).kind == ROW_BAND);
+  if (index + 1 == table->rows->len)
+    return FALSE;
+  return table->whole || index + 2 == table->rows->len
+         || g_array_index (table->rows, Row, index).kind == ROW_BAND;
 }
 
 void

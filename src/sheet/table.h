@@ -6,7 +6,8 @@
 typedef enum
 {
   SW_CELL_TEXT,   /* may wrap */
-  SW_CELL_NUMBER, /* set to the right */
+  SW_CELL_LINE,   /* never wraps */
+  SW_CELL_NUMBER, /* the same, set to the right */
   SW_CELL_CHECK   /* a box to tick; the row's text is not used */
 } SwCellKind;
 
@@ -27,6 +28,8 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwTable, sw_table_free)
 
 /** Lines between the columns too: for tables that people write in. */
 void sw_table_set_ruled (SwTable *table);
+/** Never divided between two pages. */
+void sw_table_set_whole (SwTable *table);
 /** Rows are at least so high. */
 void sw_table_set_row_mm (SwTable *table, double height_mm);
 

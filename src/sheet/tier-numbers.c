@@ -1,6 +1,16 @@
 /* SPDX-License-Identifier: MIT */
 #include "tier-numbers.h"
 
+guint
+sw_tier_joints (const SwFaceLayout *face, guint tier)
+{
+  guint joints = 0;
+
+  for (guint i = 0; i < face->tiers[tier].n_runs; i++)
+    joints += face->runs[face->tiers[tier].first_run + i].n_pieces - 1;
+  return joints;
+}
+
 SwTierNumbers
 sw_tier_numbers (const SwFaceLayout *face, guint tier)
 {
@@ -14,8 +24,7 @@ sw_tier_numbers (const SwFaceLayout *face, guint tier)
                                                                  : &numbers.toe_m;
         *sum += face->trenches[i].length_m;
       }
-  for (guint i = 0; i < face->tiers[tier].n_runs; i++)
-    numbers.joints += face->runs[face->tiers[tier].first_run + i].n_pieces - 1;
+  numbers.joints = sw_tier_joints (face, tier);
   for (gsize i = 0; i < face->n_pins; i++)
     if (face->pins[i].tier == tier)
       numbers.pins[face->pins[i].role]++;
@@ -123,7 +132,7 @@ sw_tier_places (const SwSheet *sheet, guint face, guint tier)
   GHashTable *places = g_hash_table_new_full (g_str_hash, g_str_equal, NULL, g_free);
   double pin_m = layout->pin != NULL ? layout->pin->length_m : layout->pin_need_m;
 
-  put (places, "place", sw_sheet_place (sheet, face, (int) tier));
+  put (places, "place", sw_sheet_place (sheet, face, tier));
   put (places, "cut", sw_sheet_cut_range (sheet, face, tier));
   put_quantity (sheet, places, "pin", pin_m, SW_UNIT_SMALL_M);
   put_tier (sheet, places, &layout->tiers[tier], &numbers);

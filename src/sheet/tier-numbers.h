@@ -11,6 +11,9 @@ typedef struct
   gsize pins[SW_PIN_ROLE_COUNT];
 } SwTierNumbers;
 
+/** End laps in the tier. */
+guint sw_tier_joints (const SwFaceLayout *face, guint tier);
+
 SwTierNumbers sw_tier_numbers (const SwFaceLayout *face, guint tier);
 
 /**

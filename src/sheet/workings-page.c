@@ -122,7 +122,7 @@ add_workings_of (const SwSheet *sheet, SwFlow *flow, int face)
   const GPtrArray *workings = sheet->tally->workings;
 
   sw_flow_heading (flow, face < 0 ? sw_sheet_get (sheet, "pack.workings.job")
-                                  : sw_sheet_place (sheet, (guint) face, -1));
+                                  : sw_sheet_face (sheet, (guint) face));
   for (guint i = 0; i < workings->len; i++)
     {
       const SwWorking *working = g_ptr_array_index (workings, i);
@@ -133,14 +133,12 @@ add_workings_of (const SwSheet *sheet, SwFlow *flow, int face)
 }
 
 static void
-cut_row (const SwSheet *sheet, SwTable *table, const SwFaceLayout *face, const SwRun *run)
+cut_row (const SwSheet *sheet, SwTable *table, const char *label, const SwRun *run)
 {
   const SwRunTerms *terms = &run->terms;
-  const char *label = sw_sheet_keep (sheet, sw_run_label (run));
 
   sw_table_row (
-      table, sw_sheet_format (sheet, "%s-%s", face->face->id, label),
-      sw_sheet_number (sheet, terms->set_back, SW_UNIT_M),
+      table, label, sw_sheet_number (sheet, terms->set_back, SW_UNIT_M),
       sw_sheet_number (sheet, terms->key_lining, SW_UNIT_M),
       sw_sheet_number (sheet, terms->key_fold, SW_UNIT_M),
       sw_sheet_number (sheet, terms->face, SW_UNIT_M),
@@ -149,6 +147,25 @@ cut_row (const SwSheet *sheet, SwTable *table, const SwFaceLayout *face, const S
       sw_sheet_number (sheet, terms->toe, SW_UNIT_M),
       sw_sheet_format (sheet, "*%s*", sw_sheet_number (sheet, run->cut_m, SW_UNIT_M)),
       NULL);
+}
+
+/* One row for neighbours that are cut alike, within a tier. */
+static void
+add_cut_rows (const SwSheet *sheet, SwTable *table, const SwFaceLayout *face,
+              const SwTier *tier)
+{
+  guint end = tier->first_run + tier->n_runs;
+
+  for (guint first = tier->first_run; first < end;)
+    {
+      guint next = sw_sheet_alike_end (face, first, end);
+
+      cut_row (sheet, table,
+               sw_sheet_format (sheet, "%s-%s", face->face->id,
+                                sw_sheet_runs (sheet, face, first, next)),
+               &face->runs[first]);
+      first = next;
+    }
 }
 
 /* How the cut length of every run is made up. */
@@ -166,8 +183,9 @@ add_cut_lengths (const SwSheet *sheet, SwFlow *flow)
                              SW_CELL_NUMBER, 0.0 };
   table = sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
   for (guint f = 0; f < sheet->layout->n_faces; f++)
-    for (guint r = 0; r < sheet->layout->faces[f].n_runs; r++)
-      cut_row (sheet, table, &sheet->layout->faces[f], &sheet->layout->faces[f].runs[r]);
+    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
+      add_cut_rows (sheet, table, &sheet->layout->faces[f],
+                    &sheet->layout->faces[f].tiers[t]);
   sw_flow_heading (
       flow, sw_sheet_fill (sheet, "pack.term.title", "unit",
                            sw_quantity_unit (SW_UNIT_M, sheet->draw->style.units), NULL));
@@ -197,8 +215,7 @@ add_practice (const SwSheet *sheet, SwFlow *flow)
   for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     {
       SwPracticeValue value = (SwPracticeValue) i;
-      const char *source =
-          sw_sheet_plain (sheet, sw_sheet_practice_source (sheet, value));
+      const char *source = sw_sheet_practice_source (sheet, value);
 
       sw_table_row (table,
                     sw_sheet_get (sheet, sw_sheet_format (sheet, "practice.%s",
@@ -206,10 +223,9 @@ add_practice (const SwSheet *sheet, SwFlow *flow)
                     sw_sheet_practice (sheet, value),
                     is_overridden (sheet->job, value) ? sw_sheet_fill (
                         sheet, "pack.preset.changed", "source", source, NULL)
-                                                      : source,
+                                                      : sw_sheet_plain (sheet, source),
                     NULL);
     }
-  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.presets.title"));
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "pack.presets.practice", "name",
                                sheet->practice->name, "edition", sheet->practice->edition,
@@ -275,7 +291,9 @@ sw_page_workings (SwSheet *sheet)
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     add_workings_of (sheet, flow, (int) f);
   add_cut_lengths (sheet, flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.workings.title"), flow);
+  flow = sw_sheet_flow (sheet);
   add_practice (sheet, flow);
   add_catalogue (sheet, flow);
-  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.workings.title"), flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.presets.title"), flow);
 }
