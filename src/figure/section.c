@@ -8,7 +8,7 @@
 #define LEAST_TRENCH_MM 1.5
 
 double
-sw_section_up_m (const SwFace *face, double out_m)
+sw_section_ground_up_m (const SwFace *face, double out_m)
 {
   const SwPoint *p = face->section;
 
@@ -29,7 +29,8 @@ ground_line (const SwDrawing *drawing, double from_m, double to_m)
 {
   const SwFace *face = drawing->face;
   GArray *line = g_array_new (FALSE, FALSE, sizeof (SwPaperPoint));
-  SwPaperPoint at = sw_drawing_at (drawing, from_m, sw_section_up_m (face, from_m));
+  SwPaperPoint at =
+      sw_drawing_at (drawing, from_m, sw_section_ground_up_m (face, from_m));
 
   g_array_append_val (line, at);
   for (guint i = 0; i < face->n_section; i++)
@@ -38,7 +39,7 @@ ground_line (const SwDrawing *drawing, double from_m, double to_m)
         at = sw_drawing_at (drawing, face->section[i].x_m, face->section[i].y_m);
         g_array_append_val (line, at);
       }
-  at = sw_drawing_at (drawing, to_m, sw_section_up_m (face, to_m));
+  at = sw_drawing_at (drawing, to_m, sw_section_ground_up_m (face, to_m));
   g_array_append_val (line, at);
   return line;
 }
@@ -91,8 +92,9 @@ trench_hole (const SwDrawing *drawing, double out_m, double width_m, double dept
   double depth = fmax (depth_m * mm_per_m, LEAST_TRENCH_MM);
   double near_m = out_m + width / mm_per_m, floor;
 
-  hole[0] = sw_drawing_at (drawing, out_m, sw_section_up_m (drawing->face, out_m));
-  hole[3] = sw_drawing_at (drawing, near_m, sw_section_up_m (drawing->face, near_m));
+  hole[0] = sw_drawing_at (drawing, out_m, sw_section_ground_up_m (drawing->face, out_m));
+  hole[3] =
+      sw_drawing_at (drawing, near_m, sw_section_ground_up_m (drawing->face, near_m));
   floor = fmax (hole[0].y_mm, hole[3].y_mm) + depth;
   hole[1] = (SwPaperPoint){ hole[0].x_mm, floor };
   hole[2] = (SwPaperPoint){ hole[3].x_mm, floor };

@@ -22,7 +22,7 @@ GArray *sw_section_stretches (const SwFace *face);
 double sw_section_fall_rad (const SwFace *face, guint from, guint to);
 
 /** Height of the section at a distance out; level beyond its ends. */
-double sw_section_up_m (const SwFace *face, double out_m);
+double sw_section_ground_up_m (const SwFace *face, double out_m);
 
 /** Lengths and gradients above the ground, stretch by stretch or for the whole, and the fall line. */
 void sw_section_gradients (SwDrawing *drawing, const GArray *stretches);
