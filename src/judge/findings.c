@@ -4,7 +4,7 @@
 #include <slopewright/judge/findings.h>
 
 /* No practice here is meant for ground steeper than 1:1: an engineer decides. */
-#define STEEPEST_RAD 0.7853981633974483
+#define STEEPEST_HV 1.0
 
 /* The flat allowance that this program replaces; shown where the true figure is above it. */
 #define FLAT_ALLOWANCE 0.10
@@ -13,9 +13,12 @@
  * one person under ideal conditions, kg. */
 #define NIOSH_LOAD_KG 23.0
 
-/* Angles at which footing needs a word; advice of this program, no regulator's value. */
-#define FOOTING_RAD 0.3217505543966422       /* 3:1 */
-#define STEEP_FOOTING_RAD 0.5880026035475675 /* 1.5:1 */
+/* Gradients at which footing needs a word; advice of this program, no regulator's value. */
+#define FOOTING_HV 3.0
+#define STEEP_FOOTING_HV 1.5
+
+/* A bend inwards of less than this is the unevenness of a survey; advice of this program. */
+#define HOLLOW_RAD 0.0872664625997165 /* 5 degrees */
 
 /* Ratios are compared with so much slack, as class tables print them. */
 #define RATIO_TOLERANCE 1e-3
@@ -122,7 +125,7 @@ judge_gradient (GPtrArray *findings, const SwLayout *layout, int face, int index
   double hv = sw_gradient_hv (tier->steepest_rad);
   SwFinding *finding;
 
-  if (tier->steepest_rad > STEEPEST_RAD + RATIO_TOLERANCE)
+  if (hv < STEEPEST_HV - RATIO_TOLERANCE)
     {
       finding = add (findings, SW_SEVERITY_STOP, "too-steep", "F15", face, index);
       number (finding, "gradient", tier->steepest_rad, SW_UNIT_RAD);
@@ -134,9 +137,9 @@ judge_gradient (GPtrArray *findings, const SwLayout *layout, int face, int index
       number (finding, "limit", limit_hv, SW_UNIT_HV);
     }
   judge_borderline (findings, layout, face, index);
-  if (tier->steepest_rad >= FOOTING_RAD - RATIO_TOLERANCE)
+  if (hv <= FOOTING_HV + RATIO_TOLERANCE)
     {
-      gboolean steep = tier->steepest_rad >= STEEP_FOOTING_RAD - RATIO_TOLERANCE;
+      gboolean steep = hv <= STEEP_FOOTING_HV + RATIO_TOLERANCE;
 
       finding = add (findings, SW_SEVERITY_CAUTION, steep ? "footing-steep" : "footing",
                      "", face, index);
@@ -144,7 +147,7 @@ judge_gradient (GPtrArray *findings, const SwLayout *layout, int face, int index
     }
 }
 
-/* A joint in the tier, or a concave break, is where blankets fail first. */
+/* Joints and slots are worth a look while laying. */
 static void
 judge_laying (GPtrArray *findings, const SwLayout *layout, int face_index, int index)
 {
@@ -168,16 +171,18 @@ judge_laying (GPtrArray *findings, const SwLayout *layout, int face_index, int i
     }
 }
 
+/* Whether what is covered as one has a hollow across the slope, over which a blanket hangs
+ * free. The inner edge of a bench that splits the face has none: a tier ends there. */
 static gboolean
-has_concave_break (const SwFace *face)
+has_hollow (const SwFace *face, const SwReach *reach)
 {
-  for (guint i = face->crest + 1; i < face->toe; i++)
+  for (guint i = reach->from_break + 1; i < reach->to_break; i++)
     {
       const SwPoint *p = &face->section[i];
-      double before = (p[0].y_m - p[-1].y_m) / (p[0].x_m - p[-1].x_m);
-      double after = (p[1].y_m - p[0].y_m) / (p[1].x_m - p[0].x_m);
+      double before = atan2 (p[-1].y_m - p[0].y_m, p[0].x_m - p[-1].x_m);
+      double after = atan2 (p[0].y_m - p[1].y_m, p[1].x_m - p[0].x_m);
 
-      if (after > before + RATIO_TOLERANCE)
+      if (before - after > HOLLOW_RAD)
         return TRUE;
     }
   return FALSE;
@@ -212,9 +217,9 @@ judge_face (GPtrArray *findings, const SwLayout *layout, int index)
     {
       judge_gradient (findings, layout, index, (int) i);
       judge_laying (findings, layout, index, (int) i);
+      if (has_hollow (face->face, &face->tiers[i].reach))
+        add (findings, SW_SEVERITY_CAUTION, "bridging", "F2", index, (int) i);
     }
-  if (has_concave_break (face->face) && face->face->bench == SW_BENCH_CONTINUOUS)
-    add (findings, SW_SEVERITY_CAUTION, "bridging", "F2", index, -1);
   judge_pins (findings, layout, index);
 }
 
