@@ -25,11 +25,7 @@ if [ ! -f "$folder/build.ninja" ]; then
   mkdir "$folder"
   into "$folder/setup.log" meson setup "$folder" -Dbuildtype=release
 fi
-into "$folder/build.log" ninja -C "$folder" src/cli/slopepack
-window=$folder/src/app/slopewright
-if ninja -C "$folder" -t query src/app/slopewright >"$folder/window.log" 2>&1; then
-  into "$folder/build.log" ninja -C "$folder" src/app/slopewright
-fi
+into "$folder/build.log" ninja -C "$folder" src/cli/slopepack src/app/slopewright
 
 slopepack=$folder/src/cli/slopepack
 mkdir -p out
@@ -46,7 +42,7 @@ Written:
   out/sandlark-bluff-road.pdf   the pack
   out/sandlark-bluff-road.txt   its quantities
   out/sandlark-bluff-road.csv   the same for a spreadsheet
+
+Open the same job in the window:
+  $folder/src/app/slopewright $job
 END
-if [ -x "$window" ]; then
-  printf '\nOpen the same job in the window:\n  %s %s\n' "$window" "$job"
-fi
