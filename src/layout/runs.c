@@ -28,7 +28,8 @@ sw_toe_allowance_m (const SwPractice *practice)
                           sw_practice_get (practice, SW_PRACTICE_TOE_DEPTH_M),
                           sw_practice_get (practice, SW_PRACTICE_TOE_WIDTH_M));
     case SW_TOE_FOLD:
-      return sw_practice_get (practice, SW_PRACTICE_TOE_FOLD_M);
+      /* Carried on over level ground by as much as is turned under it. */
+      return 2.0 * sw_practice_get (practice, SW_PRACTICE_TOE_FOLD_M);
     case SW_TOE_ROW:
     default:
       return 0.0;

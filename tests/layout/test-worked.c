@@ -246,7 +246,7 @@ test_linings_and_toes (void)
   {
     SwToeKind kind;
     double toe_m;
-  } toes[] = { { SW_TOE_TRENCH, 0.30 }, { SW_TOE_FOLD, 0.50 }, { SW_TOE_ROW, 0.0 } };
+  } toes[] = { { SW_TOE_TRENCH, 0.30 }, { SW_TOE_FOLD, 1.00 }, { SW_TOE_ROW, 0.0 } };
 
   for (guint l = 0; l < G_N_ELEMENTS (linings); l++)
     for (guint t = 0; t < G_N_ELEMENTS (toes); t++)
