@@ -32,7 +32,7 @@ sw_canvas_kind_of_code (const char *code)
 }
 
 double
-sw_section_up_m (const SwFace *face, double out_m)
+sw_canvas_ground_up_m (const SwFace *face, double out_m)
 {
   const SwPoint *p = face->section;
 
@@ -55,7 +55,7 @@ sw_canvas_kind_from_plan (const SwCanvasKind *kind, const SwResult *result, guin
   const SwFace *of_job = g_ptr_array_index (result->job->faces, face);
 
   if (kind == &kinds[SW_CANVAS_SECTION])
-    return (SwPoint){ plan.y_m, sw_section_up_m (of_job, plan.y_m) };
+    return (SwPoint){ plan.y_m, sw_canvas_ground_up_m (of_job, plan.y_m) };
   if (kind == &kinds[SW_CANVAS_FACE_VIEW] && result->layout != NULL)
     return (SwPoint){ plan.x_m,
                       sw_ground_down_m (result->layout->faces[face].ground, plan) };

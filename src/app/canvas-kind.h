@@ -46,4 +46,4 @@ SwPoint sw_canvas_kind_to_plan (const SwCanvasKind *kind, const SwResult *result
                                 guint face, SwPoint world);
 
 /** Height of the ground at @out_m, its ends carried on level. */
-double sw_section_up_m (const SwFace *face, double out_m);
+double sw_canvas_ground_up_m (const SwFace *face, double out_m);

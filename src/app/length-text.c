@@ -132,11 +132,11 @@ usual_problem (const SwScan *scan)
 }
 
 gboolean
-sw_length_parse (const char *text, SwUnit unit, SwUnitSystem units, double *length_m,
+sw_length_parse (const char *text, SwUnit unit, SwNumberStyle style, double *length_m,
                  char **problem)
 {
-  SwScan scan = { text, units, NULL };
-  double bare_m = bare_unit_m (unit, units), sum_m = 0.0, term_m;
+  SwScan scan = { text, style, NULL };
+  double bare_m = bare_unit_m (unit, style.units), sum_m = 0.0, term_m;
   int sign;
 
   if (sw_scan_at_end (&scan))

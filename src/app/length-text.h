@@ -1,15 +1,14 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
-#include <glib.h>
-#include <slopewright/base/units.h>
+#include <slopewright/base/number-text.h>
 
 /**
  * sw_length_parse:
  * @text: what somebody typed
  * @unit: SW_UNIT_M or SW_UNIT_SMALL_M; decides what a number without a unit is:
  *   metres or millimetres, in US units feet or inches
- * @units: of the reader
+ * @style: of the reader
  * @length_m: (out): the length
  * @problem: (out) (transfer full): what is wrong, a sentence for the user
  *
@@ -20,5 +19,5 @@
  *
  * Returns: FALSE with @problem set and @length_m untouched
  */
-gboolean sw_length_parse (const char *text, SwUnit unit, SwUnitSystem units,
+gboolean sw_length_parse (const char *text, SwUnit unit, SwNumberStyle style,
                           double *length_m, char **problem);

@@ -45,7 +45,7 @@ is_mark (char c)
   return c == '.' || c == ',';
 }
 
-/* In US writing "1,250" is twelve hundred and fifty; a tape reads "1.25". */
+/* Where the point is the decimal mark, a US reader's "1,250" is twelve hundred and fifty. */
 static gboolean
 is_grouped (const SwScan *scan, gsize whole)
 {
@@ -54,8 +54,8 @@ is_grouped (const SwScan *scan, gsize whole)
 
   if (part > 0 && is_mark (mark[1 + part]) && digits_at (mark + 2 + part) > 0)
     return TRUE;
-  return scan->units == SW_UNITS_US && *mark == ',' && part == 3 && whole > 0
-         && whole <= 3 && scan->at[0] != '0';
+  return scan->style.units == SW_UNITS_US && scan->style.decimal_mark == '.'
+         && *mark == ',' && part == 3 && whole > 0 && whole <= 3 && scan->at[0] != '0';
 }
 
 gboolean

@@ -2,13 +2,13 @@
 #pragma once
 
 #include <glib.h>
-#include <slopewright/base/units.h>
+#include <slopewright/base/number-text.h>
 
 /* Where a reader of typed text stands. */
 typedef struct
 {
   const char *at;
-  SwUnitSystem units;
+  SwNumberStyle style;
   const char *problem; /* NULL while all is well */
 } SwScan;
 

@@ -25,7 +25,7 @@ part_line (char *line)
 }
 
 static gboolean
-read_line (char *line, SwUnitSystem units, SwPoint *point, char **problem)
+read_line (char *line, SwNumberStyle style, SwPoint *point, char **problem)
 {
   char *second;
 
@@ -36,8 +36,8 @@ read_line (char *line, SwUnitSystem units, SwPoint *point, char **problem)
       *problem = g_strdup (_ ("two numbers are expected"));
       return FALSE;
     }
-  return sw_length_parse (line, SW_UNIT_M, units, &point->x_m, problem)
-         && sw_length_parse (second, SW_UNIT_M, units, &point->y_m, problem);
+  return sw_length_parse (line, SW_UNIT_M, style, &point->x_m, problem)
+         && sw_length_parse (second, SW_UNIT_M, style, &point->y_m, problem);
 }
 
 static char *
@@ -56,7 +56,7 @@ list_problem (const GArray *points, SwPointList list)
 }
 
 GArray *
-sw_points_from_text (const char *text, SwUnitSystem units, SwPointList list,
+sw_points_from_text (const char *text, SwNumberStyle style, SwPointList list,
                      char **problem)
 {
   g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (SwPoint));
@@ -69,7 +69,7 @@ sw_points_from_text (const char *text, SwUnitSystem units, SwPointList list,
 
       if (*g_strstrip (lines[i]) == '\0')
         continue;
-      if (!read_line (lines[i], units, &point, &wrong))
+      if (!read_line (lines[i], style, &point, &wrong))
         {
           *problem = g_strdup_printf (_ ("Line %u: %s"), i + 1, wrong);
           return NULL;

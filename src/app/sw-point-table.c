@@ -268,7 +268,7 @@ on_clipboard (GObject *source, GAsyncResult *result, gpointer data)
       sw_stage_tell (self->stage, _ ("There is no text on the clipboard."));
       return;
     }
-  points = sw_points_from_text (text, sw_stage_job (self->stage)->units, self->kind->list,
+  points = sw_points_from_text (text, sw_stage_style (self->stage), self->kind->list,
                                 &problem);
   if (points == NULL)
     sw_stage_tell (self->stage, problem);

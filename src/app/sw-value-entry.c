@@ -48,7 +48,7 @@ static gboolean
 read_typed (SwValueEntry *self, double *value, char **problem)
 {
   if (!sw_value_parse (gtk_editable_get_text (GTK_EDITABLE (self->field)), self->unit,
-                       self->style.units, value, problem))
+                       self->style, value, problem))
     return FALSE;
   if (*value < self->least - RANGE_TOLERANCE || *value > self->most + RANGE_TOLERANCE)
     {

@@ -73,18 +73,18 @@ scan_suffix (SwScan *scan, SwUnit unit)
   for (gsize i = 0; i < G_N_ELEMENTS (suffixes); i++)
     if (suffixes[i].unit == unit && sw_scan_word (scan, suffixes[i].word))
       return suffixes[i].si;
-  return bare_si (unit, scan->units);
+  return bare_si (unit, scan->style.units);
 }
 
 gboolean
-sw_value_parse (const char *text, SwUnit unit, SwUnitSystem units, double *value,
+sw_value_parse (const char *text, SwUnit unit, SwNumberStyle style, double *value,
                 char **problem)
 {
-  SwScan scan = { text, units, NULL };
+  SwScan scan = { text, style, NULL };
   double number, si;
 
   if (unit == SW_UNIT_M || unit == SW_UNIT_SMALL_M)
-    return sw_length_parse (text, unit, units, value, problem);
+    return sw_length_parse (text, unit, style, value, problem);
   if (sw_scan_at_end (&scan))
     {
       *problem = g_strdup (_ ("Type a number."));

@@ -7,7 +7,7 @@
  * sw_value_parse:
  * @text: what somebody typed
  * @unit: any but SW_UNIT_COUNT_OF_UNITS
- * @units: of the reader; decides what a number without a unit is
+ * @style: of the reader; decides what a number without a unit is
  * @value: (out): in the SI unit of @unit
  * @problem: (out) (transfer full): what is wrong, a sentence for the user
  *
@@ -16,8 +16,8 @@
  *
  * Returns: FALSE with @problem set and @value untouched
  */
-gboolean sw_value_parse (const char *text, SwUnit unit, SwUnitSystem units, double *value,
-                         char **problem);
+gboolean sw_value_parse (const char *text, SwUnit unit, SwNumberStyle style,
+                         double *value, char **problem);
 
 /**
  * sw_value_edit_text:
