@@ -13,6 +13,9 @@
  * drag may. */
 #define MOST_SWAPPED_ROLLS 600
 
+/* A plan by fillings is a table of rolls by kinds; beyond this it would not be worth its room. */
+#define MOST_CELLS 4000000
+
 /* How many rolls of each filling of the relaxation are given back to the search, at most. */
 #define MOST_GIVEN_BACK 2
 
@@ -32,6 +35,24 @@ compare_longest_first (gconstpointer a, gconstpointer b)
   return (x < y) - (x > y);
 }
 
+/* Kinds stand longest first. */
+static guint
+kind_of_length (const Order *order, gint64 length)
+{
+  guint low = 0, high = order->n_kinds;
+
+  while (low < high)
+    {
+      guint middle = (low + high) / 2;
+
+      if (order->kinds[middle].length > length)
+        low = middle + 1;
+      else
+        high = middle;
+    }
+  return low;
+}
+
 static void
 group_kinds (Order *order, const gint64 *pieces, guint count)
 {
@@ -47,9 +68,7 @@ group_kinds (Order *order, const gint64 *pieces, guint count)
     }
   order->kind_of = g_new (guint, count);
   for (guint i = 0; i < count; i++)
-    for (guint k = 0; k < order->n_kinds; k++)
-      if (order->kinds[k].length == pieces[i])
-        order->kind_of[i] = k;
+    order->kind_of[i] = kind_of_length (order, pieces[i]);
 }
 
 /* Give the single pieces of each kind to the rolls of a plan by fillings. */
@@ -60,13 +79,16 @@ deal_out (SwCutting *cutting, const Order *order, guint count, const int *patter
   g_autofree int *left =
       g_memdup2 (patterns, sizeof (int) * (gsize) rolls * order->n_kinds);
 
+  g_autofree int *next_roll = g_new0 (int, order->n_kinds);
+
   for (guint i = 0; i < count; i++)
     {
       guint kind = order->kind_of[i];
-      int roll = 0;
+      int roll = next_roll[kind];
 
       while (left[(gsize) roll * order->n_kinds + kind] == 0)
         roll++;
+      next_roll[kind] = roll;
       left[(gsize) roll * order->n_kinds + kind]--;
       cutting->roll_of[i] = roll + 1;
     }
@@ -158,7 +180,8 @@ sw_cutting_close_gap (SwCutting *cutting, const gint64 *pieces, guint count,
   if (cutting->rolls <= cutting->bound)
     return;
   group_kinds (&order, pieces, count);
-  search_between (cutting, &order, count);
+  if ((gint64) cutting->rolls * order.n_kinds <= MOST_CELLS)
+    search_between (cutting, &order, count);
   g_free (order.kinds);
   g_free (order.kind_of);
 }

@@ -88,13 +88,17 @@ static int
 fill (const Piece *sorted, guint count, gint64 capacity, gboolean fullest, int *roll_of)
 {
   g_autofree gint64 *left = g_new (gint64, MAX (count, 1));
-  int rolls = 0;
+  gint64 shortest = count > 0 ? sorted[count - 1].length : 0;
+  int rolls = 0, first_open = 0;
 
   for (guint i = 0; i < count; i++)
     {
       int chosen = -1;
 
-      for (int r = 0; r < rolls && (chosen < 0 || fullest); r++)
+      /* Rolls that no piece fits into any more need not be looked at: most, on long runs. */
+      while (first_open < rolls && left[first_open] < shortest)
+        first_open++;
+      for (int r = first_open; r < rolls && (chosen < 0 || fullest); r++)
         if (left[r] >= sorted[i].length && (chosen < 0 || left[r] < left[chosen]))
           chosen = r;
       if (chosen < 0)
