@@ -49,6 +49,9 @@ const SwPracticeKey sw_practice_keys[SW_PRACTICE_VALUE_COUNT] = {
   [SW_PRACTICE_INSPECT_HOURS] = { "inspect_hours", SW_UNIT_HOUR, 1.0, 1000.0, FALSE },
   [SW_PRACTICE_COVER] = { "cover", SW_UNIT_PERCENT, 0.05, 1.0, FALSE },
   [SW_PRACTICE_REPAIR_DAYS] = { "repair_days", SW_UNIT_DAY, 0.0, 365.0, FALSE },
+  [SW_PRACTICE_DEDUCT_M2] = { "deduct_m2", SW_UNIT_M2, 0.0, 1000.0, FALSE },
+  [SW_PRACTICE_RING_PIN_M] = { "ring_pin_m", SW_UNIT_SMALL_M, 0.05, 5.0, FALSE },
+  [SW_PRACTICE_COLLAR_M] = { "collar_m", SW_UNIT_SMALL_M, 0.0, 2.0, FALSE },
 };
 
 const char *

@@ -154,41 +154,6 @@ same_number (double a, double b)
 }
 
 static gboolean
-same_points (const SwPoint *a, guint n_a, const SwPoint *b, guint n_b)
-{
-  return n_a == n_b && (n_a == 0 || memcmp (a, b, n_a * sizeof *a) == 0);
-}
-
-static gboolean
-same_form (const SwFace *a, const SwFace *b)
-{
-  if (a->n_further != b->n_further || a->crest_form != b->crest_form
-      || !same_number (a->crest_radius_m, b->crest_radius_m)
-      || !same_number (a->section_along_m, b->section_along_m))
-    return FALSE;
-  for (guint i = 0; i < a->n_further; i++)
-    if (!same_number (a->further[i].along_m, b->further[i].along_m)
-        || !same_points (a->further[i].section, a->n_section, b->further[i].section,
-                         b->n_section))
-      return FALSE;
-  return TRUE;
-}
-
-static gboolean
-same_face (const SwFace *a, const SwFace *b)
-{
-  return g_strcmp0 (a->id, b->id) == 0 && g_strcmp0 (a->name, b->name) == 0
-         && g_strcmp0 (a->soil_id, b->soil_id) == 0
-         && same_points (a->section, a->n_section, b->section, b->n_section)
-         && same_points (a->outline, a->n_outline, b->outline, b->n_outline)
-         && same_form (a, b) && a->crest == b->crest && a->toe == b->toe
-         && !a->loose == !b->loose && same_number (a->topsoil_m, b->topsoil_m)
-         && a->leeward == b->leeward && a->bench == b->bench && a->obtained == b->obtained
-         && same_number (a->length_error_m, b->length_error_m)
-         && same_number (a->angle_error_rad, b->angle_error_rad);
-}
-
-static gboolean
 same_overrides (const SwJob *a, const SwJob *b)
 {
   if (a->n_overrides != b->n_overrides)
@@ -210,6 +175,7 @@ same_materials (const SwJob *a, const SwJob *b)
          && same_number (a->blanket_mass_kg_per_m2, b->blanket_mass_kg_per_m2)
          && same_number (a->blanket_thickness_m, b->blanket_thickness_m)
          && a->surplus == b->surplus && a->joints == b->joints
+         && a->zone_rule == b->zone_rule
          && same_number (a->seed.pls_kg_per_m2, b->seed.pls_kg_per_m2)
          && same_number (a->seed.purity, b->seed.purity)
          && same_number (a->seed.germination, b->seed.germination);
@@ -226,7 +192,7 @@ sw_job_equal (const SwJob *a, const SwJob *b)
     if (g_strcmp0 (job_text_get (a, i), job_text_get (b, i)) != 0)
       return FALSE;
   for (guint i = 0; i < a->faces->len; i++)
-    if (!same_face (a->faces->pdata[i], b->faces->pdata[i]))
+    if (!sw_face_equal (a->faces->pdata[i], b->faces->pdata[i]))
       return FALSE;
   return a->units == b->units && a->paper == b->paper && same_materials (a, b)
          && same_overrides (a, b) && memcmp (a->site, b->site, sizeof a->site) == 0;

@@ -73,6 +73,15 @@ sw_ring_contains (SwRing ring, SwPoint point)
   return inside;
 }
 
+gboolean
+sw_ring_on_edge (SwRing ring, SwPoint point)
+{
+  for (guint i = 0, j = ring.count - 1; i < ring.count; j = i++)
+    if (distance_to_edge_m (ring.points[j], ring.points[i], point) <= EDGE_M)
+      return TRUE;
+  return FALSE;
+}
+
 static int
 compare_spans (gconstpointer a, gconstpointer b)
 {

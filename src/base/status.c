@@ -11,6 +11,8 @@ static const char *const texts[SW_STATUS_COUNT] = {
   [SW_E_ROLL] = "the roll is too narrow for its side lap or too short for one piece",
   [SW_E_TOO_MANY] = "the face would take more runs or pins than can be placed one by one",
   [SW_E_UNKNOWN_ID] = "a practice, soil, blanket or pin is not in the catalogue",
+  [SW_E_OBSTACLE] = "the outline of an obstacle crosses or touches itself",
+  [SW_E_ZONE] = "the outline of a soil zone crosses or touches itself",
 };
 
 const char *

@@ -46,9 +46,13 @@ add (GPtrArray *findings, SwSeverity severity, const char *code, const char *fai
 {
   SwFinding *finding = g_new0 (SwFinding, 1);
 
-  *finding = (SwFinding){
-    .code = code, .failure = failure, .severity = severity, .face = face, .tier = tier
-  };
+  *finding = (SwFinding){ .code = code,
+                          .failure = failure,
+                          .severity = severity,
+                          .face = face,
+                          .tier = tier,
+                          .obstacle = -1,
+                          .zone = -1 };
   finding->inputs = g_array_new (FALSE, TRUE, sizeof (SwInput));
   g_ptr_array_add (findings, finding);
   return finding;
@@ -189,21 +193,68 @@ has_hollow (const SwFace *face, const SwReach *reach)
 }
 
 static void
+judge_pin_length (GPtrArray *findings, const SwFaceLayout *face, int index, int zone)
+{
+  const SwPinLength *length = &face->pin_lengths[zone + 1];
+  gboolean loose = length->zone != NULL ? length->zone->loose : face->face->loose;
+  SwFinding *finding;
+
+  if (length->pin == NULL || length->pin->length_m < length->need_m - 1e-6)
+    {
+      finding = add (findings, SW_SEVERITY_CAUTION, "pin-short", "F9", index, -1);
+      finding->zone = zone;
+      number (finding, "need", length->need_m, SW_UNIT_SMALL_M);
+    }
+  if (loose)
+    {
+      finding = add (findings, SW_SEVERITY_NOTE, "pin-trial", "F9", index, -1);
+      finding->zone = zone;
+      number (finding, "length",
+              length->pin != NULL ? length->pin->length_m : length->need_m,
+              SW_UNIT_SMALL_M);
+    }
+}
+
+static void
 judge_pins (GPtrArray *findings, const SwLayout *layout, int index)
 {
   const SwFaceLayout *face = &layout->faces[index];
   SwFinding *finding;
 
-  if (face->pin == NULL || face->pin->length_m < face->pin_need_m - 1e-6)
+  for (guint i = 0; i < face->n_pin_lengths; i++)
+    if (face->n_pin_lengths == 1 || face->pin_lengths[i].count > 0)
+      judge_pin_length (findings, face, index, (int) i - 1);
+  if (face->n_pin_lengths > 1)
     {
-      finding = add (findings, SW_SEVERITY_CAUTION, "pin-short", "F9", index, -1);
-      number (finding, "need", face->pin_need_m, SW_UNIT_SMALL_M);
+      finding = add (findings, SW_SEVERITY_NOTE, "soil-zones", "F9", index, -1);
+      number (finding, "zones", face->n_pin_lengths - 1, SW_UNIT_COUNT);
     }
-  if (face->face->loose)
+}
+
+/* Where to cut, from the two edges that a tape can be hooked on. */
+static void
+judge_obstacles (GPtrArray *findings, const SwLayout *layout, int index)
+{
+  const SwFaceLayout *face = &layout->faces[index];
+  SwBox box = sw_ring_box ((SwRing){ face->face->outline, face->face->n_outline });
+
+  for (guint i = 0; i < face->n_obstacles; i++)
     {
-      finding = add (findings, SW_SEVERITY_NOTE, "pin-trial", "F9", index, -1);
-      number (finding, "length",
-              face->pin != NULL ? face->pin->length_m : face->pin_need_m,
+      const SwObstaclePlace *place = &face->obstacles[i];
+      SwFinding *finding;
+
+      if (!place->standing)
+        continue;
+      finding = add (findings, SW_SEVERITY_NOTE, "obstacle", "F16", index, -1);
+      finding->obstacle = (int) i;
+      number (finding, "number", i + 1, SW_UNIT_COUNT);
+      number (finding, "wide", place->along_to_m - place->along_from_m, SW_UNIT_M);
+      number (finding, "long", place->down_to_m - place->down_from_m, SW_UNIT_M);
+      number (finding, "from_crest", place->down_from_m, SW_UNIT_M);
+      number (finding, "from_left", place->along_from_m - box.x0_m, SW_UNIT_M);
+      number (finding, "collar", layout->practice->values[SW_PRACTICE_COLLAR_M].value,
+              SW_UNIT_SMALL_M);
+      number (finding, "spacing", layout->practice->values[SW_PRACTICE_RING_PIN_M].value,
               SW_UNIT_SMALL_M);
     }
 }
@@ -221,6 +272,7 @@ judge_face (GPtrArray *findings, const SwLayout *layout, int index)
         add (findings, SW_SEVERITY_CAUTION, "bridging", "F2", index, (int) i);
     }
   judge_pins (findings, layout, index);
+  judge_obstacles (findings, layout, index);
 }
 
 static void

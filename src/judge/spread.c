@@ -15,30 +15,57 @@ sw_error_source_code (SwErrorSource source)
   return codes[source];
 }
 
+/* x' = x0 + (x - x0) fx, and the same of y. */
+typedef struct
+{
+  SwPoint about;
+  double x_factor, y_factor;
+} Scaling;
+
+static void
+scale (SwPoint *points, guint count, Scaling by)
+{
+  for (guint i = 0; i < count; i++)
+    {
+      points[i].x_m = by.about.x_m + (points[i].x_m - by.about.x_m) * by.x_factor;
+      points[i].y_m = by.about.y_m + (points[i].y_m - by.about.y_m) * by.y_factor;
+    }
+}
+
+/* What stands on the face, or under it, was taped from the same pegs. */
+static void
+scale_plan (SwFace *face, Scaling by)
+{
+  scale (face->outline, face->n_outline, by);
+  for (guint i = 0; i < face->obstacles->len; i++)
+    {
+      SwObstacle *obstacle = g_ptr_array_index (face->obstacles, i);
+
+      scale (obstacle->outline, obstacle->n_outline, by);
+    }
+  for (guint i = 0; i < face->zones->len; i++)
+    {
+      SwZone *zone = g_ptr_array_index (face->zones, i);
+
+      scale (zone->outline, zone->n_outline, by);
+    }
+}
+
 static void
 scale_down_slope (SwFace *face, double out_factor, double up_factor)
 {
   SwPoint crest = face->section[face->crest];
 
-  for (guint i = 0; i < face->n_section; i++)
-    {
-      SwPoint *p = &face->section[i];
-
-      p->x_m = crest.x_m + (p->x_m - crest.x_m) * out_factor;
-      p->y_m = crest.y_m + (p->y_m - crest.y_m) * up_factor;
-    }
-  for (guint i = 0; i < face->n_outline; i++)
-    face->outline[i].y_m = crest.x_m + (face->outline[i].y_m - crest.x_m) * out_factor;
+  scale (face->section, face->n_section, (Scaling){ crest, out_factor, up_factor });
+  scale_plan (face, (Scaling){ { 0.0, crest.x_m }, 1.0, out_factor });
 }
 
 static void
 scale_along (SwFace *face, double factor)
 {
   SwBox box = sw_ring_box ((SwRing){ face->outline, face->n_outline });
-  double middle_m = (box.x0_m + box.x1_m) / 2.0;
 
-  for (guint i = 0; i < face->n_outline; i++)
-    face->outline[i].x_m = middle_m + (face->outline[i].x_m - middle_m) * factor;
+  scale_plan (face, (Scaling){ { (box.x0_m + box.x1_m) / 2.0, 0.0 }, factor, 1.0 });
 }
 
 static void

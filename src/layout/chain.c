@@ -12,6 +12,7 @@ typedef struct
 {
   SwChainKind kind;
   gboolean ground_right;
+  gboolean obstacle;
 } EdgeKind;
 
 static void
@@ -26,19 +27,21 @@ free_chain (gpointer data)
 /* Rings turn from along towards out, so the ground is on the left of the way: downslope
  * of an edge that runs to the right. */
 static EdgeKind
-edge_kind (SwPoint a, SwPoint b)
+edge_kind (const SwRegion *whole, SwPoint a, SwPoint b)
 {
   double along = b.x_m - a.x_m, out = b.y_m - a.y_m;
+  SwPoint middle = { (a.x_m + b.x_m) / 2.0, (a.y_m + b.y_m) / 2.0 };
+  gboolean obstacle = whole != NULL && !sw_region_on_edge (whole, middle);
 
   if (fabs (along) <= SIDE_TAN * fabs (out))
-    return (EdgeKind){ SW_CHAIN_SIDE, out < 0.0 };
-  return (EdgeKind){ along > 0.0 ? SW_CHAIN_CREST : SW_CHAIN_TOE, FALSE };
+    return (EdgeKind){ SW_CHAIN_SIDE, out < 0.0, obstacle };
+  return (EdgeKind){ along > 0.0 ? SW_CHAIN_CREST : SW_CHAIN_TOE, FALSE, obstacle };
 }
 
 static gboolean
 same_kind (EdgeKind a, EdgeKind b)
 {
-  return a.kind == b.kind && a.ground_right == b.ground_right;
+  return a.kind == b.kind && a.ground_right == b.ground_right && a.obstacle == b.obstacle;
 }
 
 /* The way round leaves toe chains and left sides backwards. */
@@ -61,11 +64,23 @@ turn_about (SwChain *chain)
 }
 
 static SwPoint
-ring_point (SwRing ring, gboolean forwards, guint index)
+ring_point (SwRing ring, guint index)
 {
-  guint i = index % ring.count;
+  return ring.points[index % ring.count];
+}
 
-  return ring.points[forwards ? i : ring.count - 1 - i];
+static SwChain *
+add_chain (GPtrArray *chains, EdgeKind kind, SwPoint first)
+{
+  SwChain *chain = g_new0 (SwChain, 1);
+
+  chain->kind = kind.kind;
+  chain->ground_right = kind.ground_right;
+  chain->obstacle = kind.obstacle;
+  chain->points = g_array_new (FALSE, FALSE, sizeof (SwPoint));
+  g_array_append_val (chain->points, first);
+  g_ptr_array_add (chains, chain);
+  return chain;
 }
 
 /* The end @b of an edge that begins at @a, after the places where the ground bends. */
@@ -89,36 +104,27 @@ add_edge (SwChain *chain, const SwGround *ground, SwPoint a, SwPoint b)
 }
 
 static void
-add_ring_chains (GPtrArray *chains, SwRing ring, const SwGround *ground)
+add_ring_chains (GPtrArray *chains, SwRing ring, const SwGround *ground,
+                 const SwRegion *whole)
 {
-  gboolean forwards = sw_ring_signed_area_m2 (ring) > 0.0;
-  guint start = 0;
+  g_autofree EdgeKind *kinds = g_new (EdgeKind, ring.count);
   SwChain *chain = NULL;
-  EdgeKind before = { SW_CHAIN_SIDE, FALSE };
+  guint start = 0;
 
+  for (guint i = 0; i < ring.count; i++)
+    kinds[i] = edge_kind (whole, ring_point (ring, i), ring_point (ring, i + 1));
   /* Begin where the kind changes, so that no chain is cut in two. */
   while (start < ring.count
-         && same_kind (edge_kind (ring_point (ring, forwards, start + ring.count - 1),
-                                  ring_point (ring, forwards, start)),
-                       edge_kind (ring_point (ring, forwards, start),
-                                  ring_point (ring, forwards, start + 1))))
+         && same_kind (kinds[(start + ring.count - 1) % ring.count], kinds[start]))
     start++;
   for (guint i = start; i < start + ring.count; i++)
     {
-      SwPoint a = ring_point (ring, forwards, i), b = ring_point (ring, forwards, i + 1);
-      EdgeKind kind = edge_kind (a, b);
+      EdgeKind kind = kinds[i % ring.count];
+      SwPoint end = ring_point (ring, i + 1);
 
-      if (chain == NULL || !same_kind (kind, before))
-        {
-          chain = g_new0 (SwChain, 1);
-          chain->kind = kind.kind;
-          chain->ground_right = kind.ground_right;
-          chain->points = g_array_new (FALSE, FALSE, sizeof (SwPoint));
-          g_array_append_val (chain->points, a);
-          g_ptr_array_add (chains, chain);
-        }
-      add_edge (chain, ground, a, b);
-      before = kind;
+      if (i == start || !same_kind (kind, kinds[(i - 1) % ring.count]))
+        chain = add_chain (chains, kind, ring_point (ring, i));
+      add_edge (chain, ground, ring_point (ring, i), end);
     }
 }
 
@@ -136,12 +142,12 @@ compare_chains (gconstpointer a, gconstpointer b)
 }
 
 GPtrArray *
-sw_chains_new (const SwRegion *region, const SwGround *ground)
+sw_chains_new (const SwRegion *region, const SwGround *ground, const SwRegion *whole)
 {
   GPtrArray *chains = g_ptr_array_new_with_free_func (free_chain);
 
   for (guint i = 0; i < sw_region_rings (region); i++)
-    add_ring_chains (chains, sw_region_ring (region, i), ground);
+    add_ring_chains (chains, sw_region_ring (region, i), ground, whole);
   for (guint i = 0; i < chains->len; i++)
     turn_about (g_ptr_array_index (chains, i));
   g_ptr_array_sort (chains, compare_chains);

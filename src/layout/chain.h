@@ -17,16 +17,20 @@ typedef struct
 {
   SwChainKind kind;
   gboolean ground_right; /* SIDE: the ground lies towards larger along_m */
+  gboolean obstacle;     /* against an obstacle, not along the outline */
   GArray *points;        /* (element-type SwPoint) on plan */
 } SwChain;
 
 /**
  * sw_chains_new:
- * @region: outline of a tier
+ * @region: ground to be covered in a tier
  * @ground: what it lies on; an edge gets a point where the ground under it
  *   bends, so that between two points it is straight in space
+ * @whole: (nullable): the region before obstacles were taken out of it, NULL if
+ *   there are none
  *
  * Returns: (transfer full) (element-type SwChain): all edges of @region, each
  *   in one chain; from left to right, whatever point the outline begins with.
  */
-GPtrArray *sw_chains_new (const SwRegion *region, const SwGround *ground);
+GPtrArray *sw_chains_new (const SwRegion *region, const SwGround *ground,
+                          const SwRegion *whole);

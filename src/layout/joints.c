@@ -2,7 +2,8 @@
 #include "joints.h"
 #include <math.h>
 
-/* A joint keeps so far from a break of the section, where blankets are pulled taut. */
+/* A joint keeps so far from a break of the section, where blankets are pulled taut, and
+ * from an obstacle, where the blanket is cut. */
 #define BREAK_CLEAR_M 0.5
 
 static double
@@ -126,6 +127,20 @@ bar_slots (SwJointing *jointing)
 }
 
 static void
+bar_holes (SwJointing *jointing)
+{
+  const SwRun *run = jointing->run;
+
+  for (guint i = 0; i < run->n_cut_outs; i++)
+    {
+      const SwCutOut *hole = &jointing->face->cut_outs[run->first_cut_out + i];
+
+      bar (jointing, hole->down_from_m - BREAK_CLEAR_M,
+           hole->down_to_m + BREAK_CLEAR_M + jointing->lap_m);
+    }
+}
+
+static void
 bar_beside (SwJointing *jointing, const SwRun *beside, const SwPiece *pieces)
 {
   double stagger_m =
@@ -152,7 +167,8 @@ bar_strip_before (SwJointing *jointing, const SwPiece *pieces)
 }
 
 SwJointing *
-sw_jointing_new (const SwLayout *layout, guint face, guint run, const SwPiece *pieces)
+sw_jointing_new (const SwLayout *layout, guint face, guint run, const SwPiece *pieces,
+                 gboolean holes)
 {
   SwJointing *jointing = g_new0 (SwJointing, 1);
 
@@ -166,6 +182,8 @@ sw_jointing_new (const SwLayout *layout, guint face, guint run, const SwPiece *p
   bar_ends (jointing);
   bar_breaks (jointing);
   bar_slots (jointing);
+  if (holes)
+    bar_holes (jointing);
   if (pieces != NULL)
     bar_strip_before (jointing, pieces);
   return jointing;

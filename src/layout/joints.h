@@ -17,12 +17,13 @@ typedef struct
 /**
  * sw_jointing_new:
  * @pieces: (nullable): what is cut already; NULL to stagger with nothing
+ * @holes: whether joints keep clear of the run's cut-outs
  *
  * Bars the zones below the crest and above the toe, the breaks of the section,
  * the check slots and the stagger round the joints of the strip before, all by the practice.
  */
 SwJointing *sw_jointing_new (const SwLayout *layout, guint face, guint run,
-                             const SwPiece *pieces);
+                             const SwPiece *pieces, gboolean holes);
 void sw_jointing_free (SwJointing *jointing);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwJointing, sw_jointing_free)
 

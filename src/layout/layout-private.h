@@ -14,11 +14,16 @@ typedef struct
   SwGround *ground;
   SwRegion *outline;
   GPtrArray *regions; /* (element-type SwRegion), one a tier: outline within its reach */
-  GArray *tiers;      /* (element-type SwTier) */
-  GArray *runs;       /* (element-type SwRun) */
-  GArray *trenches;   /* (element-type SwTrench) */
+  GPtrArray *covers;  /* (element-type SwRegion), one a tier: the same less obstacles */
+  GPtrArray *stands;  /* (element-type SwRegion), one an obstacle of the face */
+  SwRegion *obstacles, *deductible; /* all, and the large ones; NULL if there are none */
+  GArray *cut_outs;                 /* (element-type SwCutOut) */
+  GArray *tiers;                    /* (element-type SwTier) */
+  GArray *runs;                     /* (element-type SwRun) */
+  GArray *trenches;                 /* (element-type SwTrench) */
   SwFaceLayout *out;
-  GArray *pins; /* (element-type SwPinPlace) */
+  GArray *pins;                   /* (element-type SwPinPlace) */
+  const struct SwRingRows *rings; /* only while pins are set; NULL without obstacles */
 } SwLaying;
 
 static inline double
@@ -26,6 +31,33 @@ sw_practice_get (const SwPractice *practice, SwPracticeValue value)
 {
   return practice->values[value].value;
 }
+
+/** Regions of the obstacles; SW_E_OBSTACLE for one that is no simple outline. */
+SwStatus sw_lay_obstacles (SwLaying *laying);
+
+/** Size, edge and collar of every obstacle; tiers must be laid. (transfer full) */
+SwObstaclePlace *sw_place_obstacles (const SwLaying *laying);
+
+/** What a chain's edges are told apart by: the tier before obstacles, NULL without any. */
+const SwRegion *sw_before_obstacles (const SwLaying *laying, guint tier);
+
+/** Pins keep this far from an obstacle on plan, and trenches on the ground. */
+#define SW_OBSTACLE_CLEAR_M 0.10
+
+/** True area of the surface over a region, holes left out. */
+double sw_region_true_area_m2 (const SwGround *ground, const SwRegion *region);
+
+/** Zones are simple outlines of known soils: SW_E_ZONE, SW_E_UNKNOWN_ID. */
+SwStatus sw_check_zones (const SwLayout *layout, const SwFace *face);
+
+/** Fill the pin lengths of a face and the pin of its own soil. */
+void sw_lay_pin_lengths (const SwLayout *layout, SwFaceLayout *face);
+
+/** Longest pin length under each run. */
+void sw_lay_run_lengths (SwLaying *laying);
+
+/** Give each pin its length. */
+void sw_measure_pins (SwLaying *laying);
 
 /** Tiers with their extent, gradient, area and lap; SW_E_EMPTY if the outline misses the face. */
 SwStatus sw_lay_tiers (SwLaying *laying);

@@ -2,9 +2,6 @@
 #include "layout-private.h"
 #include <math.h>
 
-/* A pin must reach so far into firm ground below loose topsoil. */
-#define FIRM_HOLD_M 0.075
-
 static void
 clear_trench (gpointer data)
 {
@@ -21,6 +18,9 @@ laying_new (const SwJob *job, const SwPractice *practice, const SwFace *face)
   laying->job = job;
   laying->tiers = g_array_new (FALSE, TRUE, sizeof (SwTier));
   laying->regions = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
+  laying->covers = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
+  laying->stands = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
+  laying->cut_outs = g_array_new (FALSE, TRUE, sizeof (SwCutOut));
   laying->runs = g_array_new (FALSE, TRUE, sizeof (SwRun));
   laying->trenches = g_array_new (FALSE, TRUE, sizeof (SwTrench));
   g_array_set_clear_func (laying->trenches, clear_trench);
@@ -39,7 +39,12 @@ laying_free (gpointer data)
   g_clear_pointer (&laying->runs, g_array_unref);
   g_clear_pointer (&laying->trenches, g_array_unref);
   g_clear_pointer (&laying->pins, g_array_unref);
+  g_clear_pointer (&laying->cut_outs, g_array_unref);
   g_ptr_array_unref (laying->regions);
+  g_ptr_array_unref (laying->covers);
+  g_ptr_array_unref (laying->stands);
+  sw_region_free (laying->obstacles);
+  sw_region_free (laying->deductible);
   g_free (laying);
 }
 
@@ -52,6 +57,8 @@ lay_ground (SwLaying *laying)
   if (status == SW_OK)
     status = sw_region_new (face->outline, face->n_outline, &laying->outline);
   if (status == SW_OK)
+    status = sw_lay_obstacles (laying);
+  if (status == SW_OK)
     status = sw_lay_tiers (laying);
   if (status == SW_OK)
     status = sw_lay_runs (laying);
@@ -60,27 +67,16 @@ lay_ground (SwLaying *laying)
   return status;
 }
 
-static void
-choose_pin (const SwLayout *layout, SwFaceLayout *face)
-{
-  const SwSoil *soil = sw_catalogue_soil (layout->catalogue, face->face->soil_id);
-  double by_soil_m = face->face->loose ? soil->pin_loose_m.value : soil->pin_firm_m.value;
-
-  face->pin_need_m =
-      fmax (sw_practice_get (layout->practice, SW_PRACTICE_PIN_LENGTH_M), by_soil_m);
-  if (face->face->topsoil_m > 0.0)
-    face->pin_need_m = fmax (face->pin_need_m, face->face->topsoil_m + FIRM_HOLD_M);
-  face->pin = layout->job->pin_id[0] != '\0'
-                  ? sw_catalogue_pin (layout->catalogue, layout->job->pin_id)
-                  : sw_catalogue_pin_of_length (layout->catalogue, face->pin_need_m);
-}
-
 /* Hand over what the first half of the work made. */
 static void
 take_ground (SwLaying *laying, SwFaceLayout *out)
 {
   laying->out = out;
   out->face = laying->face;
+  out->n_obstacles = laying->stands->len;
+  out->obstacles = sw_place_obstacles (laying);
+  out->n_cut_outs = laying->cut_outs->len;
+  out->cut_outs = (SwCutOut *) g_array_free (g_steal_pointer (&laying->cut_outs), FALSE);
   out->ground = g_steal_pointer (&laying->ground);
   out->n_tiers = laying->tiers->len;
   out->n_runs = laying->runs->len;
@@ -98,13 +94,17 @@ take_pins (SwLaying *laying)
   out->n_pins = laying->pins->len;
   out->pins = (SwPinPlace *) g_array_free (g_steal_pointer (&laying->pins), FALSE);
   for (gsize i = 0; i < out->n_pins; i++)
-    out->pins_by_role[out->pins[i].role]++;
+    {
+      out->pins_by_role[out->pins[i].role]++;
+      out->pin_lengths[out->pins[i].length].count++;
+    }
 }
 
 static SwStatus
 look_up (SwLayout *layout, int *bad_face)
 {
   const SwJob *job = layout->job;
+  SwStatus status = SW_OK;
 
   layout->practice = sw_job_practice (job, layout->catalogue);
   layout->blanket = sw_catalogue_blanket (layout->catalogue, job->blanket_id);
@@ -112,17 +112,18 @@ look_up (SwLayout *layout, int *bad_face)
       || (job->pin_id[0] != '\0'
           && sw_catalogue_pin (layout->catalogue, job->pin_id) == NULL))
     return SW_E_UNKNOWN_ID;
-  for (guint i = 0; i < job->faces->len; i++)
+  for (guint i = 0; i < job->faces->len && status == SW_OK; i++)
     {
       const SwFace *face = g_ptr_array_index (job->faces, i);
 
+      *bad_face = (int) i;
       if (sw_catalogue_soil (layout->catalogue, face->soil_id) == NULL)
-        {
-          *bad_face = (int) i;
-          return SW_E_UNKNOWN_ID;
-        }
+        return SW_E_UNKNOWN_ID;
+      status = sw_check_zones (layout, face);
     }
-  return SW_OK;
+  if (status == SW_OK)
+    *bad_face = -1;
+  return status;
 }
 
 /* Practice numbers that would make a count endless are refused before anything is counted. */
@@ -132,7 +133,7 @@ check_practice (const SwPractice *practice)
   static const SwPracticeValue spacings[] = {
     SW_PRACTICE_TRENCH_PIN_M,  SW_PRACTICE_TOE_PIN_M,  SW_PRACTICE_SIDE_LAP_PIN_M,
     SW_PRACTICE_EDGE_PIN_M,    SW_PRACTICE_PIN_DOWN_M, SW_PRACTICE_PIN_ACROSS_M,
-    SW_PRACTICE_END_LAP_PIN_M, SW_PRACTICE_SLOT_PIN_M
+    SW_PRACTICE_END_LAP_PIN_M, SW_PRACTICE_SLOT_PIN_M, SW_PRACTICE_RING_PIN_M
   };
 
   for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
@@ -171,7 +172,7 @@ lay_faces (SwLayout *layout, GPtrArray *layings, int *bad_face)
       if (status != SW_OK)
         return status;
       take_ground (laying, &layout->faces[i]);
-      choose_pin (layout, &layout->faces[i]);
+      sw_lay_pin_lengths (layout, &layout->faces[i]);
     }
   *bad_face = -1;
   return layout->n_faces > 0 ? SW_OK : SW_E_EMPTY;
@@ -229,6 +230,9 @@ clear_face (SwFaceLayout *face)
   g_free (face->runs);
   g_free (face->trenches);
   g_free (face->pins);
+  g_free (face->pin_lengths);
+  g_free (face->obstacles);
+  g_free (face->cut_outs);
 }
 
 void

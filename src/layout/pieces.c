@@ -85,8 +85,8 @@ cut_run_by (Cutter *cutter, const SwJointing *jointing, guint face_index, guint 
   return SW_OK;
 }
 
-/* Where the joints of the strip before leave no room at all, a joint beside one of them is
- * better than no plan. */
+/* Where the joints of the strip before and the obstacles leave no room at all, a joint
+ * beside one of them is better than no plan. */
 static SwStatus
 cut_run (Cutter *cutter, guint face_index, guint run_index)
 {
@@ -94,7 +94,7 @@ cut_run (Cutter *cutter, guint face_index, guint run_index)
   Cutter before = *cutter;
   guint pieces = cutter->pieces->len;
   g_autoptr (SwJointing) staggered =
-      sw_jointing_new (cutter->layout, face_index, run_index, cut);
+      sw_jointing_new (cutter->layout, face_index, run_index, cut, TRUE);
   g_autoptr (SwJointing) alone = NULL;
   SwStatus status = cut_run_by (cutter, staggered, face_index, run_index);
 
@@ -102,7 +102,7 @@ cut_run (Cutter *cutter, guint face_index, guint run_index)
     return status;
   *cutter = before;
   g_array_set_size (cutter->pieces, pieces);
-  alone = sw_jointing_new (cutter->layout, face_index, run_index, NULL);
+  alone = sw_jointing_new (cutter->layout, face_index, run_index, NULL, FALSE);
   return cut_run_by (cutter, alone, face_index, run_index);
 }
 

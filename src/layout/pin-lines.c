@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "pin-lines.h"
 #include "chain.h"
+#include "ring.h"
 #include <math.h>
 #include <slopewright/base/count.h>
 
@@ -10,11 +11,12 @@
 void
 sw_add_pin (SwLaying *laying, guint tier, SwPinRole role, double along_m, double down_m)
 {
-  SwPinPlace pin = { (float) along_m,
-                     (float) sw_ground_out_m (laying->out->ground, along_m, down_m),
-                     (float) down_m, (guint16) role, (guint16) tier };
+  double out_m = sw_ground_out_m (laying->out->ground, along_m, down_m);
+  SwPinPlace pin = { (float) along_m, (float) out_m, (float) down_m,
+                     (guint16) tier,  (guint8) role, 0 };
 
-  g_array_append_val (laying->pins, pin);
+  if (!sw_ring_rows_bar (laying->rings, role, (SwPoint){ along_m, out_m }))
+    g_array_append_val (laying->pins, pin);
 }
 
 /* The same, if there is ground of the tier: a row across a strip may pass its outline. */
@@ -25,12 +27,8 @@ add_pin_inside (SwLaying *laying, guint tier, SwPinRole role, double along_m,
   const SwRegion *region = g_ptr_array_index (laying->regions, tier);
   SwPoint plan = { along_m, sw_ground_out_m (laying->out->ground, along_m, down_m) };
 
-  for (guint i = 0; i < sw_region_rings (region); i++)
-    if (sw_ring_contains (sw_region_ring (region, i), plan))
-      {
-        sw_add_pin (laying, tier, role, along_m, down_m);
-        return;
-      }
+  if (sw_region_contains (region, plan))
+    sw_add_pin (laying, tier, role, along_m, down_m);
 }
 
 /* All round a heap a line ends where it began. */
@@ -155,12 +153,26 @@ pin_edges (SwLaying *laying)
 {
   for (guint t = 0; t < laying->out->n_tiers; t++)
     {
-      g_autoptr (GPtrArray) chains =
-          sw_chains_new (g_ptr_array_index (laying->regions, t), laying->out->ground);
+      g_autoptr (GPtrArray) chains = sw_chains_new (
+          g_ptr_array_index (laying->regions, t), laying->out->ground, NULL);
 
       for (guint i = 0; i < chains->len && !laying->out->tiers[t].closed; i++)
         if (((SwChain *) chains->pdata[i])->kind == SW_CHAIN_SIDE)
           pin_edge (laying, t, chains->pdata[i]);
+    }
+}
+
+static void
+pin_rings (SwLaying *laying)
+{
+  const GArray *pins = laying->rings != NULL ? sw_ring_rows_pins (laying->rings) : NULL;
+
+  for (guint i = 0; pins != NULL && i < pins->len; i++)
+    {
+      SwRingPin pin = g_array_index (pins, SwRingPin, i);
+
+      sw_add_pin (laying, pin.tier, SW_PIN_RING, pin.at.x_m,
+                  sw_ground_down_m (laying->out->ground, pin.at));
     }
 }
 
@@ -192,9 +204,8 @@ static int
 rank (const SwPinPlace *pin)
 {
   static const int ranks[SW_PIN_ROLE_COUNT] = {
-    [SW_PIN_KEY_TRENCH] = 0, [SW_PIN_TOE] = 1,  [SW_PIN_SLOT] = 2,
-    [SW_PIN_END_LAP] = 3,    [SW_PIN_EDGE] = 4, [SW_PIN_SIDE_LAP] = 5,
-    [SW_PIN_FIELD] = 6
+    [SW_PIN_KEY_TRENCH] = 0, [SW_PIN_TOE] = 1,  [SW_PIN_SLOT] = 2,     [SW_PIN_RING] = 3,
+    [SW_PIN_END_LAP] = 4,    [SW_PIN_EDGE] = 5, [SW_PIN_SIDE_LAP] = 6, [SW_PIN_FIELD] = 7
   };
 
   return ranks[pin->role];
@@ -244,6 +255,7 @@ sw_lay_pin_lines (SwLaying *laying, const SwPiece *pieces)
   pin_trenches (laying);
   pin_edges (laying);
   pin_joints (laying, pieces);
+  pin_rings (laying);
   g_array_sort (laying->pins, compare_places);
   drop_doubles (laying);
 }

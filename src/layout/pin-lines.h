@@ -6,7 +6,7 @@
 /* Two pins nearer than this would be one pin driven twice; less than an edge row is set in. */
 #define SW_DOUBLE_PIN_M 0.04
 
-/** Pins along lines: trenches, edges and end laps, sorted by along_m, none of them double. */
+/** Pins along lines: trenches, edges, end laps and rings, sorted by along_m, none of them double. */
 void sw_lay_pin_lines (SwLaying *laying, const SwPiece *pieces);
 
 void sw_add_pin (SwLaying *laying, guint tier, SwPinRole role, double along_m,

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "pin-lines.h"
+#include "ring.h"
 #include <math.h>
 #include <slopewright/base/count.h>
 
@@ -253,13 +254,18 @@ pin_laps_and_field (const Columns *columns, guint tier_index)
 void
 sw_lay_pins (SwLaying *laying, const SwPiece *pieces)
 {
+  g_autoptr (SwRingRows) rings = sw_ring_rows_new (laying);
   Columns columns = { .laying = laying, .pieces = pieces };
 
+  laying->rings = rings;
   sw_lay_pin_lines (laying, pieces);
   columns.lines = laying->pins->len;
   columns.least_stretch = sw_least_stretch (laying);
   for (guint t = 0; t < laying->out->n_tiers; t++)
     pin_laps_and_field (&columns, t);
+  laying->rings = NULL;
+  sw_lay_run_lengths (laying);
+  sw_measure_pins (laying);
 }
 
 const char *
@@ -267,7 +273,7 @@ sw_pin_role_code (SwPinRole role)
 {
   static const char *const codes[SW_PIN_ROLE_COUNT] = { "key-trench", "slot", "side-lap",
                                                         "end-lap",    "edge", "toe",
-                                                        "field" };
+                                                        "field",      "ring" };
 
   return codes[role];
 }

@@ -1,22 +1,5 @@
 /* SPDX-License-Identifier: MIT */
 #include "region.h"
-#include <geos_c.h>
-#include <math.h>
-
-/* Slivers below a square centimetre are clipping dust, not ground. */
-#define LEAST_AREA_M2 1e-4
-
-static SwRegion *
-empty_region (void)
-{
-  SwRegion *region = g_new (SwRegion, 1);
-  guint zero = 0;
-
-  region->points = g_array_new (FALSE, FALSE, sizeof (SwPoint));
-  region->starts = g_array_new (FALSE, FALSE, sizeof (guint));
-  g_array_append_val (region->starts, zero);
-  return region;
-}
 
 void
 sw_region_free (SwRegion *region)
@@ -26,121 +9,6 @@ sw_region_free (SwRegion *region)
   g_array_unref (region->points);
   g_array_unref (region->starts);
   g_free (region);
-}
-
-static void
-add_ring (SwRegion *region, const SwPoint *points, guint count)
-{
-  if (sw_ring_area_m2 ((SwRing){ points, count }) < LEAST_AREA_M2)
-    return;
-  g_array_append_vals (region->points, points, count);
-  g_array_append_val (region->starts, region->points->len);
-}
-
-static GEOSGeometry *
-ring_to_geos (GEOSContextHandle_t geos, SwRing ring)
-{
-  GEOSCoordSequence *line = GEOSCoordSeq_create_r (geos, ring.count + 1, 2);
-
-  for (guint i = 0; i <= ring.count; i++)
-    {
-      SwPoint p = ring.points[i % ring.count];
-
-      GEOSCoordSeq_setXY_r (geos, line, i, p.x_m, p.y_m);
-    }
-  return GEOSGeom_createPolygon_r (geos, GEOSGeom_createLinearRing_r (geos, line), NULL,
-                                   0);
-}
-
-static void
-add_polygon (GEOSContextHandle_t geos, SwRegion *region, const GEOSGeometry *polygon)
-{
-  const GEOSGeometry *shell = GEOSGetExteriorRing_r (geos, polygon);
-  const GEOSCoordSequence *line = GEOSGeom_getCoordSeq_r (geos, shell);
-  unsigned count = 0;
-  g_autofree SwPoint *points = NULL;
-
-  GEOSCoordSeq_getSize_r (geos, line, &count);
-  if (count < 4)
-    return;
-  points = g_new (SwPoint, count - 1);
-  for (unsigned i = 0; i + 1 < count; i++)
-    GEOSCoordSeq_getXY_r (geos, line, i, &points[i].x_m, &points[i].y_m);
-  add_ring (region, points, count - 1);
-}
-
-/* Points and lines, where two outlines only touch, are no ground and are left out. */
-static void
-add_geometry (GEOSContextHandle_t geos, SwRegion *region, const GEOSGeometry *geometry)
-{
-  int count = GEOSGetNumGeometries_r (geos, geometry);
-
-  for (int i = 0; i < count; i++)
-    {
-      const GEOSGeometry *part = GEOSGetGeometryN_r (geos, geometry, i);
-
-      if (GEOSGeomTypeId_r (geos, part) == GEOS_POLYGON && !GEOSisEmpty_r (geos, part))
-        add_polygon (geos, region, part);
-      else if (GEOSGeomTypeId_r (geos, part) == GEOS_GEOMETRYCOLLECTION)
-        add_geometry (geos, region, part);
-    }
-}
-
-SwStatus
-sw_region_new (const SwPoint *outline, guint count, SwRegion **region)
-{
-  GEOSContextHandle_t geos;
-  GEOSGeometry *polygon;
-  gboolean valid;
-
-  if (count < 3)
-    return SW_E_FEW_POINTS;
-  for (guint i = 0; i < count; i++)
-    if (!isfinite (outline[i].x_m) || !isfinite (outline[i].y_m))
-      return SW_E_RANGE;
-  geos = GEOS_init_r ();
-  polygon = ring_to_geos (geos, (SwRing){ outline, count });
-  valid = GEOSisValid_r (geos, polygon) == 1;
-  GEOSGeom_destroy_r (geos, polygon);
-  GEOS_finish_r (geos);
-  if (!valid || sw_ring_area_m2 ((SwRing){ outline, count }) < LEAST_AREA_M2)
-    return SW_E_OUTLINE;
-  *region = empty_region ();
-  add_ring (*region, outline, count);
-  return SW_OK;
-}
-
-SwRegion *
-sw_region_clip (const SwRegion *region, SwRing window_ring)
-{
-  GEOSContextHandle_t geos = GEOS_init_r ();
-  GEOSGeometry *window = ring_to_geos (geos, window_ring);
-  SwRegion *clipped = empty_region ();
-
-  for (guint i = 0; i < sw_region_rings (region); i++)
-    {
-      GEOSGeometry *polygon = ring_to_geos (geos, sw_region_ring (region, i));
-      GEOSGeometry *common = GEOSIntersection_r (geos, polygon, window);
-
-      if (common != NULL)
-        add_geometry (geos, clipped, common);
-      GEOSGeom_destroy_r (geos, common);
-      GEOSGeom_destroy_r (geos, polygon);
-    }
-  GEOSGeom_destroy_r (geos, window);
-  GEOS_finish_r (geos);
-  return clipped;
-}
-
-SwRegion *
-sw_region_clip_box (const SwRegion *region, SwBox box)
-{
-  SwPoint corners[] = { { box.x0_m, box.y0_m },
-                        { box.x1_m, box.y0_m },
-                        { box.x1_m, box.y1_m },
-                        { box.x0_m, box.y1_m } };
-
-  return sw_region_clip (region, (SwRing){ corners, G_N_ELEMENTS (corners) });
 }
 
 guint
@@ -158,13 +26,39 @@ sw_region_ring (const SwRegion *region, guint index)
   return (SwRing){ &g_array_index (region->points, SwPoint, from), to - from };
 }
 
+gboolean
+sw_region_is_hole (const SwRegion *region, guint index)
+{
+  return sw_ring_signed_area_m2 (sw_region_ring (region, index)) < 0.0;
+}
+
+gboolean
+sw_region_contains (const SwRegion *region, SwPoint point)
+{
+  gboolean inside = FALSE;
+
+  for (guint i = 0; i < sw_region_rings (region); i++)
+    if (sw_ring_contains (sw_region_ring (region, i), point))
+      inside = !sw_region_is_hole (region, i);
+  return inside;
+}
+
+gboolean
+sw_region_on_edge (const SwRegion *region, SwPoint point)
+{
+  for (guint i = 0; i < sw_region_rings (region); i++)
+    if (sw_ring_on_edge (sw_region_ring (region, i), point))
+      return TRUE;
+  return FALSE;
+}
+
 double
 sw_region_area_m2 (const SwRegion *region)
 {
   double area = 0.0;
 
   for (guint i = 0; i < sw_region_rings (region); i++)
-    area += sw_ring_area_m2 (sw_region_ring (region, i));
+    area += sw_ring_signed_area_m2 (sw_region_ring (region, i));
   return area;
 }
 
@@ -176,32 +70,41 @@ sw_region_box (const SwRegion *region)
 }
 
 static int
-compare_spans (gconstpointer a, gconstpointer b)
+compare_doubles (gconstpointer a, gconstpointer b)
 {
-  double x = ((const SwSpan *) a)->from_m, y = ((const SwSpan *) b)->from_m;
+  double x = *(const double *) a, y = *(const double *) b;
 
   return (x > y) - (x < y);
 }
 
+/* Ends of the spans of all rings, taken in order, lead in and out of the ground by turns. */
 static void
 cut (const SwRegion *region, double at_m, GArray *spans,
      void (*cut_ring) (SwRing ring, double at_m, GArray *spans))
 {
-  g_autoptr (GArray) part = NULL;
+  g_autoptr (GArray) ends = NULL;
 
   if (sw_region_rings (region) == 1)
     {
       cut_ring (sw_region_ring (region, 0), at_m, spans);
       return;
     }
-  g_array_set_size (spans, 0);
-  part = g_array_new (FALSE, FALSE, sizeof (SwSpan));
+  ends = g_array_new (FALSE, FALSE, sizeof (double));
   for (guint i = 0; i < sw_region_rings (region); i++)
     {
-      cut_ring (sw_region_ring (region, i), at_m, part);
-      g_array_append_vals (spans, part->data, part->len);
+      cut_ring (sw_region_ring (region, i), at_m, spans);
+      g_array_append_vals (ends, spans->data, 2 * spans->len);
     }
-  g_array_sort (spans, compare_spans);
+  g_array_sort (ends, compare_doubles);
+  g_array_set_size (spans, 0);
+  for (guint i = 0; i + 1 < ends->len; i += 2)
+    {
+      SwSpan span = { g_array_index (ends, double, i),
+                      g_array_index (ends, double, i + 1) };
+
+      if (span.to_m > span.from_m)
+        g_array_append_val (spans, span);
+    }
 }
 
 void

@@ -4,8 +4,10 @@
 #include <slopewright/base/polygon.h>
 
 /**
- * SwRegion: part of a plan, as one or more rings without holes. Clipping is
- * GEOS's work; a region only keeps what came out.
+ * SwRegion: part of a plan: rings round ground, each followed by the rings
+ * round its holes. Rings turn from along towards out, holes the other way, so
+ * that the ground is always on the same hand. Clipping is GEOS's work; a
+ * region only keeps what came out.
  */
 typedef struct
 {
@@ -22,11 +24,33 @@ SwRegion *sw_region_clip (const SwRegion *region, SwRing window);
 
 /** The same for an axis-parallel window. */
 SwRegion *sw_region_clip_box (const SwRegion *region, SwBox box);
+
+/** What of @a is not in @b, is in both, is in either. (transfer full) */
+SwRegion *sw_region_minus (const SwRegion *a, const SwRegion *b);
+SwRegion *sw_region_common (const SwRegion *a, const SwRegion *b);
+SwRegion *sw_region_union (const SwRegion *a, const SwRegion *b);
+
+/** @region and all within @by_m of it; corners stay corners. (transfer full) */
+SwRegion *sw_region_grown (const SwRegion *region, double by_m);
+SwRegion *sw_region_copy (const SwRegion *region);
+
+/**
+ * sw_region_edges_within:
+ *
+ * Returns: (transfer full) (element-type GArray of SwPoint): the edge of
+ *   @region as far as it lies in @area; a closed line repeats its first point
+ */
+GPtrArray *sw_region_edges_within (const SwRegion *region, const SwRegion *area);
 void sw_region_free (SwRegion *region);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwRegion, sw_region_free)
 
 guint sw_region_rings (const SwRegion *region);
 SwRing sw_region_ring (const SwRegion *region, guint index);
+gboolean sw_region_is_hole (const SwRegion *region, guint index);
+gboolean sw_region_contains (const SwRegion *region, SwPoint point);
+
+/** Whether @point is within 0.1 mm of an edge. */
+gboolean sw_region_on_edge (const SwRegion *region, SwPoint point);
 double sw_region_area_m2 (const SwRegion *region);
 
 /** Box of all rings. @region must have one. */

@@ -75,7 +75,9 @@ fill_terms (const SwLaying *laying, const SwTier *tier, SwRun *run)
   const SwPractice *practice = laying->practice;
   SwRunTerms *terms = &run->terms;
 
-  terms->set_back = sw_practice_get (practice, SW_PRACTICE_SET_BACK_M);
+  /* Under an obstacle there is no ground to set the trench back on. */
+  if (!run->obstacle_above)
+    terms->set_back = sw_practice_get (practice, SW_PRACTICE_SET_BACK_M);
   terms->key_lining = sw_lining_m (
       practice->trench_lining, sw_practice_get (practice, SW_PRACTICE_TRENCH_DEPTH_M),
       sw_practice_get (practice, SW_PRACTICE_TRENCH_WIDTH_M));
@@ -88,54 +90,149 @@ fill_terms (const SwLaying *laying, const SwTier *tier, SwRun *run)
                + terms->slots + terms->toe;
 }
 
+/* Part of a strip that one run covers. */
+typedef struct
+{
+  SwSpan out, along;
+  gboolean obstacle_above, obstacle_below;
+} Stretch;
+
+/* Holes that the obstacles of the tier make in a run. */
 static void
-add_stretch (SwLaying *laying, guint tier_index, SwRun run, SwSpan out, int part)
+add_cut_outs (SwLaying *laying, const GPtrArray *stands, SwRun *run)
+{
+  SwBox box = { run->along_from_m, run->out_from_m, run->along_to_m, run->out_to_m };
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+
+  run->first_cut_out = laying->cut_outs->len;
+  for (guint i = 0; i < stands->len; i++)
+    {
+      g_autoptr (SwRegion) hole = sw_region_clip_box (stands->pdata[i], box);
+      SwCutOut cut_out = { .obstacle = i };
+      SwBox extent;
+
+      if (sw_region_rings (hole) == 0)
+        continue;
+      extent = sw_region_box (hole);
+      cut_out.along_from_m = extent.x0_m;
+      cut_out.along_to_m = extent.x1_m;
+      cut_out.down_from_m =
+          sw_ground_down_m (laying->ground, (SwPoint){ middle_m, extent.y0_m });
+      cut_out.down_to_m =
+          sw_ground_down_m (laying->ground, (SwPoint){ middle_m, extent.y1_m });
+      g_array_append_val (laying->cut_outs, cut_out);
+    }
+  run->n_cut_outs = laying->cut_outs->len - run->first_cut_out;
+}
+
+static void
+add_stretch (SwLaying *laying, guint tier_index, const GPtrArray *stands, SwRun run,
+             const Stretch *stretch)
 {
   const SwTier *tier = &g_array_index (laying->tiers, SwTier, tier_index);
   double middle_m = (run.along_from_m + run.along_to_m) / 2.0;
 
   run.tier = tier_index;
-  run.part = part;
-  run.out_from_m = out.from_m;
-  run.out_to_m = out.to_m;
-  run.down_from_m = sw_ground_down_m (laying->ground, (SwPoint){ middle_m, out.from_m });
-  run.down_to_m = sw_ground_down_m (laying->ground, (SwPoint){ middle_m, out.to_m });
+  run.out_from_m = stretch->out.from_m;
+  run.out_to_m = stretch->out.to_m;
+  run.obstacle_above = stretch->obstacle_above;
+  run.obstacle_below = stretch->obstacle_below;
+  run.down_from_m =
+      sw_ground_down_m (laying->ground, (SwPoint){ middle_m, run.out_from_m });
+  run.down_to_m = sw_ground_down_m (laying->ground, (SwPoint){ middle_m, run.out_to_m });
   fill_terms (laying, tier, &run);
+  add_cut_outs (laying, stands, &run);
   g_array_append_val (laying->runs, run);
 }
 
+/* Upper first; of two that begin together the longer, which then takes the other in. */
 static int
-compare_spans (gconstpointer a, gconstpointer b)
+compare_stretches (gconstpointer a, gconstpointer b)
 {
-  double x = ((const SwSpan *) a)->from_m, y = ((const SwSpan *) b)->from_m;
+  const Stretch *x = a, *y = b;
+  gint64 from = sw_ticks (x->out.from_m - y->out.from_m);
+  gint64 to = sw_ticks (y->out.to_m - x->out.to_m);
 
-  return (x > y) - (x < y);
+  return from != 0 ? (from > 0 ? 1 : -1) : (to > 0) - (to < 0);
 }
 
-/* Stretches of a strip: extents down the slope of what the strip covers, joined where they
- * overlap. */
+/* Whether the topmost (lowest) edge of a piece of a strip lies against an obstacle. */
+static gboolean
+ends_at_obstacle (SwRing ring, const SwRegion *whole, gboolean top)
+{
+  double best_m = INFINITY;
+  gboolean obstacle = FALSE;
+
+  for (guint i = 0, j = ring.count - 1; i < ring.count && whole != NULL; j = i++)
+    {
+      SwPoint a = ring.points[j], b = ring.points[i];
+      SwPoint middle = { (a.x_m + b.x_m) / 2.0, (a.y_m + b.y_m) / 2.0 };
+      double key_m = top ? middle.y_m : -middle.y_m;
+
+      if (sw_ticks (fabs (b.x_m - a.x_m)) == 0 || key_m >= best_m)
+        continue;
+      best_m = key_m;
+      obstacle = !sw_region_on_edge (whole, middle);
+    }
+  return obstacle;
+}
+
+/* Two pieces side by side take one run; where one lies mostly below the other, the strip
+ * is cut through. */
+static gboolean
+in_one_run (const Stretch *above, const Stretch *below)
+{
+  double both_m = fmin (above->along.to_m, below->along.to_m)
+                  - fmax (above->along.from_m, below->along.from_m);
+  double narrower_m = fmin (above->along.to_m - above->along.from_m,
+                            below->along.to_m - below->along.from_m);
+
+  if (sw_ticks (below->out.from_m) > sw_ticks (above->out.to_m))
+    return FALSE;
+  return sw_ticks (below->out.to_m) <= sw_ticks (above->out.to_m)
+         || both_m < narrower_m / 2.0;
+}
+
 static void
-find_stretches (const SwRegion *strip, GArray *stretches)
+join (Stretch *above, const Stretch *below)
+{
+  if (below->out.to_m > above->out.to_m)
+    {
+      above->out.to_m = below->out.to_m;
+      above->obstacle_below = below->obstacle_below;
+    }
+  above->along.from_m = fmin (above->along.from_m, below->along.from_m);
+  above->along.to_m = fmax (above->along.to_m, below->along.to_m);
+}
+
+/* Stretches of a strip: extents down the slope of what the strip covers. */
+static void
+find_stretches (const SwRegion *strip, const SwRegion *whole, GArray *stretches)
 {
   g_array_set_size (stretches, 0);
   for (guint i = 0; i < sw_region_rings (strip); i++)
     {
-      SwBox box = sw_ring_box (sw_region_ring (strip, i));
-      SwSpan span = { box.y0_m, box.y1_m };
+      SwRing ring = sw_region_ring (strip, i);
+      SwBox box = sw_ring_box (ring);
+      Stretch stretch = { { box.y0_m, box.y1_m },
+                          { box.x0_m, box.x1_m },
+                          ends_at_obstacle (ring, whole, TRUE),
+                          ends_at_obstacle (ring, whole, FALSE) };
 
-      g_array_append_val (stretches, span);
+      if (!sw_region_is_hole (strip, i))
+        g_array_append_val (stretches, stretch);
     }
-  g_array_sort (stretches, compare_spans);
+  g_array_sort (stretches, compare_stretches);
   for (guint i = 1; i < stretches->len;)
     {
-      SwSpan *above = &g_array_index (stretches, SwSpan, i - 1);
-      SwSpan *below = &g_array_index (stretches, SwSpan, i);
+      Stretch *above = &g_array_index (stretches, Stretch, i - 1);
+      const Stretch *below = &g_array_index (stretches, Stretch, i);
 
-      if (sw_ticks (below->from_m) > sw_ticks (above->to_m))
+      if (!in_one_run (above, below))
         i++;
       else
         {
-          above->to_m = fmax (above->to_m, below->to_m);
+          join (above, below);
           g_array_remove_index (stretches, i);
         }
     }
@@ -156,29 +253,45 @@ strip_edges (const SwLaying *laying, const SwTier *tier, int index)
   return (SwSpan){ tier->along_to_m - far_m, tier->along_to_m - near_m };
 }
 
+/* The obstacles as far as they stand in the tier, in their order. */
+static GPtrArray *
+stands_in (const SwLaying *laying, const SwRegion *region)
+{
+  GPtrArray *stands = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
+
+  for (guint i = 0; i < laying->stands->len; i++)
+    g_ptr_array_add (stands, sw_region_common (laying->stands->pdata[i], region));
+  return stands;
+}
+
 static int
 lay_strips (SwLaying *laying, guint tier_index, int number)
 {
   const SwRegion *region = g_ptr_array_index (laying->regions, tier_index);
+  const SwRegion *cover = g_ptr_array_index (laying->covers, tier_index);
   SwTier *tier = &g_array_index (laying->tiers, SwTier, tier_index);
   SwBox box = sw_region_box (region);
-  g_autoptr (GArray) stretches = g_array_new (FALSE, FALSE, sizeof (SwSpan));
+  g_autoptr (GPtrArray) stands = stands_in (laying, region);
+  g_autoptr (GArray) stretches = g_array_new (FALSE, FALSE, sizeof (Stretch));
 
   tier->first_run = laying->runs->len;
   for (int i = 0; i < tier->strips; i++)
     {
       SwSpan along = strip_edges (laying, tier, i);
       g_autoptr (SwRegion) strip = sw_region_clip_box (
-          region, (SwBox){ along.from_m, box.y0_m, along.to_m, box.y1_m });
+          cover, (SwBox){ along.from_m, box.y0_m, along.to_m, box.y1_m });
       SwRun run = { .number = number,
                     .along_from_m = along.from_m,
                     .along_to_m = along.to_m,
                     .width_m = (along.to_m - along.from_m) * tier->stretch };
 
-      find_stretches (strip, stretches);
+      find_stretches (strip, sw_before_obstacles (laying, tier_index), stretches);
       for (guint s = 0; s < stretches->len; s++)
-        add_stretch (laying, tier_index, run, g_array_index (stretches, SwSpan, s),
-                     stretches->len > 1 ? (int) s + 1 : 0);
+        {
+          run.part = stretches->len > 1 ? (int) s + 1 : 0;
+          add_stretch (laying, tier_index, stands, run,
+                       &g_array_index (stretches, Stretch, s));
+        }
       if (stretches->len > 0)
         number++;
     }

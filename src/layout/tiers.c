@@ -150,23 +150,38 @@ check_counts (const SwTier *tier)
              : SW_OK;
 }
 
+static SwRegion *
+less (const SwRegion *region, const SwRegion *obstacles)
+{
+  return obstacles != NULL ? sw_region_minus (region, obstacles)
+                           : sw_region_copy (region);
+}
+
+static void
+measure_net (const SwLaying *laying, const SwRegion *region, SwTier *tier)
+{
+  double whole_m2 = sw_region_true_area_m2 (laying->ground, region);
+  g_autoptr (SwRegion) net = less (region, laying->deductible);
+
+  tier->net_m2 = laying->deductible != NULL ? sw_region_true_area_m2 (laying->ground, net)
+                                            : whole_m2;
+  tier->deducted_m2 = whole_m2 - tier->net_m2;
+}
+
 static SwStatus
 lay_tier (SwLaying *laying, SwReach reach)
 {
   const SwPractice *practice = laying->practice;
   SwTier tier = { .reach = reach };
-  SwRegion *region = clip_to_reach (laying, reach);
+  g_autoptr (SwRegion) region = clip_to_reach (laying, reach);
+  g_autoptr (SwRegion) cover = less (region, laying->obstacles);
   SwStatus status;
 
-  if (sw_region_rings (region) == 0)
-    {
-      sw_region_free (region);
-      return SW_OK;
-    }
+  if (sw_region_rings (cover) == 0)
+    return SW_OK;
   measure_tier (laying->ground, region, &tier);
   tier.closed = goes_all_round (laying->face, &tier);
-  for (guint i = 0; i < sw_region_rings (region); i++)
-    tier.net_m2 += sw_ground_area_m2 (laying->ground, sw_region_ring (region, i));
+  measure_net (laying, region, &tier);
   tier.end_lap_m = sw_practice_get (
       practice,
       as_steep_as (tier.steepest_rad, sw_practice_get (practice, SW_PRACTICE_STEEP_HV))
@@ -180,7 +195,8 @@ lay_tier (SwLaying *laying, SwReach reach)
   if (status == SW_OK)
     status = check_counts (&tier);
   g_array_append_val (laying->tiers, tier);
-  g_ptr_array_add (laying->regions, region);
+  g_ptr_array_add (laying->regions, g_steal_pointer (&region));
+  g_ptr_array_add (laying->covers, g_steal_pointer (&cover));
   return status;
 }
 

@@ -79,7 +79,7 @@ static const char *const pin_places[SW_PIN_ROLE_COUNT] = {
   [SW_PIN_KEY_TRENCH] = "pins_key", [SW_PIN_SLOT] = "pins_slot",
   [SW_PIN_SIDE_LAP] = "pins_side",  [SW_PIN_END_LAP] = "pins_end",
   [SW_PIN_EDGE] = "pins_edge",      [SW_PIN_TOE] = "pins_toe",
-  [SW_PIN_FIELD] = "pins_field",
+  [SW_PIN_FIELD] = "pins_field",    [SW_PIN_RING] = "pins_ring",
 };
 
 static void

@@ -6,8 +6,10 @@
 #include <math.h>
 #include <string.h>
 
-#define FACE_ID_LENGTH 8
+#define ID_LENGTH 8
 #define MOST_POINTS 10000
+#define MOST_OBSTACLES 1000
+#define MOST_ZONES 200
 #define FARTHEST_M 10000.0 /* ten kilometres: beyond it a number was mistyped */
 
 static const SwJsonRange coordinate_m = { -FARTHEST_M, FARTHEST_M, FALSE, FALSE };
@@ -160,6 +162,7 @@ read_materials (const SwJsonPlace *root, SwJob *job)
   job->roll_core_m = read_extra (&roll, "core_m", 1.0);
   job->surplus = (SwSurplus) read_option (root, "surplus", sw_surplus_words);
   job->joints = (SwJoints) read_option (root, "joints", sw_joints_words);
+  job->zone_rule = (SwZoneRule) read_option (root, "zone_rule", sw_zone_rule_words);
   read_text (root, "pin_id", &job->pin_id);
 }
 
@@ -315,49 +318,127 @@ read_crest_and_toe (const SwJsonPlace *place, SwFace *face)
                       face->crest);
 }
 
-static void
-read_outline (const SwJsonPlace *place, SwFace *face)
+static SwPoint *
+read_outline (const SwJsonPlace *place, guint *count)
 {
   SwJsonPlace outline = sw_json_member (place, "outline_m");
-  guint count = 0;
-  g_autofree SwPoint *points =
-      read_points (&outline, 3, "a list of at least three points [along, out]",
-                   "a point [along, out] in metres", &count);
 
-  sw_face_set_outline (face, points, count);
+  return read_points (&outline, 3, "a list of at least three points [along, out]",
+                      "a point [along, out] in metres", count);
+}
+
+/* Faces, obstacles and zones all begin with their id. */
+static gboolean
+has_id (const GPtrArray *others, const char *id)
+{
+  for (guint i = 0; i < others->len; i++)
+    if (g_str_equal (*(char *const *) others->pdata[i], id))
+      return TRUE;
+  return FALSE;
 }
 
 static char *
-read_face_id (const SwJsonPlace *place, const SwJob *job)
+read_id (const SwJsonPlace *place, const GPtrArray *others, const char *what)
 {
   SwJsonPlace id_place = sw_json_member (place, "id");
   char *id = sw_json_string (&id_place);
   gsize n = strlen (id);
   gsize fitting = strspn (id, G_CSET_A_2_Z G_CSET_a_2_z G_CSET_DIGITS "-");
 
-  if (n == 0 || n > FACE_ID_LENGTH || fitting != n)
+  G_STATIC_ASSERT (G_STRUCT_OFFSET (SwFace, id) == 0);
+  G_STATIC_ASSERT (G_STRUCT_OFFSET (SwObstacle, id) == 0);
+  G_STATIC_ASSERT (G_STRUCT_OFFSET (SwZone, id) == 0);
+  if (n == 0 || n > ID_LENGTH || fitting != n)
     sw_json_expected (&id_place, "one to eight letters A to Z, digits or hyphens");
-  if (sw_job_face (job, id) != NULL)
-    sw_json_expected (&id_place, "an id that no other face has");
+  if (has_id (others, id))
+    sw_json_expected (&id_place, "an id that no other %s has", what);
   return id;
+}
+
+static SwObstacle *
+read_obstacle (const SwJsonPlace *place, const SwFace *face)
+{
+  g_autofree char *id = read_id (place, face->obstacles, "obstacle of the face");
+  SwObstacle *obstacle = sw_obstacle_new (id);
+  guint count = 0;
+  g_autofree SwPoint *points = read_outline (place, &count);
+
+  read_text (place, "name", &obstacle->name);
+  sw_obstacle_set_outline (obstacle, points, count);
+  return obstacle;
+}
+
+static SwZone *
+read_zone (const SwJsonPlace *place, const SwFace *face)
+{
+  g_autofree char *id = read_id (place, face->zones, "zone of the face");
+  SwZone *zone = sw_zone_new (id);
+  SwJsonPlace loose = sw_json_member (place, "loose");
+  guint count = 0;
+  g_autofree SwPoint *points = read_outline (place, &count);
+
+  read_text (place, "name", &zone->name);
+  sw_zone_set_outline (zone, points, count);
+  read_words (place, "soil", &zone->soil_id);
+  zone->loose = sw_json_boolean (&loose);
+  zone->topsoil_m = read_number (place, "topsoil_m", 0.0, 10.0);
+  return zone;
+}
+
+/* Elements of an optional list, none once there is trouble. */
+static gsize
+count_parts (const SwJsonPlace *list, gsize most, const char *expected)
+{
+  gsize count = list->value != NULL ? sw_json_list (list, 0, expected) : 0;
+
+  if (count > most)
+    sw_json_trouble (list, SW_STORE_ERROR_VALUE,
+                     "found %" G_GSIZE_FORMAT " in the list, expected at most "
+                     "%" G_GSIZE_FORMAT,
+                     count, most);
+  return list->reader->error == NULL ? count : 0;
+}
+
+static void
+read_obstacles_and_zones (const SwJsonPlace *place, SwFace *face)
+{
+  SwJsonPlace obstacles = sw_json_member (place, "obstacles");
+  SwJsonPlace zones = sw_json_member (place, "zones");
+  gsize count = count_parts (&obstacles, MOST_OBSTACLES, "a list of obstacles");
+
+  for (gsize i = 0; i < count && place->reader->error == NULL; i++)
+    {
+      SwJsonPlace obstacle = sw_json_element (&obstacles, i);
+      g_ptr_array_add (face->obstacles, read_obstacle (&obstacle, face));
+    }
+  count = count_parts (&zones, MOST_ZONES, "a list of soil zones");
+  for (gsize i = 0; i < count && place->reader->error == NULL; i++)
+    {
+      SwJsonPlace zone = sw_json_element (&zones, i);
+      g_ptr_array_add (face->zones, read_zone (&zone, face));
+    }
 }
 
 static SwFace *
 read_face (const SwJsonPlace *place, const SwJob *job)
 {
-  g_autofree char *id = read_face_id (place, job);
+  g_autofree char *id = read_id (place, job->faces, "face");
   SwFace *face = sw_face_new (id);
   SwJsonPlace loose = sw_json_member (place, "loose");
+  g_autofree SwPoint *outline = NULL;
+  guint count = 0;
 
   read_text (place, "name", &face->name);
   read_section (place, face);
   read_crest_and_toe (place, face);
   read_further_sections (place, face);
   read_crest_form (place, face);
-  read_outline (place, face);
+  outline = read_outline (place, &count);
+  sw_face_set_outline (face, outline, count);
   read_words (place, "soil", &face->soil_id);
   face->loose = sw_json_boolean (&loose);
   face->topsoil_m = read_number (place, "topsoil_m", 0.0, 10.0);
+  read_obstacles_and_zones (place, face);
   face->leeward = (SwSide) read_choice (place, "leeward", sw_side_words);
   face->bench = (SwBenchRule) read_choice (place, "bench", sw_bench_words);
   face->obtained = (SwObtained) read_choice (place, "obtained", sw_obtained_words);

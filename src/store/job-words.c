@@ -6,6 +6,7 @@
 const char *const sw_unit_system_words[] = { "metric", "us", NULL };
 const char *const sw_paper_words[] = { "A4", "Letter", "A3", "Tabloid", NULL };
 const char *const sw_joints_words[] = { "long-runs", "save-rolls", NULL };
+const char *const sw_zone_rule_words[] = { "worse", "split", NULL };
 const char *const sw_surplus_words[] = { "spread", "trim", NULL };
 const char *const sw_crest_form_words[] = { "straight", "nose", "bowl", NULL };
 const char *const sw_side_words[] = { "left", "right", NULL };

@@ -128,6 +128,47 @@ further_tree (const SwFace *face)
 }
 
 static json_t *
+obstacles_tree (const SwFace *face)
+{
+  json_t *tree = json_array ();
+
+  for (guint i = 0; i < face->obstacles->len; i++)
+    {
+      const SwObstacle *obstacle = face->obstacles->pdata[i];
+      json_t *object = json_object ();
+
+      put_text (object, "id", obstacle->id);
+      put_text (object, "name", obstacle->name);
+      json_object_set_new (object, "outline_m",
+                           points_tree (obstacle->outline, obstacle->n_outline));
+      json_array_append_new (tree, object);
+    }
+  return tree;
+}
+
+static json_t *
+zones_tree (const SwFace *face)
+{
+  json_t *tree = json_array ();
+
+  for (guint i = 0; i < face->zones->len; i++)
+    {
+      const SwZone *zone = face->zones->pdata[i];
+      json_t *object = json_object ();
+
+      put_text (object, "id", zone->id);
+      put_text (object, "name", zone->name);
+      json_object_set_new (object, "outline_m",
+                           points_tree (zone->outline, zone->n_outline));
+      put_text (object, "soil", zone->soil_id);
+      json_object_set_new (object, "loose", json_boolean (zone->loose));
+      put_number (object, "topsoil_m", zone->topsoil_m);
+      json_array_append_new (tree, object);
+    }
+  return tree;
+}
+
+static json_t *
 face_tree (const SwFace *face)
 {
   json_t *tree = json_object ();
@@ -145,6 +186,8 @@ face_tree (const SwFace *face)
   put_text (tree, "soil", face->soil_id);
   json_object_set_new (tree, "loose", json_boolean (face->loose));
   put_number (tree, "topsoil_m", face->topsoil_m);
+  json_object_set_new (tree, "obstacles", obstacles_tree (face));
+  json_object_set_new (tree, "zones", zones_tree (face));
   put_text (tree, "leeward", sw_side_words[face->leeward]);
   put_text (tree, "bench", sw_bench_words[face->bench]);
   put_text (tree, "obtained", sw_obtained_words[face->obtained]);
@@ -178,6 +221,7 @@ sw_job_tree (const SwJob *job)
   json_object_set_new (tree, "roll", roll_tree (job));
   put_text (tree, "surplus", sw_surplus_words[job->surplus]);
   put_text (tree, "joints", sw_joints_words[job->joints]);
+  put_text (tree, "zone_rule", sw_zone_rule_words[job->zone_rule]);
   put_text (tree, "pin_id", job->pin_id);
   json_object_set_new (tree, "seed", seed_tree (&job->seed));
   json_object_set_new (tree, "site", site_tree (job->site));

@@ -89,6 +89,20 @@ add_area (const TierTally *t, const SwWorking *length, const SwWorking *width)
     sw_working_part (area, "share", tier->net_m2 / box_m2, SW_UNIT_PERCENT);
 }
 
+/* The outline less the obstacles that are large enough to be taken off. */
+static void
+add_area_less (const TierTally *t)
+{
+  const SwTier *tier = t->tier;
+  SwWorking *area = sw_tally_add (
+      t->tally, sw_working_new ("tier_area_less", tier->net_m2, SW_UNIT_M2,
+                                SW_ROUNDING_NONE, "%s.net-area", t->prefix));
+
+  sw_working_part (area, "outline", tier->net_m2 + tier->deducted_m2, SW_UNIT_M2);
+  sw_working_part (area, "deducted", tier->deducted_m2, SW_UNIT_M2);
+  sw_working_practice (area, "limit", t->layout->practice, SW_PRACTICE_DEDUCT_M2);
+}
+
 static void
 add_shape (const TierTally *t)
 {
@@ -112,7 +126,10 @@ add_shape (const TierTally *t)
   sw_working_measured (width, "from", tier->along_from_m, SW_UNIT_M);
   sw_working_measured (width, "to", tier->along_to_m, SW_UNIT_M);
   sw_working_part (width, "stretch", tier->stretch, SW_UNIT_RATIO);
-  add_area (t, length, width);
+  if (tier->deducted_m2 > 0.0)
+    add_area_less (t);
+  else
+    add_area (t, length, width);
 }
 
 static void
@@ -156,7 +173,10 @@ add_cut_of (const TierTally *t, const SwRun *run, const char *name)
       sw_tally_add (t->tally, sw_working_new ("cut_length", run->cut_m, SW_UNIT_M,
                                               SW_ROUNDING_NONE, "%s", name));
 
-  sw_working_practice (cut, "set_back", t->layout->practice, SW_PRACTICE_SET_BACK_M);
+  if (run->obstacle_above)
+    sw_working_part (cut, "set_back", run->terms.set_back, SW_UNIT_M);
+  else
+    sw_working_practice (cut, "set_back", t->layout->practice, SW_PRACTICE_SET_BACK_M);
   sw_working_part (cut, "key_lining", run->terms.key_lining, SW_UNIT_M);
   sw_working_practice (cut, "fold", t->layout->practice, SW_PRACTICE_TRENCH_FOLD_M);
   sw_working_part (cut, "face", run->terms.face, SW_UNIT_M);
@@ -275,6 +295,33 @@ add_spoil (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face)
   tally->trench_loose_m3 += loose_m3;
 }
 
+/* A patch a side of the slit that lets the obstacle through; from off-cuts, so no rolls. */
+static void
+add_collars (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face)
+{
+  double collar_m2 = 0.0, around_m = 0.0;
+  int collars = 0;
+  SwWorking *working;
+
+  for (guint i = 0; i < face->n_obstacles; i++)
+    if (face->obstacles[i].standing)
+      {
+        collar_m2 += face->obstacles[i].collar_m2;
+        around_m += face->obstacles[i].around_m;
+        collars++;
+      }
+  if (collars == 0)
+    return;
+  working = sw_tally_add (tally, sw_working_new ("collar_area", collar_m2, SW_UNIT_M2,
+                                                 SW_ROUNDING_NONE, "%s.collars",
+                                                 face->face->id));
+  sw_working_part (working, "obstacles", collars, SW_UNIT_COUNT);
+  sw_working_part (working, "around", around_m, SW_UNIT_M);
+  sw_working_practice (working, "overlap", layout->practice, SW_PRACTICE_COLLAR_M);
+  tally->collars += collars;
+  tally->collar_m2 += collar_m2;
+}
+
 void
 sw_tally_faces (SwTally *tally, const SwLayout *layout)
 {
@@ -294,6 +341,7 @@ sw_tally_faces (SwTally *tally, const SwLayout *layout)
           tally->areas.net_m2 += face->tiers[i].net_m2;
         }
       add_spoil (tally, layout, face);
+      add_collars (tally, layout, face);
       tally->runs += (int) face->n_runs;
     }
 }

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include "tally-private.h"
+#include <math.h>
 #include <slopewright/base/count.h>
+#include <string.h>
 
 /* How far apart the pins of a role stand; the field grid is the tier's own. */
 static const SwPracticeValue spacing_of[SW_PIN_ROLE_COUNT] = {
@@ -11,13 +13,14 @@ static const SwPracticeValue spacing_of[SW_PIN_ROLE_COUNT] = {
   [SW_PIN_EDGE] = SW_PRACTICE_EDGE_PIN_M,
   [SW_PIN_TOE] = SW_PRACTICE_TOE_PIN_M,
   [SW_PIN_FIELD] = SW_PRACTICE_PIN_DOWN_M,
+  [SW_PIN_RING] = SW_PRACTICE_RING_PIN_M,
 };
 
 static const char *const formula_of[SW_PIN_ROLE_COUNT] = {
   [SW_PIN_KEY_TRENCH] = "pins_line", [SW_PIN_SLOT] = "pins_line",
   [SW_PIN_TOE] = "pins_line",        [SW_PIN_SIDE_LAP] = "pins_lap",
   [SW_PIN_EDGE] = "pins_edge",       [SW_PIN_FIELD] = "pins_field",
-  [SW_PIN_END_LAP] = "pins_end_lap",
+  [SW_PIN_END_LAP] = "pins_end_lap", [SW_PIN_RING] = "pins_ring",
 };
 
 /* Every trench line of the kind, and how many of its pins another row had already. */
@@ -119,38 +122,76 @@ add_face_pins (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face)
   return sum;
 }
 
-static SwWorking *
-add_pin_length (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face)
+/* One working a soil: the face's own, then the zones that have pins. */
+static void
+add_pin_length (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face,
+                const SwPinLength *length)
 {
-  const SwSoil *soil = sw_catalogue_soil (layout->catalogue, face->face->soil_id);
-  SwWorking *working = sw_tally_add (
-      tally, sw_working_new ("pin_length", face->pin_need_m, SW_UNIT_SMALL_M,
-                             SW_ROUNDING_NONE, "%s.pin-length", face->face->id));
+  const SwZone *zone = length->zone;
+  const SwSoil *soil = sw_catalogue_soil (
+      layout->catalogue, zone != NULL ? zone->soil_id : face->face->soil_id);
+  gboolean loose = zone != NULL ? zone->loose : face->face->loose;
+  SwWorking *working =
+      zone == NULL ? sw_working_new ("pin_length", length->need_m, SW_UNIT_SMALL_M,
+                                     SW_ROUNDING_NONE, "%s.pin-length", face->face->id)
+                   : sw_working_new ("pin_length_zone", length->need_m, SW_UNIT_SMALL_M,
+                                     SW_ROUNDING_NONE, "%s.zone.%s.pin-length",
+                                     face->face->id, zone->id);
 
+  sw_tally_add (tally, working);
   sw_working_practice (working, "least", layout->practice, SW_PRACTICE_PIN_LENGTH_M);
-  sw_working_sourced (working, "by_soil",
-                      face->face->loose ? &soil->pin_loose_m : &soil->pin_firm_m,
+  sw_working_sourced (working, "by_soil", loose ? &soil->pin_loose_m : &soil->pin_firm_m,
                       SW_UNIT_SMALL_M);
-  sw_working_measured (working, "topsoil", face->face->topsoil_m, SW_UNIT_SMALL_M);
-  return working;
+  sw_working_measured (working, "topsoil",
+                       zone != NULL ? zone->topsoil_m : face->face->topsoil_m,
+                       SW_UNIT_SMALL_M);
+  if (zone != NULL)
+    sw_working_part (working, "pins", (double) length->count, SW_UNIT_COUNT);
 }
 
 static SwPinOrder *
-order_for (SwTally *tally, const SwFaceLayout *face)
+order_for (SwTally *tally, const SwPinLength *length)
 {
-  SwPinOrder fresh = { .pin = face->pin, .need_m = face->pin_need_m };
+  SwPinOrder fresh = { .pin = length->pin, .need_m = length->need_m };
 
   for (guint i = 0; i < tally->pin_orders->len; i++)
     {
       SwPinOrder *order = &g_array_index (tally->pin_orders, SwPinOrder, i);
 
-      if (order->pin == face->pin
-          && (face->pin != NULL
-              || sw_ticks (order->need_m) == sw_ticks (face->pin_need_m)))
-        return order;
+      if (order->pin == length->pin
+          && (length->pin != NULL
+              || sw_ticks (order->need_m) == sw_ticks (length->need_m)))
+        {
+          order->need_m = fmax (order->need_m, length->need_m);
+          return order;
+        }
     }
   g_array_append_val (tally->pin_orders, fresh);
   return &g_array_index (tally->pin_orders, SwPinOrder, tally->pin_orders->len - 1);
+}
+
+static void
+add_to_orders (SwTally *tally, const SwFaceLayout *face)
+{
+  g_autofree gsize *counts = g_new0 (gsize, face->n_pin_lengths * SW_PIN_ROLE_COUNT);
+
+  if (face->n_pin_lengths == 1)
+    memcpy (counts, face->pins_by_role, sizeof face->pins_by_role);
+  else
+    for (gsize i = 0; i < face->n_pins; i++)
+      counts[face->pins[i].length * SW_PIN_ROLE_COUNT + face->pins[i].role]++;
+  for (guint l = 0; l < face->n_pin_lengths; l++)
+    {
+      SwPinOrder *order;
+
+      /* Zones may take every pin from the face's own soil. */
+      if (face->n_pin_lengths > 1 && face->pin_lengths[l].count == 0)
+        continue;
+      order = order_for (tally, &face->pin_lengths[l]);
+      order->count += face->pin_lengths[l].count;
+      for (int role = 0; role < SW_PIN_ROLE_COUNT; role++)
+        order->by_role[role] += counts[l * SW_PIN_ROLE_COUNT + (guint) role];
+    }
 }
 
 static int
@@ -200,14 +241,13 @@ sw_tally_pins (SwTally *tally, const SwLayout *layout)
   for (guint f = 0; f < layout->n_faces; f++)
     {
       const SwFaceLayout *face = &layout->faces[f];
-      SwPinOrder *order = order_for (tally, face);
 
-      add_pin_length (tally, layout, face);
+      for (guint l = 0; l < face->n_pin_lengths; l++)
+        if (l == 0 || face->pin_lengths[l].count > 0)
+          add_pin_length (tally, layout, face, &face->pin_lengths[l]);
       add_face_pins (tally, layout, face);
-      order->count += face->n_pins;
+      add_to_orders (tally, face);
       tally->pins += face->n_pins;
-      for (int role = 0; role < SW_PIN_ROLE_COUNT; role++)
-        order->by_role[role] += face->pins_by_role[role];
     }
   g_array_sort (tally->pin_orders, compare_orders);
   for (guint i = 0; i < tally->pin_orders->len; i++)

@@ -47,6 +47,9 @@ static const struct
   { SW_PRACTICE_INSPECT_HOURS, 24.0 },
   { SW_PRACTICE_COVER, 0.70 },
   { SW_PRACTICE_REPAIR_DAYS, 7.0 },
+  { SW_PRACTICE_DEDUCT_M2, 1.0 },
+  { SW_PRACTICE_RING_PIN_M, 0.30 },
+  { SW_PRACTICE_COLLAR_M, 0.15 },
 };
 
 static SwPractice *

@@ -75,6 +75,9 @@ typedef enum
   SW_PRACTICE_INSPECT_HOURS, /* within so many hours after it */
   SW_PRACTICE_COVER,         /* ratio of plant cover that ends inspection */
   SW_PRACTICE_REPAIR_DAYS,
+  SW_PRACTICE_DEDUCT_M2,  /* obstacles no larger than this stay in the net area */
+  SW_PRACTICE_RING_PIN_M, /* pins round an obstacle */
+  SW_PRACTICE_COLLAR_M,   /* overlap of the patch round an obstacle */
   SW_PRACTICE_VALUE_COUNT
 } SwPracticeValue;
 

@@ -48,6 +48,13 @@ typedef enum
   SW_BENCH_CONTINUOUS /* laid over the bench */
 } SwBenchRule;
 
+/** How a run that lies on more than one soil is pinned. */
+typedef enum
+{
+  SW_ZONE_WORSE, /* the longest pin called for anywhere under it, over its whole length */
+  SW_ZONE_SPLIT  /* each pin by the soil it stands in */
+} SwZoneRule;
+
 /** How the face's shape was obtained; printed, and later the base of its error. */
 typedef enum
 {
@@ -104,6 +111,27 @@ typedef struct
   SwPoint *section; /* as many points as SwFace.section; same crest and toe */
 } SwCrossSection;
 
+/** What stands on the face and is not covered: a tree, a boulder, a headwall. */
+typedef struct
+{
+  char *id;         /* "1": unique in the face, written like a face's */
+  char *name;       /* "Utility box" */
+  SwPoint *outline; /* plan, like the face's */
+  guint n_outline;
+} SwObstacle;
+
+/** Part of the face with a soil of its own. */
+typedef struct
+{
+  char *id;   /* unique among the zones of the face, written like a face's */
+  char *name; /* "Sand lens" */
+  SwPoint *outline;
+  guint n_outline;
+  char *soil_id;
+  gboolean loose;
+  double topsoil_m;
+} SwZone;
+
 typedef struct
 {
   char *id;   /* "A": unique in the job, one to eight letters, digits or hyphens */
@@ -124,9 +152,12 @@ typedef struct
   SwPoint *outline;
   guint n_outline;
   char *soil_id;
-  gboolean loose;   /* fill, or a boot heel sinks more than 20 mm */
-  double topsoil_m; /* loose topsoil depth over the soil, >= 0 */
-  SwSide leeward;   /* first run goes here */
+  gboolean loose;       /* fill, or a boot heel sinks more than 20 mm */
+  double topsoil_m;     /* loose topsoil depth over the soil, >= 0 */
+  GPtrArray *obstacles; /* (element-type SwObstacle) */
+  GPtrArray
+      *zones; /* (element-type SwZone): a place belongs to the first that contains it */
+  SwSide leeward; /* first run goes here */
   SwBenchRule bench;
   SwObtained obtained;
   double length_error_m;  /* one sigma, >= 0 */
@@ -171,6 +202,7 @@ typedef struct
       blanket_thickness_m; /* of this product; <= 0: the catalogue's */
   SwSurplus surplus;
   SwJoints joints;
+  SwZoneRule zone_rule;
   char *pin_id; /* "" : by soil */
   SwSeed seed;
   SwAnswer site[SW_SITE_QUESTION_COUNT];
@@ -205,6 +237,22 @@ void sw_face_set_section (SwFace *face, const SwPoint *points, guint count);
 /** Add a section of n_section points at @along_m; copies them. Keeps along_m growing. */
 void sw_face_add_section (SwFace *face, double along_m, const SwPoint *points);
 void sw_face_set_outline (SwFace *face, const SwPoint *points, guint count);
+
+/** Whether two faces say the same (numbers bit for bit). */
+gboolean sw_face_equal (const SwFace *a, const SwFace *b);
+
+/** New obstacle or zone without a point; texts "". */
+SwObstacle *sw_obstacle_new (const char *id);
+SwZone *sw_zone_new (const char *id);
+void sw_obstacle_free (SwObstacle *obstacle);
+void sw_zone_free (SwZone *zone);
+
+/** Replace the outline; copies @points. */
+void sw_obstacle_set_outline (SwObstacle *obstacle, const SwPoint *points, guint count);
+void sw_zone_set_outline (SwZone *zone, const SwPoint *points, guint count);
+
+/** The zone of @face that holds the plan point, NULL where the face's own soil holds. */
+const SwZone *sw_face_zone_at (const SwFace *face, SwPoint plan);
 
 /** The face with that id, NULL if none. */
 SwFace *sw_job_face (const SwJob *job, const char *id);

@@ -43,6 +43,9 @@ SwBox sw_ring_box (SwRing ring);
 /** Whether @point is inside or within 0.1 mm of the edge. */
 gboolean sw_ring_contains (SwRing ring, SwPoint point);
 
+/** Whether @point is within 0.1 mm of the edge. */
+gboolean sw_ring_on_edge (SwRing ring, SwPoint point);
+
 typedef struct
 {
   double from_m, to_m;

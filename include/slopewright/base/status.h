@@ -19,6 +19,8 @@ typedef enum
   SW_E_ROLL,     /* the roll is too narrow for its lap, or too short for a piece */
   SW_E_TOO_MANY, /* more strips or pins than this program counts one by one */
   SW_E_UNKNOWN_ID, /* a practice, soil, blanket or pin is not in the catalogue */
+  SW_E_OBSTACLE,   /* an obstacle's outline crosses or touches itself or is too small */
+  SW_E_ZONE,       /* the same of a soil zone */
   SW_STATUS_COUNT  /* not a status: how many there are */
 } SwStatus;
 

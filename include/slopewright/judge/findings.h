@@ -26,6 +26,8 @@ typedef struct
   SwSeverity severity;
   int face;       /* index, or -1 for the whole job */
   int tier;       /* index, or -1 */
+  int obstacle;   /* index into the face's obstacles, or -1 */
+  int zone;       /* index into the face's soil zones, or -1 */
   GArray *inputs; /* (element-type SwInput) numbers it rests on */
 } SwFinding;
 

@@ -25,18 +25,29 @@ typedef enum
   SW_PIN_EDGE,
   SW_PIN_TOE,
   SW_PIN_FIELD,
+  SW_PIN_RING, /* round an obstacle */
   SW_PIN_ROLE_COUNT
 } SwPinRole; /* text id "pin-role.<code>" */
 
-/** "key-trench", "slot", "side-lap", "end-lap", "edge", "toe", "field". */
+/** "key-trench", "slot", "side-lap", "end-lap", "edge", "toe", "field", "ring". */
 const char *sw_pin_role_code (SwPinRole role);
 
 typedef struct
 {
   float along_m, out_m, down_m; /* to 0.01 mm within 100 m */
-  guint16 role;                 /* SwPinRole */
   guint16 tier;                 /* index into the face's tiers */
+  guint8 role;                  /* SwPinRole */
+  guint8 length;                /* index into the face's pin lengths */
 } SwPinPlace;
+
+/** A pin length that the face's own soil or one of its zones calls for. */
+typedef struct
+{
+  const SwZone *zone; /* NULL: the face's own soil */
+  double need_m;      /* called for by soil, state and topsoil */
+  const SwPin *pin;   /* from the catalogue; NULL if none is long enough */
+  gsize count;        /* pins of this entry on the face */
+} SwPinLength;
 
 typedef enum
 {
@@ -54,7 +65,30 @@ typedef struct
   double length_m; /* true length */
   double depth_m, width_m;
   double volume_m3; /* bank */
+  gboolean
+      obstacle; /* above or below an obstacle that ends a run, not along the outline */
 } SwTrench;
+
+/** Hole to be cut in a run where an obstacle stands in it; extents on the face view. */
+typedef struct
+{
+  guint obstacle; /* index into the face's obstacles */
+  double along_from_m, along_to_m;
+  double down_from_m, down_to_m;
+} SwCutOut;
+
+/** An obstacle as it stands on the ground to be covered. */
+typedef struct
+{
+  const SwObstacle *obstacle;
+  gboolean standing; /* FALSE: no part of it is in a tier, and all that follows is 0 */
+  double along_from_m, along_to_m; /* extents of the part in the tiers */
+  double down_from_m, down_to_m;
+  double area_m2;    /* true area of that part */
+  gboolean deducted; /* from the net area, being larger than the practice's limit */
+  double around_m;   /* true length of the edge against covered ground */
+  double collar_m2;  /* true area of the patch round it */
+} SwObstaclePlace;
 
 /** One length cut from one roll. */
 typedef struct
@@ -87,8 +121,11 @@ typedef struct
   double out_from_m, out_to_m;
   double down_from_m, down_to_m;
   SwRunTerms terms;
-  double cut_m;                /* sum of the terms */
-  guint n_pieces, first_piece; /* in SwLayout.pieces, upslope first */
+  double cut_m;                            /* sum of the terms */
+  guint n_pieces, first_piece;             /* in SwLayout.pieces, upslope first */
+  gboolean obstacle_above, obstacle_below; /* begins or ends at an obstacle */
+  guint n_cut_outs, first_cut_out;         /* in the face's cut-outs */
+  guint8 pin_length; /* longest under it: index into the face's pin lengths */
 } SwRun;
 
 typedef struct
@@ -100,15 +137,16 @@ typedef struct
   double share_from,
       share_to; /* what the outline leaves between the two breaks, 0 to 1 */
   double mean_rad, steepest_rad;
-  double net_m2;     /* true area within the outline */
-  double width_m;    /* true, along the longer of crest and toe arc */
-  double stretch;    /* width_m per metre of along_m there: 1 on a straight crest */
-  gboolean closed;   /* all round a heap: the last run laps the first */
-  int strips;        /* runs side by side */
-  double side_lap_m; /* as laid: practice value or wider */
-  double surplus_m;  /* strips x pitch + lap - width before spreading or trimming */
-  double end_lap_m;  /* as laid, by steepness */
-  int slots;         /* check slots down the tier */
+  double net_m2;      /* true area within the outline, less what is deducted */
+  double deducted_m2; /* obstacles larger than the practice's limit */
+  double width_m;     /* true, along the longer of crest and toe arc */
+  double stretch;     /* width_m per metre of along_m there: 1 on a straight crest */
+  gboolean closed;    /* all round a heap: the last run laps the first */
+  int strips;         /* runs side by side */
+  double side_lap_m;  /* as laid: practice value or wider */
+  double surplus_m;   /* strips x pitch + lap - width before spreading or trimming */
+  double end_lap_m;   /* as laid, by steepness */
+  int slots;          /* check slots down the tier */
   double pin_down_m, pin_across_m; /* field grid as laid */
   double density_floor_per_m2;     /* 0 when the practice has none for this gradient */
   guint first_run, n_runs;
@@ -128,8 +166,14 @@ typedef struct
   gsize n_pins;
   gsize pins_by_role[SW_PIN_ROLE_COUNT];
   const SwPin *
-      pin; /* which pin this face takes, from the catalogue; NULL if none is long enough */
-  double pin_need_m; /* length called for by soil, state and topsoil */
+      pin; /* which pin its own soil takes, from the catalogue; NULL if none is long enough */
+  double pin_need_m;        /* length called for by soil, state and topsoil */
+  SwPinLength *pin_lengths; /* the face's own, then those of its zones in their order */
+  guint n_pin_lengths;
+  SwObstaclePlace *obstacles; /* in the order of the face */
+  guint n_obstacles;
+  SwCutOut *cut_outs; /* grouped by run */
+  guint n_cut_outs;
 } SwFaceLayout;
 
 typedef struct

@@ -32,6 +32,8 @@ typedef struct
   double piece_length_m, offcut_length_m; /* sum of both is rolls x roll length */
   double key_trench_m, slot_m, toe_trench_m;
   double trench_bank_m3, trench_loose_m3;
+  int collars;        /* obstacles that stand on covered ground: a patch each */
+  double collar_m2;   /* of all patches; cut from off-cuts, in no roll count */
   GArray *pin_orders; /* (element-type SwPinOrder), shortest pin first */
   gsize pins;
   double seed_pls_kg, seed_bulk_kg;

@@ -1,0 +1,133 @@
+/* SPDX-License-Identifier: MIT */
+#include "layout-private.h"
+#include <math.h>
+
+double
+sw_region_true_area_m2 (const SwGround *ground, const SwRegion *region)
+{
+  double area_m2 = 0.0;
+
+  for (guint i = 0; i < sw_region_rings (region); i++)
+    {
+      double ring_m2 = sw_ground_area_m2 (ground, sw_region_ring (region, i));
+
+      area_m2 += sw_region_is_hole (region, i) ? -ring_m2 : ring_m2;
+    }
+  return area_m2;
+}
+
+static void
+take_in (SwRegion **whole, const SwRegion *part)
+{
+  SwRegion *both =
+      *whole != NULL ? sw_region_union (*whole, part) : sw_region_copy (part);
+
+  sw_region_free (*whole);
+  *whole = both;
+}
+
+SwStatus
+sw_lay_obstacles (SwLaying *laying)
+{
+  double limit_m2 = sw_practice_get (laying->practice, SW_PRACTICE_DEDUCT_M2);
+
+  for (guint i = 0; i < laying->face->obstacles->len; i++)
+    {
+      const SwObstacle *obstacle = laying->face->obstacles->pdata[i];
+      SwRegion *region;
+
+      if (sw_region_new (obstacle->outline, obstacle->n_outline, &region) != SW_OK)
+        return SW_E_OBSTACLE;
+      g_ptr_array_add (laying->stands, region);
+      take_in (&laying->obstacles, region);
+      if (sw_region_true_area_m2 (laying->ground, region) > limit_m2)
+        take_in (&laying->deductible, region);
+    }
+  return SW_OK;
+}
+
+const SwRegion *
+sw_before_obstacles (const SwLaying *laying, guint tier)
+{
+  return laying->obstacles != NULL ? g_ptr_array_index (laying->regions, tier) : NULL;
+}
+
+static double
+lines_length_m (const SwGround *ground, const GPtrArray *lines)
+{
+  double length_m = 0.0;
+
+  for (guint i = 0; i < lines->len; i++)
+    {
+      const GArray *line = lines->pdata[i];
+
+      for (guint p = 1; p < line->len; p++)
+        length_m += sw_ground_length_m (ground, g_array_index (line, SwPoint, p - 1),
+                                        g_array_index (line, SwPoint, p));
+    }
+  return length_m;
+}
+
+static void
+stretch_over (const SwGround *ground, const SwRegion *part, SwObstaclePlace *place)
+{
+  SwBox box = sw_region_box (part);
+
+  place->along_from_m = fmin (place->along_from_m, box.x0_m);
+  place->along_to_m = fmax (place->along_to_m, box.x1_m);
+  for (guint i = 0; i < part->points->len; i++)
+    {
+      double down_m = sw_ground_down_m (ground, g_array_index (part->points, SwPoint, i));
+
+      place->down_from_m = fmin (place->down_from_m, down_m);
+      place->down_to_m = fmax (place->down_to_m, down_m);
+    }
+}
+
+/* Add what of the obstacle stands in one tier. */
+static void
+place_in_tier (const SwLaying *laying, guint index, guint tier, SwObstaclePlace *place)
+{
+  const SwRegion *stand = laying->stands->pdata[index];
+  const SwRegion *region = laying->regions->pdata[tier];
+  const SwRegion *cover = laying->covers->pdata[tier];
+  g_autoptr (SwRegion) part = sw_region_common (stand, region);
+  g_autoptr (SwRegion) around = NULL, collar = NULL;
+  g_autoptr (GPtrArray) edges = NULL;
+
+  if (sw_region_rings (part) == 0)
+    return;
+  if (!place->standing)
+    *place = (SwObstaclePlace){ .obstacle = place->obstacle,
+                                .standing = TRUE,
+                                .along_from_m = INFINITY,
+                                .along_to_m = -INFINITY,
+                                .down_from_m = INFINITY,
+                                .down_to_m = -INFINITY };
+  stretch_over (laying->ground, part, place);
+  place->area_m2 += sw_region_true_area_m2 (laying->ground, part);
+  edges = sw_region_edges_within (stand, cover);
+  place->around_m += lines_length_m (laying->ground, edges);
+  around =
+      sw_region_grown (stand, sw_practice_get (laying->practice, SW_PRACTICE_COLLAR_M));
+  collar = sw_region_common (around, cover);
+  place->collar_m2 += sw_region_true_area_m2 (laying->ground, collar);
+}
+
+SwObstaclePlace *
+sw_place_obstacles (const SwLaying *laying)
+{
+  double limit_m2 = sw_practice_get (laying->practice, SW_PRACTICE_DEDUCT_M2);
+  SwObstaclePlace *places = g_new0 (SwObstaclePlace, laying->stands->len);
+
+  for (guint i = 0; i < laying->stands->len; i++)
+    {
+      places[i].obstacle = laying->face->obstacles->pdata[i];
+      for (guint t = 0; t < laying->tiers->len; t++)
+        place_in_tier (laying, i, t, &places[i]);
+      places[i].deducted =
+          places[i].standing
+          && sw_region_true_area_m2 (laying->ground, laying->stands->pdata[i]) > limit_m2;
+    }
+  return places;
+}
