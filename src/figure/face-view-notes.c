@@ -108,17 +108,21 @@ note_piece (SwDrawing *drawing, guint i, const SwPiece *piece, double run_mm, gu
       sw_drawing_at (drawing, (run->along_from_m + run->along_to_m) / 2.0,
                      (fmax (from, run->down_from_m) + fmin (to, run->down_to_m)) / 2.0);
   g_autofree char *text = sw_drawing_length (drawing, piece->length_m);
-  gboolean upright = width_mm (drawing, text, size) + 1.6 <= run_mm;
-  SwLabelSpot spots[3];
+  double width = width_mm (drawing, text, size);
+  gboolean upright = width + 1.6 <= run_mm;
+  double half = (upright ? size : width) / 2.0 + 0.4;
+  double top = sw_drawing_at (drawing, 0.0, fmax (from, run->down_from_m)).y_mm;
+  double end = sw_drawing_at (drawing, 0.0, fmin (to, run->down_to_m)).y_mm;
+  static const double shifts_mm[] = { 0.0, 6.0, -6.0, 3.0, -3.0 };
+  SwLabelSpot spots[G_N_ELEMENTS (shifts_mm)];
+  guint n = 0;
 
-  for (int k = 0; k < 3; k++)
-    spots[k] = (SwLabelSpot){ at.x_mm,
-                              at.y_mm
-                                  + (k == 0   ? 0.0
-                                     : k == 1 ? 6.0
-                                              : -6.0),
-                              upright ? 0.0 : G_PI_2 };
-  if (run_mm < size * 1.2 || to <= from)
+  /* Only where the whole text stands on its own piece. */
+  for (guint k = 0; k < G_N_ELEMENTS (shifts_mm); k++)
+    if (at.y_mm + shifts_mm[k] - half >= top && at.y_mm + shifts_mm[k] + half <= end)
+      spots[n++] =
+          (SwLabelSpot){ at.x_mm, at.y_mm + shifts_mm[k], upright ? 0.0 : G_PI_2 };
+  if (run_mm < size * 1.2 || n == 0)
     return;
   sw_labels_wish (drawing->labels,
                   &(SwLabelWish){ .rank = SW_LABEL_USEFUL,
@@ -129,7 +133,7 @@ note_piece (SwDrawing *drawing, guint i, const SwPiece *piece, double run_mm, gu
                                   .object = sw_drawing_object_id (drawing, "/run/%u", i),
                                   .text = text,
                                   .spots = spots,
-                                  .n_spots = 3 });
+                                  .n_spots = n });
 }
 
 static void
