@@ -132,17 +132,6 @@ set_keys (GtkApplication *app)
 }
 
 static void
-add_style (void)
-{
-  g_autoptr (GtkCssProvider) provider = gtk_css_provider_new ();
-
-  gtk_css_provider_load_from_resource (provider, "/io/slopewright/Slopewright/style.css");
-  gtk_style_context_add_provider_for_display (gdk_display_get_default (),
-                                              GTK_STYLE_PROVIDER (provider),
-                                              GTK_STYLE_PROVIDER_PRIORITY_APPLICATION);
-}
-
-static void
 sw_application_startup (GApplication *app)
 {
   SwApplication *self = SW_APPLICATION (app);
@@ -163,7 +152,6 @@ sw_application_startup (GApplication *app)
   g_action_change_state (g_action_map_lookup_action (G_ACTION_MAP (app), "dark"),
                          g_variant_new_boolean (dark));
   set_keys (GTK_APPLICATION (app));
-  add_style ();
   gtk_window_set_default_icon_name (APP_ID);
 }
 

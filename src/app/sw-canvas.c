@@ -391,6 +391,18 @@ sw_canvas_realize (GtkWidget *widget)
                            G_CALLBACK (on_text_size), widget, G_CONNECT_SWAPPED);
 }
 
+/* An open popover would keep the canvas it belongs to alive. */
+static void
+sw_canvas_unroot (GtkWidget *widget)
+{
+  SwCanvas *self = SW_CANVAS (widget);
+
+  if (self->popover != NULL)
+    gtk_popover_popdown (GTK_POPOVER (self->popover));
+  g_clear_pointer (&self->popover, gtk_widget_unparent);
+  GTK_WIDGET_CLASS (sw_canvas_parent_class)->unroot (widget);
+}
+
 static void
 sw_canvas_dispose (GObject *object)
 {
@@ -425,6 +437,7 @@ sw_canvas_class_init (SwCanvasClass *klass)
   widget_class->size_allocate = sw_canvas_size_allocate;
   widget_class->snapshot = sw_canvas_snapshot;
   widget_class->realize = sw_canvas_realize;
+  widget_class->unroot = sw_canvas_unroot;
   gtk_widget_class_set_css_name (widget_class, "canvas");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);
 }

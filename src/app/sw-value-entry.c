@@ -15,7 +15,8 @@ struct _SwValueEntry
   SwUnit unit;
   SwNumberStyle style;
   double value, least, most;
-  char *shown; /* text of the value, as put into the field */
+  char *shown;      /* text of the value, as put into the field */
+  gboolean showing; /* the text changes because we put it there */
 };
 
 static guint committed_signal;
@@ -68,6 +69,9 @@ show_problem (SwValueEntry *self, const char *problem)
     gtk_widget_add_css_class (field, "error");
   else
     gtk_widget_remove_css_class (field, "error");
+  gtk_entry_set_icon_from_icon_name (self->field, GTK_ENTRY_ICON_SECONDARY,
+                                     problem != NULL ? "dialog-warning-symbolic" : NULL);
+  gtk_entry_set_icon_activatable (self->field, GTK_ENTRY_ICON_SECONDARY, FALSE);
   gtk_widget_set_tooltip_text (field, problem);
   gtk_accessible_update_state (
       GTK_ACCESSIBLE (field), GTK_ACCESSIBLE_STATE_INVALID,
@@ -77,11 +81,19 @@ show_problem (SwValueEntry *self, const char *problem)
                                   problem != NULL ? problem : "", -1);
 }
 
+static gboolean
+has_focus (SwValueEntry *self)
+{
+  GtkStateFlags state = gtk_widget_get_state_flags (GTK_WIDGET (self->field));
+
+  return gtk_widget_get_mapped (GTK_WIDGET (self)) && state & GTK_STATE_FLAG_FOCUS_WITHIN;
+}
+
 static void
 show_hint (SwValueEntry *self, const char *text)
 {
   gtk_label_set_text (self->hint_label, text);
-  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
+  if (has_focus (self))
     gtk_popover_popup (self->hint);
 }
 
@@ -90,7 +102,9 @@ put_text (SwValueEntry *self)
 {
   g_free (self->shown);
   self->shown = sw_value_edit_text (self->value, self->unit, self->style);
+  self->showing = TRUE;
   gtk_editable_set_text (GTK_EDITABLE (self->field), self->shown);
+  self->showing = FALSE;
   show_problem (self, NULL);
   gtk_popover_popdown (self->hint);
 }
@@ -103,6 +117,8 @@ on_changed (SwValueEntry *self)
   g_autofree char *hint = NULL;
   double value;
 
+  if (self->showing)
+    return;
   if (!sw_value_entry_is_edited (self))
     {
       show_problem (self, NULL);
@@ -194,6 +210,14 @@ sw_value_entry_measure (GtkWidget *widget, GtkOrientation orientation, int for_s
                       least, natural, least_base, natural_base);
 }
 
+/* An open hint would keep the entry it belongs to alive. */
+static void
+sw_value_entry_unroot (GtkWidget *widget)
+{
+  gtk_popover_popdown (SW_VALUE_ENTRY (widget)->hint);
+  GTK_WIDGET_CLASS (sw_value_entry_parent_class)->unroot (widget);
+}
+
 static void
 sw_value_entry_dispose (GObject *object)
 {
@@ -225,6 +249,7 @@ sw_value_entry_class_init (SwValueEntryClass *klass)
   widget_class->grab_focus = sw_value_entry_grab_focus;
   widget_class->size_allocate = sw_value_entry_size_allocate;
   widget_class->measure = sw_value_entry_measure;
+  widget_class->unroot = sw_value_entry_unroot;
   gtk_widget_class_set_css_name (widget_class, "value-entry");
   committed_signal = g_signal_new ("committed", SW_TYPE_VALUE_ENTRY, G_SIGNAL_RUN_LAST, 0,
                                    NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_DOUBLE);

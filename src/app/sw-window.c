@@ -316,6 +316,17 @@ bind_children (GtkWidgetClass *klass)
 }
 
 static void
+add_style (void)
+{
+  g_autoptr (GtkCssProvider) provider = gtk_css_provider_new ();
+
+  gtk_css_provider_load_from_resource (provider, "/io/slopewright/Slopewright/style.css");
+  gtk_style_context_add_provider_for_display (gdk_display_get_default (),
+                                              GTK_STYLE_PROVIDER (provider),
+                                              GTK_STYLE_PROVIDER_PRIORITY_APPLICATION);
+}
+
+static void
 sw_window_class_init (SwWindowClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
@@ -326,6 +337,7 @@ sw_window_class_init (SwWindowClass *klass)
   gtk_widget_class_set_template_from_resource (
       widget_class, "/io/slopewright/Slopewright/sw-window.ui");
   bind_children (widget_class);
+  add_style ();
   gtk_widget_class_install_action (widget_class, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (widget_class, "win.redo", NULL, redo_action);
   gtk_widget_class_install_action (widget_class, "win.show-view", "s", show_view_action);

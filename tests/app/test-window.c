@@ -1,66 +1,303 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include <gtk/gtk.h>
+#include <glib/gstdio.h>
 
+#include "export.h"
 #include "form-fields.h"
 #include "sw-findings-list.h"
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
+#include "sw-preview.h"
+#include "sw-value-entry.h"
 #include "sw-window.h"
 
-static SwStock *stock;
+typedef struct
+{
+  SwStock *stock;
+  SwWindow *window;
+  SwStage *stage;
+  SwDocument *document;
+} Fixture;
 
 static void
-test_room (void)
+set_up (Fixture *f, gconstpointer data)
 {
-  SwWindow *window = sw_window_new (NULL, stock);
+  f->stock = sw_stock_new (NULL);
+  f->window = sw_window_new (NULL, f->stock);
+  f->stage = sw_window_stage (f->window);
+  f->document = sw_stage_document (f->stage);
+}
+
+static void
+tear_down (Fixture *f, gconstpointer data)
+{
+  SwWindow *window = g_object_ref (f->window);
+  SwDocument *document = g_object_ref (f->document);
+  SwStage *stage = g_object_ref (f->stage);
+
+  gtk_window_destroy (GTK_WINDOW (window));
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
+  g_assert_finalize_object (window);
+  g_assert_finalize_object (stage);
+  g_assert_finalize_object (document);
+  sw_stock_free (f->stock);
+}
+
+static void
+load_example (Fixture *f, const char *name)
+{
+  g_autofree char *path = g_build_filename (EXAMPLES_DIR, name, NULL);
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+
+  g_assert_true (sw_window_load (f->window, file));
+}
+
+/* Fits a screen 1280 wide, in every language a little longer too. */
+static void
+test_room (Fixture *f, gconstpointer data)
+{
   int least, natural;
 
-  gtk_widget_measure (GTK_WIDGET (window), GTK_ORIENTATION_HORIZONTAL, -1, &least,
+  gtk_widget_measure (GTK_WIDGET (f->window), GTK_ORIENTATION_HORIZONTAL, -1, &least,
                       &natural, NULL, NULL);
-  g_test_message ("window: at least %d, best %d wide", least, natural);
-  struct
-  {
-    const char *name;
-    const SwField *fields;
-  } forms[] = { { "face", sw_face_fields }, { "blanket", sw_blanket_fields },
-                { "seed", sw_seed_fields }, { "site", sw_site_fields },
-                { "job", sw_job_fields },   { "paper", sw_paper_fields } };
-  for (int i = 0; i < 6; i++)
+  g_assert_cmpint (least, <=, 1100);
+  gtk_widget_measure (GTK_WIDGET (f->window), GTK_ORIENTATION_VERTICAL, 1280, &least,
+                      &natural, NULL, NULL);
+  g_assert_cmpint (least, <=, 720);
+}
+
+static void
+test_examples_open (Fixture *f, gconstpointer data)
+{
+  static const char *const names[] = { "pinfold-cutting.slope.json",
+                                       "sallow-bank.slope.json",
+                                       "sandlark-bluff-road.slope.json" };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (names); i++)
     {
-      GtkWidget *f =
-          g_object_ref_sink (sw_form_new (sw_window_stage (window), forms[i].fields));
-      gtk_widget_measure (f, GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural, NULL,
-                          NULL);
-      g_test_message ("%s: at least %d, best %d wide", forms[i].name, least, natural);
-      g_object_unref (f);
+      load_example (f, names[i]);
+      g_assert_cmpint (sw_stage_result (f->stage)->status, ==, SW_OK);
+      g_assert_cmpstr (sw_tally_bar_text (sw_window_tally (f->window), "rolls"), !=, "–");
+      g_assert_false (sw_document_modified (f->document));
     }
-  GtkWidget *f = g_object_ref_sink (sw_practice_page_new (sw_window_stage (window)));
-  gtk_widget_measure (f, GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural, NULL, NULL);
-  g_test_message ("practice: at least %d, best %d wide", least, natural);
-  g_object_unref (f);
-  f = g_object_ref_sink (
-      sw_point_table_new (sw_window_stage (window), sw_canvas_kind (0)));
-  gtk_widget_measure (f, GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural, NULL, NULL);
-  g_test_message ("points: at least %d, best %d wide", least, natural);
-  g_object_unref (f);
-  f = g_object_ref_sink (sw_findings_list_new ());
-  sw_findings_list_set_stage (SW_FINDINGS_LIST (f), sw_window_stage (window));
-  gtk_widget_measure (f, GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural, NULL, NULL);
-  g_test_message ("findings: at least %d, best %d wide", least, natural);
-  g_object_unref (f);
-  gtk_window_destroy (GTK_WINDOW (window));
+}
+
+/* What the tally line says is what the tally says, before and after an edit and its undo. */
+static void
+test_tally_is_true (Fixture *f, gconstpointer data)
+{
+  SwTallyBar *bar = sw_window_tally (f->window);
+  g_autofree char *before = NULL;
+  g_autoptr (SwJob) job = NULL;
+  g_autofree char *now = NULL;
+
+  load_example (f, "sandlark-bluff-road.slope.json");
+  before = g_strdup (sw_tally_bar_text (bar, "net-area"));
+  job = sw_points_move (sw_document_committed (f->document), 0, SW_POINTS_OUTLINE, 1,
+                        (SwPoint){ 30.0, 0.0 });
+  sw_document_commit (f->document, job, "Move", NULL);
+  now = sw_quantity_text (sw_stage_result (f->stage)->tally->areas.net_m2, SW_UNIT_M2,
+                          sw_stage_style (f->stage));
+  g_assert_cmpstr (sw_tally_bar_text (bar, "net-area"), ==, now);
+  g_assert_cmpstr (now, !=, before);
+  gtk_widget_activate_action (GTK_WIDGET (f->window), "win.undo", NULL);
+  g_assert_cmpstr (sw_tally_bar_text (bar, "net-area"), ==, before);
+}
+
+static void
+test_units_change_words_only (Fixture *f, gconstpointer data)
+{
+  double net_m2 = sw_stage_result (f->stage)->tally->areas.net_m2;
+  g_autofree char *metric =
+      g_strdup (sw_tally_bar_text (sw_window_tally (f->window), "net-area"));
+  g_autoptr (SwJob) job = sw_job_copy (sw_document_committed (f->document));
+
+  job->units = SW_UNITS_US;
+  sw_document_commit (f->document, job, "Change Units", NULL);
+  g_assert_cmpfloat (sw_stage_result (f->stage)->tally->areas.net_m2, ==, net_m2);
+  g_assert_cmpstr (sw_tally_bar_text (sw_window_tally (f->window), "net-area"), !=,
+                   metric);
+}
+
+static void
+test_bad_job_is_explained (Fixture *f, gconstpointer data)
+{
+  g_autoptr (SwJob) job = sw_points_move (sw_document_committed (f->document), 0,
+                                          SW_POINTS_OUTLINE, 1, (SwPoint){ 10.0, 15.0 });
+
+  sw_document_commit (f->document, job, "Cross", NULL);
+  g_assert_cmpstr (sw_tally_bar_text (sw_window_tally (f->window), "rolls"), ==, "–");
+  gtk_widget_activate_action (GTK_WIDGET (f->window), "win.undo", NULL);
+  g_assert_cmpstr (sw_tally_bar_text (sw_window_tally (f->window), "rolls"), !=, "–");
+}
+
+static void
+test_point_table_commits (Fixture *f, gconstpointer data)
+{
+  GtkWidget *table = g_object_ref_sink (
+      sw_point_table_new (f->stage, sw_canvas_kind (SW_CANVAS_SECTION)));
+  SwValueEntry *toe_out =
+      SW_VALUE_ENTRY (sw_point_table_entry (SW_POINT_TABLE (table), 1, TRUE));
+
+  gtk_editable_set_text (GTK_EDITABLE (sw_value_entry_field (toe_out)), "12,5");
+  g_assert_true (sw_value_entry_commit (toe_out));
+  g_assert_cmpfloat (sw_stage_face (f->stage)->section[1].x_m, ==, 12.5);
+  g_assert_cmpstr (sw_document_undo_label (f->document), ==, "Move Section Point 2");
+  /* Behind the point before it: refused, in words. */
+  gtk_editable_set_text (GTK_EDITABLE (sw_value_entry_field (toe_out)), "-3");
+  g_assert_false (sw_value_entry_commit (toe_out));
+  g_assert_cmpfloat (sw_stage_face (f->stage)->section[1].x_m, ==, 12.5);
+  g_assert_finalize_object (table);
+}
+
+static void
+test_forms_commit (Fixture *f, gconstpointer data)
+{
+  GtkWidget *form = g_object_ref_sink (sw_form_new (f->stage, sw_face_fields));
+  GtkDropDown *soil = GTK_DROP_DOWN (sw_form_control (SW_FORM (form), 1));
+  GtkSwitch *loose = GTK_SWITCH (sw_form_control (SW_FORM (form), 2));
+  g_autofree char *before = g_strdup (sw_stage_face (f->stage)->soil_id);
+
+  gtk_drop_down_set_selected (soil, 0);
+  g_assert_cmpstr (sw_stage_face (f->stage)->soil_id, ==, "sand");
+  g_assert_cmpstr (sw_document_undo_label (f->document), ==, "Change Soil");
+  gtk_switch_set_active (loose, TRUE);
+  g_assert_true (sw_stage_face (f->stage)->loose);
+  sw_document_undo (f->document);
+  g_assert_false (gtk_switch_get_active (loose));
+  sw_document_undo (f->document);
+  g_assert_cmpstr (sw_stage_face (f->stage)->soil_id, ==, before);
+  g_assert_false (sw_document_can_undo (f->document));
+  g_assert_finalize_object (form);
+}
+
+/* Every row of every form: showing the job must not change it. */
+static void
+test_forms_only_look (Fixture *f, gconstpointer data)
+{
+  static const SwField *const forms[] = { sw_face_fields, sw_blanket_fields,
+                                          sw_seed_fields, sw_site_fields,
+                                          sw_job_fields,  sw_paper_fields };
+
+  load_example (f, "pinfold-cutting.slope.json");
+  for (gsize i = 0; i < G_N_ELEMENTS (forms); i++)
+    {
+      GtkWidget *form = g_object_ref_sink (sw_form_new (f->stage, forms[i]));
+      g_assert_false (sw_document_can_undo (f->document));
+      g_assert_finalize_object (form);
+    }
+  GtkWidget *practice = g_object_ref_sink (sw_practice_page_new (f->stage));
+  g_assert_false (sw_document_can_undo (f->document));
+  g_assert_finalize_object (practice);
+}
+
+static void
+test_findings_follow (Fixture *f, gconstpointer data)
+{
+  GtkWidget *list = g_object_ref_sink (sw_findings_list_new ());
+  g_autoptr (SwJob) job = sw_job_copy (sw_document_committed (f->document));
+
+  sw_findings_list_set_stage (SW_FINDINGS_LIST (list), f->stage);
+  g_assert_cmpuint (sw_findings_list_count (SW_FINDINGS_LIST (list)), ==,
+                    sw_stage_result (f->stage)->findings->len);
+  job->site[SW_SITE_SEEPAGE] = SW_ANSWER_YES;
+  sw_document_commit (f->document, job, "Answer", NULL);
+  g_assert_cmpuint (sw_findings_list_count (SW_FINDINGS_LIST (list)), ==,
+                    sw_stage_result (f->stage)->findings->len);
+  g_assert_finalize_object (list);
+}
+
+static void
+test_preview_has_the_pages (Fixture *f, gconstpointer data)
+{
+  g_autoptr (GPtrArray) pages = sw_export_pages (f->stage);
+
+  g_assert_cmpuint (pages->len, >=, 1);
+}
+
+/* The pack of the window is the pack of the saved job: same bytes twice. */
+static void
+test_pack_is_written (Fixture *f, gconstpointer data)
+{
+  g_autofree char *folder = g_dir_make_tmp ("slopewright-app-XXXXXX", NULL);
+  g_autofree char *path = g_build_filename (folder, "pack.pdf", NULL);
+  g_autofree char *svg_path = g_build_filename (folder, "plan.svg", NULL);
+  g_autofree char *odd_path = g_build_filename (folder, "plan.gif", NULL);
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+  g_autoptr (GFile) svg = g_file_new_for_path (svg_path);
+  g_autoptr (GFile) odd = g_file_new_for_path (odd_path);
+  g_autoptr (GError) error = NULL;
+  g_autofree char *first = NULL;
+  g_autofree char *second = NULL;
+  gsize first_length, second_length;
+
+  g_assert_true (sw_export_pack (f->stage, file, &error));
+  g_assert_true (g_file_get_contents (path, &first, &first_length, NULL));
+  g_assert_true (sw_export_pack (f->stage, file, &error));
+  g_assert_true (g_file_get_contents (path, &second, &second_length, NULL));
+  g_assert_no_error (error);
+  g_assert_cmpmem (first, first_length, second, second_length);
+  g_assert_true (g_str_has_prefix (first, "%PDF-"));
+  g_assert_true (
+      sw_export_drawing (f->stage, sw_canvas_kind (SW_CANVAS_PLAN), svg, &error));
+  g_assert_false (
+      sw_export_drawing (f->stage, sw_canvas_kind (SW_CANVAS_PLAN), odd, &error));
+  g_assert_nonnull (error);
+  g_unlink (path);
+  g_unlink (svg_path);
+  g_rmdir (folder);
+}
+
+/* Two windows at once do not disturb each other. */
+static void
+test_two_windows (Fixture *f, gconstpointer data)
+{
+  SwWindow *other = sw_window_new (NULL, f->stock);
+  g_autoptr (SwJob) job = sw_points_move (sw_document_committed (f->document), 0,
+                                          SW_POINTS_SECTION, 1, (SwPoint){ 15.0, 0.0 });
+
+  sw_document_commit (f->document, job, "Move", NULL);
+  g_assert_true (sw_window_is_fresh (other));
+  g_assert_false (sw_window_is_fresh (f->window));
+  gtk_window_destroy (GTK_WINDOW (other));
+}
+
+static void
+test_faces (Fixture *f, gconstpointer data)
+{
+  g_autoptr (SwJob) job = sw_job_copy (sw_document_committed (f->document));
+  SwFace *second = sw_face_copy (g_ptr_array_index (job->faces, 0));
+
+  sw_text_set (&second->id, "B");
+  g_ptr_array_add (job->faces, second);
+  sw_document_commit (f->document, job, "Add Face B", NULL);
+  sw_stage_show_face (f->stage, 1);
+  g_assert_cmpstr (sw_stage_face (f->stage)->id, ==, "B");
+  /* Undo takes away the face that is shown: the other one is shown. */
+  sw_document_undo (f->document);
+  g_assert_cmpstr (sw_stage_face (f->stage)->id, ==, "A");
 }
 
 int
 main (int argc, char *argv[])
 {
-  int status;
-
   gtk_test_init (&argc, &argv, NULL);
-  stock = sw_stock_new (NULL);
-  g_test_add_func ("/app/window/room", test_room);
-  status = g_test_run ();
-  sw_stock_free (stock);
-  return status;
+#define ADD(path, function)                                                              \
+  g_test_add ("/app/window/" path, Fixture, NULL, set_up, function, tear_down)
+  ADD ("room", test_room);
+  ADD ("examples-open", test_examples_open);
+  ADD ("tally-is-true", test_tally_is_true);
+  ADD ("units-change-words-only", test_units_change_words_only);
+  ADD ("bad-job-is-explained", test_bad_job_is_explained);
+  ADD ("point-table-commits", test_point_table_commits);
+  ADD ("forms-commit", test_forms_commit);
+  ADD ("forms-only-look", test_forms_only_look);
+  ADD ("findings-follow", test_findings_follow);
+  ADD ("preview-has-the-pages", test_preview_has_the_pages);
+  ADD ("pack-is-written", test_pack_is_written);
+  ADD ("two-windows", test_two_windows);
+  ADD ("faces", test_faces);
+#undef ADD
+  return g_test_run ();
 }

@@ -1,0 +1,208 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include <math.h>
+
+#include "sw-canvas.h"
+#include "sw-handle.h"
+
+typedef struct
+{
+  SwStock *stock;
+  SwDocument *document;
+  SwStage *stage;
+  GtkWidget *window;
+  SwCanvas *canvas;
+} Fixture;
+
+static void
+set_up (Fixture *f, gconstpointer view)
+{
+  GtkWidget *canvas = sw_canvas_new ((SwCanvasView) GPOINTER_TO_INT (view));
+
+  f->stock = sw_stock_new (NULL);
+  f->document = sw_document_new (f->stock->catalogue, NULL);
+  f->stage = sw_stage_new (f->document, f->stock);
+  f->canvas = SW_CANVAS (canvas);
+  sw_canvas_set_stage (f->canvas, f->stage);
+  f->window = gtk_window_new ();
+  gtk_window_set_default_size (GTK_WINDOW (f->window), 640, 400);
+  gtk_window_set_child (GTK_WINDOW (f->window), canvas);
+  gtk_window_present (GTK_WINDOW (f->window));
+  while (sw_canvas_px_per_m (f->canvas) <= 0.0)
+    g_main_context_iteration (NULL, TRUE);
+}
+
+static void
+tear_down (Fixture *f, gconstpointer view)
+{
+  SwCanvas *canvas = g_object_ref (f->canvas);
+
+  gtk_window_destroy (GTK_WINDOW (f->window));
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
+  g_assert_finalize_object (canvas);
+  g_assert_finalize_object (f->stage);
+  g_assert_finalize_object (f->document);
+  sw_stock_free (f->stock);
+}
+
+static GtkWidget *
+handle_at (Fixture *f, guint index)
+{
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (f->canvas));
+
+  for (guint i = 0; child != NULL && i < index; i++)
+    child = gtk_widget_get_next_sibling (child);
+  return child;
+}
+
+static const SwFace *
+face_of (Fixture *f)
+{
+  return sw_stage_face (f->stage);
+}
+
+static void
+test_handles_are_points (Fixture *f, gconstpointer view)
+{
+  g_assert_true (SW_IS_HANDLE (handle_at (f, 0)));
+  g_assert_true (SW_IS_HANDLE (handle_at (f, 1)));
+  g_assert_null (handle_at (f, 2)); /* the default section has two points */
+  gtk_test_accessible_assert_role (GTK_ACCESSIBLE (f->canvas), GTK_ACCESSIBLE_ROLE_LIST);
+  gtk_test_accessible_assert_role (GTK_ACCESSIBLE (handle_at (f, 0)),
+                                   GTK_ACCESSIBLE_ROLE_LIST_ITEM);
+  gtk_test_accessible_assert_property (GTK_ACCESSIBLE (handle_at (f, 1)),
+                                       GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                       "Section point 2 of 2, toe");
+  gtk_test_accessible_assert_property (GTK_ACCESSIBLE (handle_at (f, 1)),
+                                       GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
+                                       "10.00\u00a0m out, 0.00\u00a0m up");
+}
+
+/* A nudge moves by a round step, nudges of one point are one step, and Ctrl+Z takes it back. */
+static void
+test_nudges_merge (Fixture *f, gconstpointer view)
+{
+  double before_m = face_of (f)->section[1].x_m;
+
+  for (int i = 0; i < 3; i++)
+    gtk_widget_activate_action (handle_at (f, 1), "handle.nudge-right", NULL);
+  g_assert_cmpfloat (face_of (f)->section[1].x_m, >, before_m);
+  g_assert_cmpstr (sw_document_undo_label (f->document), ==, "Move Section Point 2");
+  sw_document_undo (f->document);
+  g_assert_cmpfloat (face_of (f)->section[1].x_m, ==, before_m);
+  g_assert_false (sw_document_can_undo (f->document));
+}
+
+static void
+test_up_is_up (Fixture *f, gconstpointer view)
+{
+  double before_m = face_of (f)->section[0].y_m;
+
+  gtk_widget_activate_action (handle_at (f, 0), "handle.nudge-up", NULL);
+  g_assert_cmpfloat (face_of (f)->section[0].y_m, >, before_m);
+}
+
+static void
+test_out_is_down_in_plan (Fixture *f, gconstpointer view)
+{
+  double before_m = face_of (f)->outline[2].y_m;
+
+  gtk_widget_activate_action (handle_at (f, 2), "handle.nudge-down", NULL);
+  g_assert_cmpfloat (face_of (f)->outline[2].y_m, >, before_m);
+}
+
+static void
+test_description_follows (Fixture *f, gconstpointer view)
+{
+  g_autoptr (SwJob) job = sw_points_move (sw_document_committed (f->document), 0,
+                                          SW_POINTS_SECTION, 1, (SwPoint){ 12.5, -1.0 });
+
+  sw_document_commit (f->document, job, "Move", NULL);
+  gtk_test_accessible_assert_property (GTK_ACCESSIBLE (handle_at (f, 1)),
+                                       GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
+                                       "12.50\u00a0m out, \u22121.00\u00a0m up");
+}
+
+static void
+test_add_and_remove (Fixture *f, gconstpointer view)
+{
+  gtk_widget_activate_action (handle_at (f, 0), "handle.add", NULL);
+  g_assert_cmpuint (face_of (f)->n_section, ==, 3);
+  g_assert_true (SW_IS_HANDLE (handle_at (f, 2)));
+  gtk_widget_activate_action (handle_at (f, 1), "handle.remove", NULL);
+  g_assert_cmpuint (face_of (f)->n_section, ==, 2);
+  /* Two points stay, and the user is told. */
+  gtk_widget_activate_action (handle_at (f, 1), "handle.remove", NULL);
+  g_assert_cmpuint (face_of (f)->n_section, ==, 2);
+  g_assert_cmpstr (sw_stage_message (f->stage), !=, "");
+}
+
+static void
+test_point_popover (Fixture *f, gconstpointer view)
+{
+  gtk_widget_activate_action (handle_at (f, 1), "handle.edit", NULL);
+  g_assert_cmpint (sw_stage_selected (f->stage, SW_POINTS_SECTION), ==, 1);
+}
+
+/* Zoomed out of fit, the view is left alone; fitted again, the face is in it. */
+static void
+test_fit (Fixture *f, gconstpointer view)
+{
+  double fitted = sw_canvas_px_per_m (f->canvas);
+
+  sw_canvas_zoom (f->canvas, 4.0);
+  g_assert_cmpfloat_with_epsilon (sw_canvas_px_per_m (f->canvas), 4.0 * fitted, 1e-9);
+  sw_canvas_fit (f->canvas);
+  g_assert_cmpfloat_with_epsilon (sw_canvas_px_per_m (f->canvas), fitted, 1e-9);
+}
+
+static void
+test_too_far_out_comes_into_view (Fixture *f, gconstpointer view)
+{
+  g_autoptr (SwJob) job = sw_points_move (sw_document_committed (f->document), 0,
+                                          SW_POINTS_SECTION, 1, (SwPoint){ 40.0, -10.0 });
+  SwPoint px;
+
+  sw_document_commit (f->document, job, "Move", NULL);
+  px = sw_canvas_to_px (f->canvas, (SwPoint){ 40.0, -10.0 });
+  g_assert_cmpfloat (px.x_m, <, gtk_widget_get_width (GTK_WIDGET (f->canvas)));
+  g_assert_cmpfloat (px.y_m, <, gtk_widget_get_height (GTK_WIDGET (f->canvas)));
+}
+
+/* Two canvases look at one stage: undo in one is undo in all, and a face that cannot be laid still shows. */
+static void
+test_bad_job_still_shows (Fixture *f, gconstpointer view)
+{
+  g_autoptr (SwJob) job = sw_points_move (sw_document_committed (f->document), 0,
+                                          SW_POINTS_OUTLINE, 1, (SwPoint){ 10.0, 15.0 });
+
+  sw_document_commit (f->document, job, "Cross", NULL);
+  g_assert_cmpint (sw_document_result (f->document)->status, !=, SW_OK);
+  for (int i = 0; i < 20; i++)
+    g_main_context_iteration (NULL, FALSE);
+  g_assert_true (SW_IS_HANDLE (handle_at (f, 0)));
+}
+
+int
+main (int argc, char *argv[])
+{
+  gtk_test_init (&argc, &argv, NULL);
+#define ADD(path, view, function)                                                        \
+  g_test_add ("/app/canvas/" path, Fixture, GINT_TO_POINTER (view), set_up, function,    \
+              tear_down)
+  ADD ("handles-are-points", SW_CANVAS_SECTION, test_handles_are_points);
+  ADD ("nudges-merge", SW_CANVAS_SECTION, test_nudges_merge);
+  ADD ("up-is-up", SW_CANVAS_SECTION, test_up_is_up);
+  ADD ("out-is-down-in-plan", SW_CANVAS_PLAN, test_out_is_down_in_plan);
+  ADD ("description-follows", SW_CANVAS_SECTION, test_description_follows);
+  ADD ("add-and-remove", SW_CANVAS_SECTION, test_add_and_remove);
+  ADD ("point-popover", SW_CANVAS_SECTION, test_point_popover);
+  ADD ("fit", SW_CANVAS_PLAN, test_fit);
+  ADD ("too-far-out-comes-into-view", SW_CANVAS_SECTION,
+       test_too_far_out_comes_into_view);
+  ADD ("bad-job-still-shows/section", SW_CANVAS_SECTION, test_bad_job_still_shows);
+  ADD ("bad-job-still-shows/plan", SW_CANVAS_PLAN, test_bad_job_still_shows);
+#undef ADD
+  return g_test_run ();
+}

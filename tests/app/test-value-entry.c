@@ -1,0 +1,198 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include "sw-text-entry.h"
+#include "sw-value-entry.h"
+
+static const SwNumberStyle metric = { SW_UNITS_METRIC, '.' };
+
+typedef struct
+{
+  GtkWidget *entry;
+  int commits;
+  double last;
+} Fixture;
+
+static void
+on_committed (GtkWidget *entry, double value, Fixture *f)
+{
+  f->commits++;
+  f->last = value;
+}
+
+static void
+set_up (Fixture *f, gconstpointer data)
+{
+  f->entry = g_object_ref_sink (sw_value_entry_new (SW_UNIT_M));
+  sw_value_entry_set_range (SW_VALUE_ENTRY (f->entry), 0.0, 100.0);
+  sw_value_entry_set_value (SW_VALUE_ENTRY (f->entry), 7.0, metric);
+  g_signal_connect (f->entry, "committed", G_CALLBACK (on_committed), f);
+}
+
+static void
+tear_down (Fixture *f, gconstpointer data)
+{
+  g_assert_finalize_object (f->entry);
+}
+
+static const char *
+text_of (Fixture *f)
+{
+  return gtk_editable_get_text (
+      GTK_EDITABLE (sw_value_entry_field (SW_VALUE_ENTRY (f->entry))));
+}
+
+/* One character after the other, as a keyboard does it. */
+static void
+type (Fixture *f, const char *text)
+{
+  GtkEditable *field = GTK_EDITABLE (sw_value_entry_field (SW_VALUE_ENTRY (f->entry)));
+  int at = 0;
+
+  gtk_editable_delete_text (field, 0, -1);
+  for (const char *p = text; *p != '\0'; p = g_utf8_next_char (p))
+    gtk_editable_insert_text (field, p, (int) (g_utf8_next_char (p) - p), &at);
+}
+
+static void
+press_enter (Fixture *f)
+{
+  g_signal_emit_by_name (sw_value_entry_field (SW_VALUE_ENTRY (f->entry)), "activate");
+}
+
+static void
+test_shows (Fixture *f, gconstpointer data)
+{
+  g_assert_cmpstr (text_of (f), ==, "7 m");
+  g_assert_false (sw_value_entry_is_edited (SW_VALUE_ENTRY (f->entry)));
+  g_assert_cmpint (f->commits, ==, 0);
+}
+
+/* The trap of B13: neither mark may ever turn 1.5 into 15. */
+static void
+test_point_and_comma (Fixture *f, gconstpointer data)
+{
+  type (f, "1.5");
+  press_enter (f);
+  g_assert_cmpfloat (f->last, ==, 1.5);
+  type (f, "2,5");
+  press_enter (f);
+  g_assert_cmpfloat (f->last, ==, 2.5);
+  g_assert_cmpint (f->commits, ==, 2);
+  g_assert_cmpstr (text_of (f), ==, "2.5 m");
+}
+
+static void
+test_nothing_while_typing (Fixture *f, gconstpointer data)
+{
+  type (f, "12");
+  g_assert_cmpint (f->commits, ==, 0);
+  g_assert_cmpfloat (sw_value_entry_value (SW_VALUE_ENTRY (f->entry)), ==, 7.0);
+  g_assert_true (sw_value_entry_is_edited (SW_VALUE_ENTRY (f->entry)));
+}
+
+static void
+test_nonsense_stays (Fixture *f, gconstpointer data)
+{
+  GtkEntry *field = sw_value_entry_field (SW_VALUE_ENTRY (f->entry));
+
+  type (f, "abc");
+  press_enter (f);
+  g_assert_cmpint (f->commits, ==, 0);
+  g_assert_cmpstr (text_of (f), ==, "abc");
+  g_assert_cmpfloat (sw_value_entry_value (SW_VALUE_ENTRY (f->entry)), ==, 7.0);
+  g_assert_true (gtk_widget_has_css_class (GTK_WIDGET (field), "error"));
+  gtk_test_accessible_assert_state (GTK_ACCESSIBLE (field), GTK_ACCESSIBLE_STATE_INVALID,
+                                    GTK_ACCESSIBLE_INVALID_TRUE);
+  /* A change from elsewhere leaves what is being typed alone. */
+  sw_value_entry_set_value (SW_VALUE_ENTRY (f->entry), 8.0, metric);
+  g_assert_cmpstr (text_of (f), ==, "abc");
+  sw_value_entry_restore (SW_VALUE_ENTRY (f->entry));
+  g_assert_cmpstr (text_of (f), ==, "8 m");
+  g_assert_false (gtk_widget_has_css_class (GTK_WIDGET (field), "error"));
+}
+
+static void
+test_range (Fixture *f, gconstpointer data)
+{
+  type (f, "100.1");
+  g_assert_false (sw_value_entry_commit (SW_VALUE_ENTRY (f->entry)));
+  g_assert_cmpint (f->commits, ==, 0);
+  type (f, "100");
+  g_assert_true (sw_value_entry_commit (SW_VALUE_ENTRY (f->entry)));
+  g_assert_cmpfloat (f->last, ==, 100.0);
+}
+
+/* Looking at a field must not round what is stored: 1/3 m shows as 0.333 m. */
+static void
+test_untouched_is_untouched (Fixture *f, gconstpointer data)
+{
+  sw_value_entry_set_value (SW_VALUE_ENTRY (f->entry), 1.0 / 3.0, metric);
+  g_assert_true (sw_value_entry_commit (SW_VALUE_ENTRY (f->entry)));
+  g_assert_cmpfloat (sw_value_entry_value (SW_VALUE_ENTRY (f->entry)), ==, 1.0 / 3.0);
+  g_assert_cmpint (f->commits, ==, 0);
+}
+
+static void
+test_same_value_is_no_change (Fixture *f, gconstpointer data)
+{
+  type (f, "700 cm");
+  press_enter (f);
+  g_assert_cmpint (f->commits, ==, 0);
+  g_assert_cmpstr (text_of (f), ==, "7 m");
+}
+
+static void
+test_units_of_the_reader (Fixture *f, gconstpointer data)
+{
+  sw_value_entry_set_value (SW_VALUE_ENTRY (f->entry), 3.048,
+                            (SwNumberStyle){ SW_UNITS_US, '.' });
+  type (f, "11' 6\"");
+  press_enter (f);
+  g_assert_cmpfloat_with_epsilon (f->last, 3.5052, 1e-12); /* 138 in x 25.4 mm */
+}
+
+static void
+on_text (GtkWidget *entry, const char *text, char **last)
+{
+  g_free (*last);
+  *last = g_strdup (text);
+}
+
+static void
+test_text_entry (void)
+{
+  GtkWidget *entry = g_object_ref_sink (sw_text_entry_new ());
+  GtkEditable *field = GTK_EDITABLE (sw_text_entry_field (SW_TEXT_ENTRY (entry)));
+  g_autofree char *last = NULL;
+
+  g_signal_connect (entry, "committed", G_CALLBACK (on_text), &last);
+  sw_text_entry_set_text (SW_TEXT_ENTRY (entry), "Bluff");
+  g_assert_null (last);
+  gtk_editable_set_text (field, "Bank");
+  g_assert_null (last);
+  g_signal_emit_by_name (field, "activate");
+  g_assert_cmpstr (last, ==, "Bank");
+  gtk_editable_set_text (field, "Half");
+  sw_text_entry_restore (SW_TEXT_ENTRY (entry));
+  g_assert_cmpstr (gtk_editable_get_text (field), ==, "Bank");
+  g_assert_finalize_object (entry);
+}
+
+int
+main (int argc, char *argv[])
+{
+  gtk_test_init (&argc, &argv, NULL);
+#define ADD(path, function)                                                              \
+  g_test_add ("/app/value-entry/" path, Fixture, NULL, set_up, function, tear_down)
+  ADD ("shows", test_shows);
+  ADD ("point-and-comma", test_point_and_comma);
+  ADD ("nothing-while-typing", test_nothing_while_typing);
+  ADD ("nonsense-stays", test_nonsense_stays);
+  ADD ("range", test_range);
+  ADD ("untouched-is-untouched", test_untouched_is_untouched);
+  ADD ("same-value-is-no-change", test_same_value_is_no_change);
+  ADD ("units-of-the-reader", test_units_of_the_reader);
+#undef ADD
+  g_test_add_func ("/app/text-entry/manners", test_text_entry);
+  return g_test_run ();
+}
