@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include <math.h>
+#include <slopewright/base/order.h>
 #include <slopewright/base/polygon.h>
 
 /* A point this near to an edge lies on it: a tenth of a millimetre. */
@@ -82,66 +83,51 @@ sw_ring_on_edge (SwRing ring, SwPoint point)
   return FALSE;
 }
 
-static int
-compare_spans (gconstpointer a, gconstpointer b)
-{
-  double x = ((const SwSpan *) a)->from_m, y = ((const SwSpan *) b)->from_m;
-
-  return (x > y) - (x < y);
-}
-
-static int
-compare_doubles (gconstpointer a, gconstpointer b)
-{
-  double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 /* Crossings come in pairs, because each edge counts its lower end only. */
 static void
 pair_crossings (double *crossings, guint count, GArray *spans)
 {
-  qsort (crossings, count, sizeof *crossings, compare_doubles);
+  qsort (crossings, count, sizeof *crossings, sw_compare_doubles);
   for (guint i = 0; i + 1 < count; i += 2)
     if (crossings[i + 1] - crossings[i] > 0.0)
       {
         SwSpan span = { crossings[i], crossings[i + 1] };
         g_array_append_val (spans, span);
       }
-  g_array_sort (spans, compare_spans);
+}
+
+/* A point with its axes in the order in which it is cut. */
+static SwPoint
+turned (SwPoint point, gboolean swapped)
+{
+  return swapped ? (SwPoint){ point.y_m, point.x_m } : point;
+}
+
+static void
+cut (SwRing ring, double at_m, gboolean swapped, GArray *spans)
+{
+  g_autofree double *crossings = g_new (double, ring.count);
+  guint count = 0;
+
+  g_array_set_size (spans, 0);
+  for (guint i = 0, j = ring.count - 1; i < ring.count; j = i++)
+    {
+      SwPoint a = turned (ring.points[j], swapped), b = turned (ring.points[i], swapped);
+
+      if ((a.x_m > at_m) != (b.x_m > at_m))
+        crossings[count++] = a.y_m + (b.y_m - a.y_m) * (at_m - a.x_m) / (b.x_m - a.x_m);
+    }
+  pair_crossings (crossings, count, spans);
 }
 
 void
 sw_ring_cut_x (SwRing ring, double x_m, GArray *spans)
 {
-  g_autofree double *crossings = g_new (double, ring.count);
-  guint count = 0;
-
-  g_array_set_size (spans, 0);
-  for (guint i = 0, j = ring.count - 1; i < ring.count; j = i++)
-    {
-      SwPoint a = ring.points[j], b = ring.points[i];
-
-      if ((a.x_m > x_m) != (b.x_m > x_m))
-        crossings[count++] = a.y_m + (b.y_m - a.y_m) * (x_m - a.x_m) / (b.x_m - a.x_m);
-    }
-  pair_crossings (crossings, count, spans);
+  cut (ring, x_m, FALSE, spans);
 }
 
 void
 sw_ring_cut_y (SwRing ring, double y_m, GArray *spans)
 {
-  g_autofree double *crossings = g_new (double, ring.count);
-  guint count = 0;
-
-  g_array_set_size (spans, 0);
-  for (guint i = 0, j = ring.count - 1; i < ring.count; j = i++)
-    {
-      SwPoint a = ring.points[j], b = ring.points[i];
-
-      if ((a.y_m > y_m) != (b.y_m > y_m))
-        crossings[count++] = a.x_m + (b.x_m - a.x_m) * (y_m - a.y_m) / (b.y_m - a.y_m);
-    }
-  pair_crossings (crossings, count, spans);
+  cut (ring, y_m, TRUE, spans);
 }

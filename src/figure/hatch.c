@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include <math.h>
 
+#include <slopewright/base/order.h>
 #include <slopewright/figure/mark.h>
 
 /* Closer lines than this are a fill; it also bounds the work. */
@@ -29,15 +30,6 @@ turn_back (Turned t, double sense)
                          sense * (t.u_mm - t.v_mm) * G_SQRT2 / 2.0 };
 }
 
-static int
-compare_doubles (gconstpointer a, gconstpointer b)
-{
-  const double x = *(const double *) a;
-  const double y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 /* Where the line u = @u_mm crosses the polygon's edges, ascending. */
 static void
 find_crossings (const SwPaperPoint *points, guint count, double sense, double u_mm,
@@ -56,7 +48,7 @@ find_crossings (const SwPaperPoint *points, guint count, double sense, double u_
       const double v_mm = a.v_mm + part * (b.v_mm - a.v_mm);
       g_array_append_val (crossings, v_mm);
     }
-  g_array_sort (crossings, compare_doubles);
+  g_array_sort (crossings, sw_compare_doubles);
 }
 
 typedef struct

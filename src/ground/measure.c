@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "ground-private.h"
 #include <math.h>
+#include <slopewright/base/order.h>
 
 /* Gauss-Legendre, 8 points on (-1, 1), half of them: the other half is the mirror image.
  * Source: Abramowitz and Stegun, Handbook of Mathematical Functions, table 25.4. */
@@ -89,14 +90,6 @@ stretch_at (const SwGround *ground, double along_m, double out_m)
   return sw_profile_stretch (&profile, out_m);
 }
 
-static int
-compare_doubles (gconstpointer a, gconstpointer b)
-{
-  double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 /* Where the line from @a to @b crosses break @point between two stations, as a share of
  * the line. */
 static void
@@ -151,7 +144,7 @@ sw_ground_kinks (const SwGround *ground, SwPoint a, SwPoint b, GArray *shares)
       for (guint s = 0; s + 1 < ground->stations; s++)
         add_crossing (ground, s, p, a, b, shares);
     }
-  g_array_sort (shares, compare_doubles);
+  g_array_sort (shares, sw_compare_doubles);
 }
 
 typedef struct
@@ -270,7 +263,7 @@ find_column_kinks (const SwGround *ground, SwRing plan)
     }
   for (guint s = 0; s < ground->stations; s++)
     g_array_append_val (kinks, ground->along_m[s]);
-  g_array_sort (kinks, compare_doubles);
+  g_array_sort (kinks, sw_compare_doubles);
   return kinks;
 }
 

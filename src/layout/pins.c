@@ -3,6 +3,7 @@
 #include "ring.h"
 #include <math.h>
 #include <slopewright/base/count.h>
+#include <slopewright/base/order.h>
 
 /* Field pins keep this far from the lower end and from rows of other roles: one hand's breadth. */
 #define CLEAR_M 0.10
@@ -78,14 +79,6 @@ pin_span (SwLaying *laying, const Column *column, const GArray *taken_m, double 
     }
 }
 
-static int
-compare_doubles (gconstpointer a, gconstpointer b)
-{
-  double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 /* Distances down of the pins on lines that stand in the way of a column, ascending. */
 static GArray *
 find_taken (const Columns *columns, double along_m)
@@ -113,7 +106,7 @@ find_taken (const Columns *columns, double along_m)
           < SW_DOUBLE_PIN_M)
         g_array_append_val (taken_m, down_m);
     }
-  g_array_sort (taken_m, compare_doubles);
+  g_array_sort (taken_m, sw_compare_doubles);
   return taken_m;
 }
 
@@ -182,7 +175,7 @@ pin_field_gap (const Columns *all, guint tier_index, double from_m, double to_m)
       g_array_append_val (rows_m, down_m);
     }
   add_joint_rows (laying, tier, all->pieces, (from_m + to_m) / 2.0, rows_m);
-  g_array_sort (rows_m, compare_doubles);
+  g_array_sort (rows_m, sw_compare_doubles);
   for (int c = 1; c <= columns; c++)
     {
       /* Counted from the leeward end, so that the mirrored face is pinned as its mirror. */

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "region.h"
+#include <slopewright/base/order.h>
 
 void
 sw_region_free (SwRegion *region)
@@ -69,14 +70,6 @@ sw_region_box (const SwRegion *region)
       (SwRing){ &g_array_index (region->points, SwPoint, 0), region->points->len });
 }
 
-static int
-compare_doubles (gconstpointer a, gconstpointer b)
-{
-  double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 /* Ends of the spans of all rings, taken in order, lead in and out of the ground by turns. */
 static void
 cut (const SwRegion *region, double at_m, GArray *spans,
@@ -95,7 +88,7 @@ cut (const SwRegion *region, double at_m, GArray *spans,
       cut_ring (sw_region_ring (region, i), at_m, spans);
       g_array_append_vals (ends, spans->data, 2 * spans->len);
     }
-  g_array_sort (ends, compare_doubles);
+  g_array_sort (ends, sw_compare_doubles);
   g_array_set_size (spans, 0);
   for (guint i = 0; i + 1 < ends->len; i += 2)
     {

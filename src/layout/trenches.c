@@ -3,6 +3,7 @@
 #include "layout-private.h"
 #include <math.h>
 #include <slopewright/base/count.h>
+#include <slopewright/base/order.h>
 
 static SwPlace
 place_at (const SwGround *ground, double along_m, double down_m)
@@ -24,14 +25,6 @@ finish_trench (SwLaying *laying, SwTrench *trench)
   g_array_append_vals (laying->trenches, trench, 1);
 }
 
-static int
-compare_doubles (gconstpointer a, gconstpointer b)
-{
-  double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 /* Places between @a and @b where the line between them, straight on the face view, crosses a
  * break of the section; so the line is straight in space from place to place. */
 static void
@@ -49,7 +42,7 @@ add_bends (const SwLaying *laying, SwPlace a, SwPlace b, GArray *line)
       if ((gap_a < 0.0 && gap_b > 0.0) || (gap_a > 0.0 && gap_b < 0.0))
         g_array_append_val (shares, share);
     }
-  g_array_sort (shares, compare_doubles);
+  g_array_sort (shares, sw_compare_doubles);
   for (guint i = 0; i < shares->len; i++)
     {
       double share = g_array_index (shares, double, i);
@@ -181,7 +174,7 @@ edge_stops (const SwLaying *laying, guint tier_index, SwPoint a, SwPoint b)
       if (run->along_to_m > a.x_m && run->along_to_m < b.x_m)
         g_array_append_val (stops, run->along_to_m);
     }
-  g_array_sort (stops, compare_doubles);
+  g_array_sort (stops, sw_compare_doubles);
   return stops;
 }
 
