@@ -51,9 +51,10 @@ tests() {
   folder=$2
   shift 2
   echo "Running: $label"
-  rm -f "$folder/meson-logs/testlog.json"
+  rm -f "$folder"/meson-logs/testlog*.json
   xvfb-run -a -s '-screen 0 1400x1000x24' dbus-run-session -- \
-    meson test -C "$folder" --no-rebuild --timeout-multiplier 4 "$@" >"$folder/tests-$label.log" 2>&1 || true
+    meson test -C "$folder" --no-rebuild --timeout-multiplier 4 "$@" \
+    >"$folder/tests-$label.log" 2>&1 || true
   rm -f "$folder/meson-logs/$label.json"
   for log in "$folder/meson-logs"/testlog*.json; do
     [ ! -f "$log" ] || mv "$log" "$folder/meson-logs/$label.json"
