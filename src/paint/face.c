@@ -68,6 +68,7 @@ open_face (SwFaces *faces, SwTypeface typeface, GError **error)
       return FALSE;
     }
   faces->for_cairo[typeface] = face_for_cairo (faces, typeface);
+  sw_faces_learn_advances (faces, typeface);
   return TRUE;
 }
 

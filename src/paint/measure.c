@@ -7,6 +7,25 @@
 #define LAST_CHARACTER 0xFFFF
 
 /* In the font's own units, so no hinting and no rounding to pixels comes in. */
+static FT_Fixed
+look_up_advance (FT_Face font, gunichar character)
+{
+  FT_Fixed advance = 0;
+
+  if (FT_Get_Advance (font, FT_Get_Char_Index (font, character), FT_LOAD_NO_SCALE,
+                      &advance)
+      != 0)
+    return 0;
+  return advance;
+}
+
+void
+sw_faces_learn_advances (SwFaces *faces, SwTypeface typeface)
+{
+  for (gunichar c = 0; c < SW_FACE_KNOWN; c++)
+    faces->advances[typeface][c] = look_up_advance (faces->fonts[typeface], c);
+}
+
 double
 sw_faces_width (const SwFaces *faces, SwTypeface typeface, const char *text)
 {
@@ -15,11 +34,10 @@ sw_faces_width (const SwFaces *faces, SwTypeface typeface, const char *text)
 
   for (const char *c = text; *c; c = g_utf8_next_char (c))
     {
-      const FT_UInt glyph = FT_Get_Char_Index (font, g_utf8_get_char (c));
-      FT_Fixed advance = 0;
+      const gunichar character = g_utf8_get_char (c);
 
-      if (FT_Get_Advance (font, glyph, FT_LOAD_NO_SCALE, &advance) == 0)
-        sum += advance;
+      sum += character < SW_FACE_KNOWN ? faces->advances[typeface][character]
+                                       : look_up_advance (font, character);
     }
   return (double) sum / font->units_per_EM;
 }
