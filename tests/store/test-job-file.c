@@ -27,6 +27,24 @@ sample_text (const char *name)
   return text;
 }
 
+static void
+add_obstacle_and_zone (SwFace *face)
+{
+  static const SwPoint box[] = { { 5.0, 4.0 }, { 6.1, 4.0 }, { 6.1, 5.123456789012345 } };
+  SwObstacle *obstacle = sw_obstacle_new ("box-1");
+  SwZone *zone = sw_zone_new ("sand");
+
+  sw_text_set (&obstacle->name, "Utility \"box\"");
+  sw_obstacle_set_outline (obstacle, box, G_N_ELEMENTS (box));
+  g_ptr_array_add (face->obstacles, obstacle);
+  sw_text_set (&zone->name, "Sand lens");
+  sw_text_set (&zone->soil_id, "sand");
+  sw_zone_set_outline (zone, box, G_N_ELEMENTS (box));
+  zone->loose = TRUE;
+  zone->topsoil_m = 0.05;
+  g_ptr_array_add (face->zones, zone);
+}
+
 /* A job in which nothing stands at its default. */
 static SwJob *
 full_job (void)
@@ -56,6 +74,8 @@ full_job (void)
   job->site[SW_SITE_WILDLIFE] = SW_ANSWER_YES;
   sw_face_set_section (face, section, G_N_ELEMENTS (section));
   sw_face_set_outline (face, outline, G_N_ELEMENTS (outline));
+  add_obstacle_and_zone (face);
+  job->zone_rule = SW_ZONE_SPLIT;
   face->crest = 1;
   face->toe = 2;
   sw_text_set (&face->soil_id, "sand");
