@@ -10,6 +10,7 @@
 #define ITEM_INDENT_MM 5.5
 #define BOX_PAD_MM 3.0
 #define BOX_TALLEST_MM 125.0
+#define ROW_TALLEST_MM 180.0
 #define WRITE_IN_MM 8.0
 
 typedef struct
@@ -254,7 +255,7 @@ sw_flow_box_width_mm (double outer_mm)
 
 /* All slugs of @inner, moved in from the left, each able to begin a page. */
 static void
-add_unboxed (SwFlow *flow, const SwFlow *inner)
+add_slugs_of (SwFlow *flow, const SwFlow *inner, double indent_mm)
 {
   for (guint i = 0; i < inner->slugs->len; i++)
     {
@@ -264,8 +265,8 @@ add_unboxed (SwFlow *flow, const SwFlow *inner)
           sw_figure_new (flow->width_mm, head_mm + slug->figure->height_mm);
 
       if (head_mm > 0.0)
-        sw_figure_place (figure, slug->head, BOX_PAD_MM, 0.0);
-      sw_figure_place (figure, slug->figure, BOX_PAD_MM, head_mm);
+        sw_figure_place (figure, slug->head, indent_mm, 0.0);
+      sw_figure_place (figure, slug->figure, indent_mm, head_mm);
       sw_flow_space (flow, slug->space_mm);
       sw_flow_add (flow, figure);
     }
@@ -276,8 +277,8 @@ sw_flow_box_tall (SwFlow *flow, SwRole role, SwFlow *inner, double least_mm)
 {
   double height_mm = MAX (sw_flow_height_mm (inner) + 2.0 * BOX_PAD_MM, least_mm);
 
-  if (height_mm > BOX_TALLEST_MM)
-    add_unboxed (flow, inner);
+  if (height_mm > BOX_TALLEST_MM * flow->pen.scale)
+    add_slugs_of (flow, inner, BOX_PAD_MM);
   else
     {
       SwFigure *figure = sw_figure_new (flow->width_mm, height_mm);
@@ -319,6 +320,17 @@ sw_flow_boxes (SwFlow *flow, SwRole role, double gap_mm, SwFlow *const *inners,
   sw_flow_row (flow, gap_mm, columns, count);
 }
 
+static void
+add_below_each_other (SwFlow *flow, double gap_mm, SwFlow *const *columns, guint count)
+{
+  for (guint i = 0; i < count; i++)
+    {
+      add_slugs_of (flow, columns[i], 0.0);
+      sw_flow_space (flow, gap_mm);
+      sw_flow_free (columns[i]);
+    }
+}
+
 void
 sw_flow_row (SwFlow *flow, double gap_mm, SwFlow *const *columns, guint count)
 {
@@ -327,6 +339,11 @@ sw_flow_row (SwFlow *flow, double gap_mm, SwFlow *const *columns, guint count)
 
   for (guint i = 0; i < count; i++)
     height_mm = MAX (height_mm, sw_flow_height_mm (columns[i]));
+  if (height_mm > ROW_TALLEST_MM * flow->pen.scale)
+    {
+      add_below_each_other (flow, gap_mm, columns, count);
+      return;
+    }
   figure = sw_figure_new (flow->width_mm, height_mm);
   for (guint i = 0; i < count; i++)
     {

@@ -59,7 +59,8 @@ void sw_flow_box (SwFlow *flow, SwRole role, SwFlow *inner);
 void sw_flow_box_tall (SwFlow *flow, SwRole role, SwFlow *inner, double least_mm);
 double sw_flow_box_width_mm (double outer_mm);
 
-/** Flows side by side with a gap; takes them. The widths are theirs. */
+/** Flows side by side with a gap; takes them. The widths are theirs. Columns too tall
+ * for a page go below each other. */
 void sw_flow_row (SwFlow *flow, double gap_mm, SwFlow *const *columns, guint count);
 
 /** Boxes of one height and one width side by side; takes the flows in them, which are

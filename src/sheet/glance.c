@@ -6,6 +6,7 @@
 #define TILE_GAP_MM 3.0
 #define MOST_TILES 5
 #define SECTION_LEAST_MM 58.0
+#define PLAN_MOST_MM 150.0
 #define SECTION_MOST_MM 120.0
 
 typedef struct
@@ -281,6 +282,19 @@ add_notes (const SwSheet *sheet, SwFlow *flow)
                 sw_sheet_plain (sheet, sheet->job->card.notes));
 }
 
+/* Plans that found no room on their layout page. */
+static void
+add_plans (const SwSheet *sheet, SwFlow *flow)
+{
+  for (guint i = 0; i < sheet->plans->len; i++)
+    {
+      double room_mm = sw_sheet_plan_room_mm (sheet, flow);
+
+      sw_sheet_plan (sheet, flow, g_array_index (sheet->plans, guint, i),
+                     room_mm > 0.0 ? room_mm : PLAN_MOST_MM * sheet->pen.scale);
+    }
+}
+
 /* The section takes the height that the rest of the first page leaves. */
 void
 sw_page_glance (SwSheet *sheet)
@@ -302,5 +316,6 @@ sw_page_glance (SwSheet *sheet)
   add_notes (sheet, flow);
   add_basis (sheet, flow);
   add_contents (sheet, flow);
+  add_plans (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.glance.title"), flow);
 }

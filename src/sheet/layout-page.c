@@ -4,7 +4,6 @@
 #define GAP_MM 4.0
 #define PLAN_GAP_MM 7.0
 #define PLAN_LEAST_MM 80.0
-#define PLAN_MOST_MM 180.0
 
 static void
 add_run_rows (const SwSheet *sheet, SwTable *table, guint face_index, guint tier)
@@ -92,20 +91,35 @@ face_view (const SwSheet *sheet, guint face, double width_mm, double height_mm)
   return sw_draw_face_view (sheet->result, face, &view, sheet->draw);
 }
 
-/* Below the words where there is room, else on the next page. */
+double
+sw_sheet_plan_room_mm (const SwSheet *sheet, const SwFlow *flow)
+{
+  double room_mm = sw_flow_room_mm (flow, sw_sheet_body_height_mm (sheet)) - PLAN_GAP_MM;
+
+  return room_mm < PLAN_LEAST_MM * sheet->pen.scale ? 0.0 : room_mm;
+}
+
+void
+sw_sheet_plan (const SwSheet *sheet, SwFlow *flow, guint face, double most_mm)
+{
+  double width_mm = sw_flow_width_mm (flow);
+  double height_mm = sw_sheet_drawing_mm (sheet, sw_plan_fit, face, width_mm, most_mm);
+  SwView view = sw_plan_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
+
+  sw_flow_space (flow, PLAN_GAP_MM);
+  sw_flow_drawing (flow, sw_draw_plan (sheet->result, face, &view, sheet->draw));
+}
+
+/* The plan stands below the words where there is room; else the front pages take it. */
 static void
 add_plan (const SwSheet *sheet, SwFlow *flow, guint face)
 {
-  double width_mm = sw_flow_width_mm (flow), most_mm = PLAN_MOST_MM * sheet->pen.scale;
-  double room_mm = sw_flow_room_mm (flow, sw_sheet_body_height_mm (sheet)) - PLAN_GAP_MM;
-  double height_mm =
-      room_mm < PLAN_LEAST_MM * sheet->pen.scale ? most_mm : MIN (room_mm, most_mm);
-  SwView view;
+  double room_mm = sw_sheet_plan_room_mm (sheet, flow);
 
-  height_mm = sw_sheet_drawing_mm (sheet, sw_plan_fit, face, width_mm, height_mm);
-  view = sw_plan_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
-  sw_flow_space (flow, PLAN_GAP_MM);
-  sw_flow_drawing (flow, sw_draw_plan (sheet->result, face, &view, sheet->draw));
+  if (room_mm > 0.0)
+    sw_sheet_plan (sheet, flow, face, room_mm);
+  else
+    g_array_append_val (sheet->plans, face);
 }
 
 /* Whether a page on its side shows the face at a larger scale than @height_mm upright. */

@@ -92,10 +92,12 @@ sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
   sheet.titles = g_ptr_array_new_with_free_func (g_free);
   sheet.strings = g_string_chunk_new (4096);
   sheet.contents = g_array_new (FALSE, FALSE, sizeof (SwSheetEntry));
+  sheet.plans = g_array_new (FALSE, FALSE, sizeof (guint));
   add_pages (&sheet);
   add_front (&sheet);
   sw_sheet_frame_pages (&sheet);
   g_array_unref (sheet.contents);
+  g_array_unref (sheet.plans);
   g_string_chunk_free (sheet.strings);
   g_ptr_array_unref (sheet.titles);
   return sheet.pages;

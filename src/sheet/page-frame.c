@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet.h"
-#include <string.h>
 
 #define MARGIN_MM 15.0
 #define BINDER_MM 20.0 /* on the edge that is punched */
@@ -163,29 +162,21 @@ sw_sheet_add_turned (SwSheet *sheet, const char *title, SwFigure *body)
   sw_figure_free (body);
 }
 
-/* @text as it fits into @width_mm, with … for what does not. (transfer full) */
+/* @text on one line of @width_mm, with … for what does not fit. (transfer full) */
 static char *
 fitted (const SwPen *pen, SwStyle style, const char *text, double width_mm)
 {
-  GString *cut = g_string_new (text);
+  g_autofree char *markup = sw_markup_escape (text);
+  g_autoptr (SwTextBlock) whole = sw_text_block_new (pen, style, markup, width_mm);
+  double dots_mm = sw_pen_width_mm (pen, style, "…");
+  g_autoptr (SwTextBlock) cut = NULL;
+  const SwTextLine *line;
 
-  for (char *c = cut->str; *c != '\0'; c++)
-    if (g_ascii_iscntrl (*c))
-      *c = ' ';
-  if (sw_pen_width_mm (pen, style, cut->str) <= width_mm)
-    return g_string_free (cut, FALSE);
-  while (cut->len > 0)
-    {
-      const char *last = g_utf8_find_prev_char (cut->str, cut->str + cut->len);
-      g_autofree char *dotted = NULL;
-
-      g_string_truncate (cut, (gsize) (last - cut->str));
-      dotted = g_strconcat (cut->str, "…", NULL);
-      if (sw_pen_width_mm (pen, style, dotted) <= width_mm)
-        break;
-    }
-  g_string_append (cut, "…");
-  return g_string_free (cut, FALSE);
+  if (whole->lines->len == 1)
+    return g_strdup (whole->text);
+  cut = sw_text_block_new (pen, style, markup, width_mm - dots_mm);
+  line = &g_array_index (cut->lines, SwTextLine, 0);
+  return g_strdup_printf ("%.*s…", (int) (line->to - line->from), cut->text + line->from);
 }
 
 /* "No. 12 · rev B · 2026-09-21", of what the card has. (transfer full) */

@@ -25,11 +25,12 @@ typedef struct
   SwPen pen;
   double width_mm, height_mm; /* of the paper, upright */
   const char *version, *fingerprint;
-  guint stops;           /* stop findings */
-  GPtrArray *pages;      /* (element-type SwFigure): bodies in their places */
-  GPtrArray *titles;     /* (element-type utf8): one a page */
-  GArray *contents;      /* (element-type SwSheetEntry): of the pages after the front */
-  guint front;           /* how many pages stand before them */
+  guint stops;       /* stop findings */
+  GPtrArray *pages;  /* (element-type SwFigure): bodies in their places */
+  GPtrArray *titles; /* (element-type utf8): one a page */
+  GArray *contents;  /* (element-type SwSheetEntry): of the pages after the front */
+  guint front;       /* how many pages stand before them */
+  GArray *plans; /* (element-type guint): faces whose plan the layout left to the front */
   GStringChunk *strings; /* of the functions below */
 } SwSheet;
 
@@ -87,6 +88,10 @@ void sw_sheet_frame_pages (SwSheet *sheet);
 void sw_page_glance (SwSheet *sheet);
 void sw_page_layout (SwSheet *sheet, guint face);
 void sw_page_details (SwSheet *sheet);
+/** The plan of a face, no higher than @most_mm; as low as its scale allows. */
+void sw_sheet_plan (const SwSheet *sheet, SwFlow *flow, guint face, double most_mm);
+/** How high a plan can be on the last page of @flow; 0 when it would be too small. */
+double sw_sheet_plan_room_mm (const SwSheet *sheet, const SwFlow *flow);
 void sw_page_steps (SwSheet *sheet);
 void sw_page_materials (SwSheet *sheet);
 void sw_page_safety (SwSheet *sheet);

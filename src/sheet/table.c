@@ -5,6 +5,8 @@
 #define PAD_X_MM 1.3
 #define PAD_Y_MM 0.9
 #define CHECK_BOX_MM 3.6
+/* A word wider than this share of the table is broken. */
+#define WORD_SHARE 0.35
 /* A row with more lines than this may be cut by the end of a page. */
 #define TALLEST_CELL_LINES 24
 
@@ -176,7 +178,7 @@ measure_column (const SwTable *table, guint column, double *whole_mm, double *wo
 /*
  * Every column gets the width of its widest word; what is left goes to the
  * columns by what they lack for one line, and when all have that, by their
- * width. Columns of a stated width keep it.
+ * width. Columns of a stated width keep it; a word too wide for any table is broken.
  */
 static double *
 column_widths (const SwTable *table, double total_mm)
@@ -190,6 +192,8 @@ column_widths (const SwTable *table, double total_mm)
       double whole_mm, word_mm, fixed_mm = table->columns[i].width_mm * table->pen.scale;
 
       measure_column (table, i, &whole_mm, &word_mm);
+      if (table->columns[i].kind == SW_CELL_TEXT)
+        word_mm = MIN (word_mm, WORD_SHARE * total_mm);
       widths[i] = fixed_mm > 0.0 ? fixed_mm : word_mm;
       wishes[i] = fixed_mm > 0.0 ? 0.0 : whole_mm - word_mm;
       least_mm += widths[i];

@@ -76,37 +76,40 @@ span_end (const SwTextBlock *block, gsize from, gsize to)
   return end;
 }
 
-static double
-span_width_mm (const SwPen *pen, const SwTextBlock *block, gsize from, gsize to)
+/* Glyphs are set side by side without kerning, so the widths of a text's characters add
+ * up: one pass measures every stretch of it. */
+static void
+measure_characters (const SwPen *pen, SwTextBlock *block)
 {
-  g_autofree char *span = g_strndup (block->text + from, to - from);
+  gsize length = strlen (block->text), next;
 
-  return pen->measure->width_mm (typeface_of (block->style, block->bold[from]),
-                                 sw_pen_size_mm (pen, block->style), span,
-                                 pen->measure->data);
+  block->upto_mm = g_new0 (double, length + 1);
+  for (gsize at = 0; at < length; at = next)
+    {
+      char character[7] = { 0 };
+
+      next = (gsize) (g_utf8_next_char (block->text + at) - block->text);
+      memcpy (character, block->text + at, next - at);
+      for (gsize byte = at + 1; byte <= next; byte++)
+        block->upto_mm[byte] = block->upto_mm[at];
+      block->upto_mm[next] += pen->measure->width_mm (
+          typeface_of (block->style, block->bold[at]), sw_pen_size_mm (pen, block->style),
+          character, pen->measure->data);
+    }
 }
 
 static double
-range_width_mm (const SwPen *pen, const SwTextBlock *block, gsize from, gsize to)
+range_width_mm (const SwTextBlock *block, gsize from, gsize to)
 {
-  double width_mm = 0.0;
-
-  for (gsize at = from; at < to;)
-    {
-      gsize end = span_end (block, at, to);
-
-      width_mm += span_width_mm (pen, block, at, end);
-      at = end;
-    }
-  return width_mm;
+  return block->upto_mm[to] - block->upto_mm[from];
 }
 
 static void
-add_line (const SwPen *pen, SwTextBlock *block, gsize from, gsize to)
+add_line (SwTextBlock *block, gsize from, gsize to)
 {
   while (to > from && block->text[to - 1] == ' ')
     to--;
-  SwTextLine line = { from, to, range_width_mm (pen, block, from, to) };
+  SwTextLine line = { from, to, range_width_mm (block, from, to) };
 
   block->widest_mm = MAX (block->widest_mm, line.width_mm);
   g_array_append_val (block->lines, line);
@@ -114,8 +117,7 @@ add_line (const SwPen *pen, SwTextBlock *block, gsize from, gsize to)
 
 /* As many characters of a word as fit, at least one. */
 static gsize
-broken_word_end (const SwPen *pen, const SwTextBlock *block, gsize from, gsize to,
-                 double width_mm)
+broken_word_end (const SwTextBlock *block, gsize from, gsize to, double width_mm)
 {
   gsize end = from;
 
@@ -123,7 +125,7 @@ broken_word_end (const SwPen *pen, const SwTextBlock *block, gsize from, gsize t
     {
       gsize next = (gsize) (g_utf8_next_char (block->text + end) - block->text);
 
-      if (end > from && range_width_mm (pen, block, from, next) > width_mm + SLACK_MM)
+      if (end > from && range_width_mm (block, from, next) > width_mm + SLACK_MM)
         break;
       end = next;
     }
@@ -132,8 +134,7 @@ broken_word_end (const SwPen *pen, const SwTextBlock *block, gsize from, gsize t
 
 /* Break the stretch [from, to), which holds no newline. */
 static void
-break_stretch (const SwPen *pen, SwTextBlock *block, gsize from, gsize to,
-               double width_mm)
+break_stretch (SwTextBlock *block, gsize from, gsize to, double width_mm)
 {
   gsize start = from, good = from, at = from;
 
@@ -145,25 +146,25 @@ break_stretch (const SwPen *pen, SwTextBlock *block, gsize from, gsize to,
       gsize end = word;
       while (end < to && block->text[end] != ' ')
         end++;
-      if (range_width_mm (pen, block, start, end) <= width_mm + SLACK_MM)
+      if (range_width_mm (block, start, end) <= width_mm + SLACK_MM)
         {
           good = at = end;
           continue;
         }
       if (good > start)
         {
-          add_line (pen, block, start, good);
+          add_line (block, start, good);
           start = good = at = word;
           continue;
         }
-      good = at = broken_word_end (pen, block, start, end, width_mm);
+      good = at = broken_word_end (block, start, end, width_mm);
       if (good < end)
         {
-          add_line (pen, block, start, good);
+          add_line (block, start, good);
           start = good;
         }
     }
-  add_line (pen, block, start, to);
+  add_line (block, start, to);
 }
 
 SwTextBlock *
@@ -175,13 +176,14 @@ sw_text_block_new (const SwPen *pen, SwStyle style, const char *markup, double w
   block->style = style;
   block->lines = g_array_new (FALSE, FALSE, sizeof (SwTextLine));
   read_markup (block, markup);
+  measure_characters (pen, block);
   length = strlen (block->text);
   while (from <= length)
     {
       const char *newline = strchr (block->text + from, '\n');
       gsize to = newline != NULL ? (gsize) (newline - block->text) : length;
 
-      break_stretch (pen, block, from, to, width_mm);
+      break_stretch (block, from, to, width_mm);
       from = to + 1;
     }
   return block;
@@ -194,6 +196,7 @@ sw_text_block_free (SwTextBlock *block)
     return;
   g_free (block->text);
   g_free (block->bold);
+  g_free (block->upto_mm);
   g_array_unref (block->lines);
   g_free (block);
 }
@@ -215,7 +218,7 @@ sw_text_word_mm (const SwPen *pen, SwStyle style, const char *markup)
     {
       gsize to = from + strcspn (block->text + from, " \n");
 
-      widest_mm = MAX (widest_mm, range_width_mm (pen, block, from, to));
+      widest_mm = MAX (widest_mm, range_width_mm (block, from, to));
       from = to + 1;
     }
   return widest_mm;
@@ -243,7 +246,7 @@ draw_line (const SwPen *pen, const SwTextBlock *block, const SwTextLine *line,
       sw_figure_text (figure, role, x_mm, y_mm + base_line_mm (pen, block->style),
                       sw_pen_size_mm (pen, block->style), SW_ALIGN_LEFT,
                       typeface_of (block->style, block->bold[at]), 0.0, span);
-      x_mm += span_width_mm (pen, block, at, end);
+      x_mm += range_width_mm (block, at, end);
       at = end;
     }
 }

@@ -35,9 +35,10 @@ double sw_pen_line_mm (const SwPen *pen, SwStyle style);
  */
 typedef struct
 {
-  char *text;    /* without markup */
-  guint8 *bold;  /* per byte of text */
-  GArray *lines; /* (element-type SwTextLine) */
+  char *text;      /* without markup */
+  double *upto_mm; /* width of the text up to each byte */
+  guint8 *bold;    /* per byte of text */
+  GArray *lines;   /* (element-type SwTextLine) */
   SwStyle style;
   double widest_mm; /* line */
 } SwTextBlock;

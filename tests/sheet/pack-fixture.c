@@ -1,0 +1,89 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include "pack-fixture.h"
+
+static SwJob *
+load_job (const char *name)
+{
+  g_autofree char *path =
+      g_strdup_printf ("%s/%s.slope.json", g_getenv ("SW_EXAMPLES"), name);
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+  g_autoptr (GError) error = NULL;
+  SwJob *job = sw_job_load (file, &error);
+
+  g_assert_no_error (error);
+  return job;
+}
+
+Example *
+example_new_changed (const char *name, void (*change) (SwJob *job))
+{
+  Example *example = g_new0 (Example, 1);
+  g_autoptr (GError) error = NULL;
+
+  example->catalogue = sw_catalogue_load ();
+  example->texts = sw_texts_load ("en");
+  example->job = load_job (name);
+  if (change != NULL)
+    change (example->job);
+  example->result = sw_result_new (example->job, example->catalogue);
+  g_assert_cmpint (example->result->status, ==, SW_OK);
+  example->draw = (SwDraw){ .texts = example->texts,
+                            .measure = sw_paint_measure (&error),
+                            .style = { example->job->units, '.' } };
+  g_assert_no_error (error);
+  return example;
+}
+
+Example *
+example_new (const char *name)
+{
+  return example_new_changed (name, NULL);
+}
+
+void
+example_free (Example *example)
+{
+  sw_result_unref (example->result);
+  sw_job_unref (example->job);
+  sw_texts_unref (example->texts);
+  sw_catalogue_free (example->catalogue);
+  g_free (example);
+}
+
+GPtrArray *
+example_pack (const Example *example, SwPaper paper)
+{
+  return sw_pack_new (example->result, &example->draw, paper, "1.2.3", "0123456789ab");
+}
+
+static void
+append_words (GString *words, const SwFigure *page)
+{
+  for (guint i = 0; i < page->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (page->items, SwItem, i);
+
+      if (item->kind == SW_ITEM_TEXT)
+        g_string_append_printf (words, "%s\n", item->text);
+    }
+}
+
+char *
+page_words (const SwFigure *page)
+{
+  GString *words = g_string_new (NULL);
+
+  append_words (words, page);
+  return g_string_free (words, FALSE);
+}
+
+char *
+pack_words (const GPtrArray *pages)
+{
+  GString *words = g_string_new (NULL);
+
+  for (guint i = 0; i < pages->len; i++)
+    append_words (words, g_ptr_array_index (pages, i));
+  return g_string_free (words, FALSE);
+}

@@ -1,0 +1,29 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/paint/paint.h>
+#include <slopewright/sheet/pack.h>
+#include <slopewright/store/store.h>
+
+/* An example laid out, with the shipped catalogue and words and the sheet font. */
+typedef struct
+{
+  SwCatalogue *catalogue;
+  SwTexts *texts;
+  SwJob *job;
+  SwResult *result;
+  SwDraw draw;
+} Example;
+
+/** @name: of a file of the examples, without its ending. */
+Example *example_new (const char *name);
+/** Change the job, then lay it out again. */
+Example *example_new_changed (const char *name, void (*change) (SwJob *job));
+void example_free (Example *example);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Example, example_free)
+
+GPtrArray *example_pack (const Example *example, SwPaper paper);
+/** All texts of a page, each on a line. (transfer full) */
+char *page_words (const SwFigure *page);
+/** The same of all pages. (transfer full) */
+char *pack_words (const GPtrArray *pages);

@@ -1,0 +1,426 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include "boxes.h"
+#include "pack-fixture.h"
+#include <string.h>
+
+/* Margins as page-frame.c promises them: 15 mm, 20 mm where the sheet is punched. */
+#define MARGIN_MM 15.0
+#define BINDER_MM 20.0
+
+static const char *const examples[] = { "pinfold-cutting", "sallow-bank",
+                                        "sandlark-bluff-road", "cornice-ramp-nose" };
+
+/* Nothing in the margins, and no text on another. */
+static void
+assert_pages_tidy (const Example *example, const GPtrArray *pages, const char *what)
+{
+  for (guint i = 0; i < pages->len; i++)
+    {
+      const SwFigure *page = g_ptr_array_index (pages, i);
+      gboolean turned = page->width_mm > page->height_mm;
+      double left_mm = turned ? MARGIN_MM : BINDER_MM;
+      double top_mm = turned ? BINDER_MM : MARGIN_MM;
+      g_autoptr (SwFigure) inside = sw_figure_new (page->width_mm - left_mm - MARGIN_MM,
+                                                   page->height_mm - top_mm - MARGIN_MM);
+      g_autofree char *where = g_strdup_printf ("%s, page %u", what, i + 1);
+
+      sw_figure_place (inside, page, -left_mm, -top_mm);
+      assert_tidy (inside, example->draw.measure, where);
+    }
+}
+
+static void
+assert_no_gaps (const char *words)
+{
+  g_assert_null (strstr (words, "pack."));
+  g_assert_null (strstr (words, "report."));
+  g_assert_null (strstr (words, "evidence."));
+  g_assert_null (strstr (words, "practice."));
+  g_assert_null (strchr (words, '{'));
+}
+
+static void
+assert_all_papers_tidy (Example *example, const char *name)
+{
+  for (int paper = 0; paper < SW_PAPER_COUNT; paper++)
+    {
+      g_autoptr (GPtrArray) pages = example_pack (example, (SwPaper) paper);
+      g_autofree char *words = pack_words (pages);
+      g_autofree char *what =
+          g_strdup_printf ("%s on %s", name, sw_paper_code ((SwPaper) paper));
+
+      assert_pages_tidy (example, pages, what);
+      assert_no_gaps (words);
+    }
+}
+
+static void
+test_tidy (gconstpointer name)
+{
+  g_autoptr (Example) example = example_new (name);
+
+  assert_all_papers_tidy (example, name);
+  example->draw.style.units = SW_UNITS_US;
+  assert_all_papers_tidy (example, name);
+}
+
+/* A face of that outline, on a plane 2:1 slope. */
+static SwFace *
+plane_face (const char *id, double width_m, double run_m)
+{
+  SwFace *face = sw_face_new (id);
+  const SwPoint section[] = { { 0.0, run_m / 2.0 }, { run_m, 0.0 } };
+  const SwPoint outline[] = {
+    { 0.0, 0.0 }, { width_m, 0.0 }, { width_m * 1.2, run_m }, { -0.2 * width_m, run_m }
+  };
+
+  sw_face_set_section (face, section, G_N_ELEMENTS (section));
+  sw_face_set_outline (face, outline, G_N_ELEMENTS (outline));
+  sw_text_set (&face->soil_id, "clay-loam");
+  return face;
+}
+
+/* 60 runs of many lengths, end laps, nothing answered, nothing on the card. */
+static void
+change_to_60_runs (SwJob *job)
+{
+  g_ptr_array_set_size (job->faces, 0);
+  g_ptr_array_add (job->faces, plane_face ("A", 100.0, 40.0));
+  for (guint i = 0; i < SW_SITE_QUESTION_COUNT; i++)
+    job->site[i] = SW_ANSWER_UNKNOWN;
+}
+
+static void
+test_60_runs (void)
+{
+  g_autoptr (Example) example =
+      example_new_changed ("pinfold-cutting", change_to_60_runs);
+
+  g_assert_cmpint (example->result->tally->runs, >=, 59);
+  g_assert_cmpint (example->result->tally->joints, >, 0);
+  assert_all_papers_tidy (example, "60 runs");
+}
+
+static void
+change_to_2_runs (SwJob *job)
+{
+  char **const card[] = {
+    &job->card.name,   &job->card.number,     &job->card.revision, &job->card.date,
+    &job->card.client, &job->card.place,      &job->card.permit,   &job->card.emergency,
+    &job->card.muster, &job->card.supervisor, &job->card.notes
+  };
+
+  g_ptr_array_set_size (job->faces, 0);
+  g_ptr_array_add (job->faces, plane_face ("A", 3.2, 4.0));
+  job->seed.pls_kg_per_m2 = 0.0;
+  for (guint i = 0; i < G_N_ELEMENTS (card); i++)
+    sw_text_set (card[i], "");
+}
+
+static void
+test_2_runs (void)
+{
+  g_autoptr (Example) example = example_new_changed ("pinfold-cutting", change_to_2_runs);
+
+  g_assert_cmpint (example->result->tally->runs, ==, 2);
+  assert_all_papers_tidy (example, "2 runs");
+}
+
+static void
+change_to_many_faces (SwJob *job)
+{
+  g_ptr_array_set_size (job->faces, 0);
+  for (guint i = 0; i < 5; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("RAMP-%u", i);
+
+      g_ptr_array_add (job->faces, plane_face (id, 10.0 + 5.0 * i, 6.0 + 4.0 * i));
+    }
+  ((SwFace *) job->faces->pdata[3])->loose = TRUE;
+}
+
+static void
+test_many_faces (void)
+{
+  g_autoptr (Example) example =
+      example_new_changed ("pinfold-cutting", change_to_many_faces);
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = pack_words (pages);
+
+  assert_pages_tidy (example, pages, "five faces");
+  assert_no_gaps (words);
+  for (guint i = 0; i < 5; i++)
+    {
+      g_autofree char *title = g_strdup_printf ("Layout, face RAMP-%u\n", i);
+
+      g_assert_nonnull (strstr (words, title));
+    }
+}
+
+/* What people type: no spaces, markup, places, quotes, lines, 3000 characters. */
+static void
+change_to_hostile_texts (SwJob *job)
+{
+  g_autofree char *endless = g_strnfill (3000, 'W');
+  g_autoptr (GString) prose = g_string_new (NULL);
+
+  for (guint i = 0; i < 400; i++)
+    g_string_append (prose, "mud, ");
+  sw_text_set (&job->card.name, endless);
+  sw_text_set (&job->card.number, endless);
+  sw_text_set (&job->card.revision, "*{rev}* \"x\"\t\r\nnext");
+  sw_text_set (&job->card.permit, endless);
+  sw_text_set (&job->card.utility_ticket, prose->str);
+  sw_text_set (&job->card.emergency, prose->str);
+  sw_text_set (&job->card.muster, endless);
+  sw_text_set (&job->card.notes, prose->str);
+  sw_text_set (&((SwFace *) job->faces->pdata[0])->name, "*stars* and {places}");
+}
+
+static void
+test_hostile_texts (void)
+{
+  g_autoptr (Example) example =
+      example_new_changed ("sallow-bank", change_to_hostile_texts);
+
+  for (int paper = 0; paper < SW_PAPER_COUNT; paper++)
+    {
+      g_autoptr (GPtrArray) pages = example_pack (example, (SwPaper) paper);
+      g_autofree char *words = pack_words (pages);
+
+      assert_pages_tidy (example, pages, "hostile texts");
+      g_assert_nonnull (strstr (words, "*stars* and {places}"));
+    }
+}
+
+/* Whether a text item with exactly those words is in the pack. */
+static gboolean
+says (const char *words, const char *line)
+{
+  g_autofree char *whole = g_strdup_printf ("\n%s\n", line);
+
+  return strstr (words, whole) != NULL;
+}
+
+/* Source: examples/pinfold-cutting.expected.md, worked by hand, rounded as read. */
+static void
+test_numbers_of_the_cutting (void)
+{
+  static const char *const lines[] = { "13.42\xc2\xa0m",  "17.89\xc2\xa0m",
+                                       "644.0\xc2\xa0m²", "858.7\xc2\xa0m²",
+                                       "14.77\xc2\xa0m",  "19.24\xc2\xa0m",
+                                       "162\xc2\xa0mm",   "1742.4\xc2\xa0m²",
+                                       "1757.5\xc2\xa0m²" };
+  g_autoptr (Example) example = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = pack_words (pages);
+
+  for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
+    if (!says (words, lines[i]))
+      g_error ("the pack does not say %s", lines[i]);
+  g_assert_true (says (words, "21"));
+  /* Three ways, on the tier table: no break between them. */
+  g_assert_true (says (words, "2H:1V\xc2\xa0·\xc2\xa0"
+                              "26.6°\xc2\xa0·\xc2\xa0"
+                              "50\xc2\xa0%"));
+  /* 21 x 34.3 = 720.3, from the cutting plan's 714.1029 + 6.1971. */
+  g_assert_nonnull (strstr (words, "= 720.30\xc2\xa0m = 21 rolls"));
+}
+
+/* Source: the same of sallow-bank (6 rolls, 21 runs, 8.36 m) and sandlark-bluff-road. */
+static void
+test_numbers_of_the_banks (void)
+{
+  g_autoptr (Example) house = example_new ("sallow-bank");
+  g_autoptr (Example) sand = example_new ("sandlark-bluff-road");
+  g_autoptr (GPtrArray) house_pages = example_pack (house, SW_PAPER_LETTER);
+  g_autoptr (GPtrArray) sand_pages = example_pack (sand, SW_PAPER_LETTER);
+  g_autofree char *house_words = page_words (g_ptr_array_index (house_pages, 0));
+  g_autofree char *sand_words = page_words (g_ptr_array_index (sand_pages, 0));
+
+  g_assert_true (says (house_words, "8.36\xc2\xa0m"));
+  g_assert_true (says (house_words, "161.2\xc2\xa0m²"));
+  g_assert_true (says (house_words, "6"));
+  /* 9.92 m and 12 runs of 11.27 m: training item 1 and 2, by hand. */
+  g_assert_true (says (sand_words, "9.92\xc2\xa0m"));
+  g_assert_true (says (sand_words, "12"));
+  g_assert_true (says (sand_words, "11.27\xc2\xa0m"));
+}
+
+static guint
+count_pages_that_say (const GPtrArray *pages, const char *start)
+{
+  guint count = 0;
+
+  for (guint i = 0; i < pages->len; i++)
+    {
+      g_autofree char *words = page_words (g_ptr_array_index (pages, i));
+
+      count += strstr (words, start) != NULL;
+    }
+  return count;
+}
+
+/* The house lot has a downspout on the slope, a stop; the cutting has none. */
+static void
+test_stop_banner (void)
+{
+  g_autoptr (Example) stop = example_new ("sallow-bank");
+  g_autoptr (Example) free_of_it = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) stop_pages = example_pack (stop, SW_PAPER_A4);
+  g_autoptr (GPtrArray) free_pages = example_pack (free_of_it, SW_PAPER_A4);
+
+  g_assert_cmpuint (count_pages_that_say (stop_pages, "STOP: settle"), ==,
+                    stop_pages->len);
+  g_assert_cmpuint (count_pages_that_say (free_pages, "STOP"), ==, 0);
+}
+
+static void
+test_foot (void)
+{
+  g_autoptr (Example) example = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+
+  for (guint i = 0; i < pages->len; i++)
+    {
+      g_autofree char *words = page_words (g_ptr_array_index (pages, i));
+      g_autofree char *at = g_strdup_printf (
+          "\nPage %u of %u · Pinfold Cutting, Route K7", i + 1, pages->len);
+
+      g_assert_nonnull (strstr (words, at));
+      g_assert_nonnull (strstr (words, "Slopewright 1.2.3 · input 0123456789ab · prints "
+                                       "at true scale"));
+      g_assert_nonnull (strstr (words, "Planning aid, not an engineering design."));
+    }
+}
+
+/* Every page named in the list of contents begins with that title. */
+static void
+test_contents (void)
+{
+  g_autoptr (Example) example = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = pack_words (pages);
+  const char *title;
+
+  for (guint i = 1; i < pages->len; i++)
+    {
+      g_autofree char *entry = NULL;
+
+      title = ((SwFigure *) pages->pdata[i])->title;
+      if (strstr (title, "continued") != NULL)
+        continue;
+      entry = g_strdup_printf ("\n%s\n%u\n", title, i + 1);
+      if (strstr (words, entry) == NULL)
+        g_error ("the list of contents has no %s on page %u", title, i + 1);
+    }
+}
+
+/* Nothing here may be taken for a verdict; the page's name is the one exception. */
+static void
+test_no_verdict (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (examples); i++)
+    {
+      g_autoptr (Example) example = example_new (examples[i]);
+      g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+      g_autofree char *words = pack_words (pages);
+
+      g_assert_false (
+          g_regex_match_simple ("\\bsafe(ly)?\\b", words, G_REGEX_CASELESS, 0));
+    }
+}
+
+static void
+test_every_glyph_is_in_the_font (void)
+{
+  g_autoptr (SwTexts) texts = sw_texts_load ("en");
+  g_autoptr (GPtrArray) ids = sw_texts_ids (texts);
+
+  for (guint i = 0; i < ids->len; i++)
+    {
+      const char *id = g_ptr_array_index (ids, i);
+      g_auto (GStrv) lines = g_strsplit (sw_texts_get (texts, id), "\n", -1);
+      gunichar missing;
+
+      for (guint line = 0; lines[line] != NULL; line++)
+        {
+          g_assert_true (sw_paint_missing_glyph (lines[line], &missing, NULL));
+          if (missing != 0)
+            g_error ("%s: U+%04X is not in the sheet font", id, missing);
+        }
+    }
+}
+
+static void
+test_same_bytes (void)
+{
+  g_autoptr (Example) one = example_new ("sandlark-bluff-road");
+  g_autoptr (Example) two = example_new ("sandlark-bluff-road");
+  g_autoptr (GPtrArray) first = example_pack (one, SW_PAPER_TABLOID);
+  g_autoptr (GPtrArray) second = example_pack (two, SW_PAPER_TABLOID);
+
+  g_assert_cmpuint (first->len, ==, second->len);
+  for (guint i = 0; i < first->len; i++)
+    {
+      g_autofree char *a = sw_figure_dump (g_ptr_array_index (first, i));
+      g_autofree char *b = sw_figure_dump (g_ptr_array_index (second, i));
+
+      g_assert_cmpstr (a, ==, b);
+    }
+}
+
+/* Source: ISO 216; ANSI Y14.1, inches times 25.4. */
+static void
+test_papers (void)
+{
+  static const struct
+  {
+    const char *code;
+    double width_mm, height_mm;
+  } rows[] = { { "A4", 210.0, 297.0 },
+               { "Letter", 215.9, 279.4 },
+               { "A3", 297.0, 420.0 },
+               { "Tabloid", 279.4, 431.8 } };
+  SwPaper paper;
+  double width_mm, height_mm;
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_assert_true (sw_paper_from_code (rows[i].code, &paper));
+      g_assert_cmpstr (sw_paper_code (paper), ==, rows[i].code);
+      sw_paper_size_mm (paper, &width_mm, &height_mm);
+      g_assert_cmpfloat_with_epsilon (width_mm, rows[i].width_mm, 1e-9);
+      g_assert_cmpfloat_with_epsilon (height_mm, rows[i].height_mm, 1e-9);
+    }
+  g_assert_false (sw_paper_from_code ("a4", &paper));
+  g_assert_false (sw_paper_from_code (NULL, &paper));
+}
+
+int
+main (int argc, char *argv[])
+{
+  g_test_init (&argc, &argv, NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (examples); i++)
+    {
+      g_autofree char *path = g_strdup_printf ("/sheet/pack/tidy/%s", examples[i]);
+
+      g_test_add_data_func (path, examples[i], test_tidy);
+    }
+  g_test_add_func ("/sheet/pack/60-runs", test_60_runs);
+  g_test_add_func ("/sheet/pack/2-runs", test_2_runs);
+  g_test_add_func ("/sheet/pack/many-faces", test_many_faces);
+  g_test_add_func ("/sheet/pack/hostile-texts", test_hostile_texts);
+  g_test_add_func ("/sheet/pack/numbers-of-the-cutting", test_numbers_of_the_cutting);
+  g_test_add_func ("/sheet/pack/numbers-of-the-banks", test_numbers_of_the_banks);
+  g_test_add_func ("/sheet/pack/stop-banner", test_stop_banner);
+  g_test_add_func ("/sheet/pack/foot", test_foot);
+  g_test_add_func ("/sheet/pack/contents", test_contents);
+  g_test_add_func ("/sheet/pack/no-verdict", test_no_verdict);
+  g_test_add_func ("/sheet/pack/every-glyph-is-in-the-font",
+                   test_every_glyph_is_in_the_font);
+  g_test_add_func ("/sheet/pack/same-bytes", test_same_bytes);
+  g_test_add_func ("/sheet/paper/sizes", test_papers);
+  return g_test_run ();
+}
