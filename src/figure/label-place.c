@@ -5,6 +5,9 @@
 
 #define HAIR_MM 0.01
 
+/* A line counts as upright within about 17 degrees. */
+#define UPRIGHT_COSINE 0.3
+
 /* Air round a text, and the gap between a dimension's text and its arrows. */
 #define PAD_MM 0.5
 
@@ -172,6 +175,12 @@ sw_labels_dimension (SwLabels *labels, SwLabelRank rank, SwLabelSpan span, doubl
     spots[n++] = (SwLabelSpot){ x, y, turn };
   else if (width <= length * 1.6)
     spots[n++] = (SwLabelSpot){ x + uy * beside, y - ux * beside, turn };
+  /* Upright beside a short and nearly vertical one, on the side away from the thing. */
+  if (n == 0 && fabs (ux) < UPRIGHT_COSINE)
+    {
+      beside = (span.offset_mm < 0.0 ? -1.0 : 1.0) * (width / 2.0 + 2.0 * PAD_MM);
+      spots[n++] = (SwLabelSpot){ x + uy * beside, y - ux * beside, 0.0 };
+    }
   /* Beyond the ends, where the outside arrows are. */
   beside = length / 2.0 + width / 2.0 + 2.0 * SW_ARROW_MM + 2.0 * PAD_MM;
   spots[n++] = (SwLabelSpot){ x + ux * beside, y + uy * beside, turn };

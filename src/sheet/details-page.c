@@ -3,6 +3,7 @@
 
 #define COLUMN_GAP_MM 7.0
 #define DETAIL_MM 54.0
+#define LONE_DETAIL_MM 110.0
 #define ROW_GAP_MM 5.0
 #define VALUES_GAP_MM 2.0
 
@@ -58,6 +59,30 @@ as_laid_row (const SwSheet *sheet, SwTable *table, const char *code, double valu
       source, NULL);
 }
 
+/* How far apart the field columns stand between two laps; 0 where there are not two,
+ * and in a fan, where they draw together. */
+static double
+columns_apart_m (const SwFaceLayout *layout)
+{
+  const SwTier *tier = &layout->tiers[0];
+  const SwRun *runs = layout->runs + tier->first_run;
+  double laps_m[2];
+
+  if (tier->n_runs < 3 || layout->face->crest_form != SW_CREST_STRAIGHT)
+    return 0.0;
+  for (guint i = 0; i < 2; i++)
+    {
+      double from_m = fmax (runs[i].along_from_m, runs[i + 1].along_from_m);
+      double to_m = fmin (runs[i].along_to_m, runs[i + 1].along_to_m);
+
+      if (from_m >= to_m || runs[i].part + runs[i + 1].part > 0)
+        return 0.0;
+      laps_m[i] = (from_m + to_m) / 2.0;
+    }
+  return fabs (laps_m[1] - laps_m[0])
+         / (double) sw_count_up (fabs (laps_m[1] - laps_m[0]), tier->pin_across_m);
+}
+
 /* What is drawn where it is not the practice's own value. */
 static void
 add_as_laid (const SwSheet *sheet, SwTable *table, guint face, SwDetail detail)
@@ -68,8 +93,8 @@ add_as_laid (const SwSheet *sheet, SwTable *table, guint face, SwDetail detail)
   if (detail == SW_DETAIL_SIDE_LAP)
     as_laid_row (sheet, table, "side-lap", layout->tiers[0].side_lap_m,
                  see_working (sheet, sw_sheet_format (sheet, "%s.1.side-lap", id)));
-  if (detail == SW_DETAIL_PIN_PATTERN)
-    as_laid_row (sheet, table, "across", layout->tiers[0].pin_across_m,
+  if (detail == SW_DETAIL_PIN_PATTERN && columns_apart_m (layout) > 0.0)
+    as_laid_row (sheet, table, "across", columns_apart_m (layout),
                  see_working (sheet, sw_sheet_format (sheet, "%s.pins.field", id)));
   if (detail == SW_DETAIL_PIN)
     as_laid_row (sheet, table, "pin-need", layout->pin_need_m,
@@ -115,10 +140,10 @@ typedef struct
 /* FALSE where the job has no such thing. */
 static gboolean
 detail_card (const SwSheet *sheet, guint face, SwDetail detail, double width_mm,
-             DetailCard *card)
+             double height_mm, DetailCard *card)
 {
   SwFigure *drawing = sw_draw_detail (sheet->result, face, detail, width_mm,
-                                      DETAIL_MM * sheet->pen.scale, sheet->draw);
+                                      height_mm * sheet->pen.scale, sheet->draw);
 
   if (drawing == NULL)
     return FALSE;
@@ -176,7 +201,8 @@ sw_page_details (SwSheet *sheet)
   SwFlow *flow = sw_sheet_flow (sheet);
   double width_mm = (sw_flow_width_mm (flow) - COLUMN_GAP_MM) / 2.0;
   DetailCard cards[2];
-  guint count = 0;
+  guint count = 0, last_face = 0;
+  SwDetail last = SW_DETAIL_COUNT;
 
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "pack.details.practice", "name",
@@ -185,12 +211,22 @@ sw_page_details (SwSheet *sheet)
   for (guint face = 0; face < sheet->layout->n_faces; face++)
     for (int detail = 0; detail < SW_DETAIL_COUNT; detail++)
       if (differs (sheet, face, (SwDetail) detail)
-          && detail_card (sheet, face, (SwDetail) detail, width_mm, &cards[count])
-          && ++count == 2)
+          && detail_card (sheet, face, (SwDetail) detail, width_mm, DETAIL_MM,
+                          &cards[count]))
         {
+          last_face = face;
+          last = (SwDetail) detail;
+          if (++count < 2)
+            continue;
           add_cards (flow, cards, count);
           count = 0;
         }
+  if (count == 1) /* it has the width of two: draw it larger */
+    {
+      sw_flow_free (cards[0].drawing);
+      sw_flow_free (cards[0].values);
+      detail_card (sheet, last_face, last, width_mm, LONE_DETAIL_MM, &cards[0]);
+    }
   add_cards (flow, cards, count);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.details.title"), flow);
 }

@@ -4,7 +4,8 @@
 #define COLUMN_GAP_MM 6.0
 #define SIGN_ROW_MM 9.0
 #define SIGN_ROWS_LEAST 6
-#define BLANK_ROWS 2
+#define BLANK_ROW_MM 9.0
+#define BLANK_ROWS_MOST 8
 #define TALK_POINTS 5
 #define TALK_QUESTIONS 3
 /* Load constant of the revised NIOSH lifting equation, DHHS (NIOSH) 94-110. */
@@ -170,14 +171,39 @@ hazard_text (const SwSheet *sheet, GHashTable *places, const char *code, const c
   return sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places));
 }
 
+#define WORK_MM 30.0
+#define HAZARD_MM 40.0
+#define WHO_MM 23.0
+
+/* Lines below the hazard table to write on, as many as the page has room for. */
+static void
+add_blank_rows (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { "", SW_CELL_TEXT, WORK_MM },
+    { "", SW_CELL_TEXT, HAZARD_MM },
+    { "", SW_CELL_TEXT, 0.0 },
+    { "", SW_CELL_TEXT, WHO_MM },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+  guint rows = sw_sheet_rows_that_fit (sheet, flow, BLANK_ROW_MM);
+
+  sw_table_set_ruled (table);
+  sw_table_set_row_mm (table, BLANK_ROW_MM);
+  for (guint i = 0; i < MIN (rows, BLANK_ROWS_MOST); i++)
+    sw_table_row (table, "", "", "", "", NULL);
+  sw_flow_table (flow, table);
+}
+
 static void
 add_hazards (const SwSheet *sheet, SwFlow *flow)
 {
   const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.work"), SW_CELL_TEXT, 30.0 },
-    { sw_sheet_get (sheet, "pack.column.hazard"), SW_CELL_TEXT, 40.0 },
+    { sw_sheet_get (sheet, "pack.column.work"), SW_CELL_TEXT, WORK_MM },
+    { sw_sheet_get (sheet, "pack.column.hazard"), SW_CELL_TEXT, HAZARD_MM },
     { sw_sheet_get (sheet, "pack.column.control"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.who"), SW_CELL_TEXT, 23.0 },
+    { sw_sheet_get (sheet, "pack.column.who"), SW_CELL_TEXT, WHO_MM },
   };
   SwTable *table =
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
@@ -195,14 +221,13 @@ add_hazards (const SwSheet *sheet, SwFlow *flow)
                     hazard_text (sheet, places, hazards[i].code, "hazard"),
                     hazard_text (sheet, places, hazards[i].code, "control"),
                     hazard_text (sheet, places, hazards[i].code, "who"), NULL);
-  for (guint i = 0; i < BLANK_ROWS; i++)
-    sw_table_row (table, "", "\n", "", "", NULL);
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.hazards.title"));
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_get (sheet, "pack.hazards.how"));
   sw_flow_tie (flow);
   sw_flow_space (flow, 1.5);
   sw_flow_table (flow, table);
+  add_blank_rows (sheet, flow);
 }
 
 static void
@@ -278,8 +303,8 @@ sw_page_safety (SwSheet *sheet)
   add_stop_and_emergency (sheet, flow);
   add_facts (sheet, flow);
   add_answers (sheet, flow);
-  add_hazards (sheet, flow);
   add_cautions (sheet, flow);
+  add_hazards (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.safety.title"), flow);
   flow = sw_sheet_flow (sheet);
   add_talk (sheet, flow);

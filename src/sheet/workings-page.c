@@ -41,7 +41,7 @@ rounding_words (const SwSheet *sheet, const SwWorking *working)
   if (working->rounding == SW_ROUNDING_NONE)
     return "";
   return sw_sheet_format (
-      sheet, " %s",
+      sheet, ". %s",
       sw_sheet_get (sheet,
                     sw_sheet_format (sheet, "report.rounding.%d", working->rounding)));
 }
@@ -168,6 +168,22 @@ add_cut_rows (const SwSheet *sheet, SwTable *table, const SwFaceLayout *face,
     }
 }
 
+/* Whether runs within a tier differ: else the tiers' own workings have said it all. */
+static gboolean
+runs_differ (const SwSheet *sheet)
+{
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
+      {
+        const SwFaceLayout *face = &sheet->layout->faces[f];
+        guint first = face->tiers[t].first_run, end = first + face->tiers[t].n_runs;
+
+        if (first < end && sw_sheet_alike_end (face, first, end) < end)
+          return TRUE;
+      }
+  return FALSE;
+}
+
 /* How the cut length of every run is made up. */
 static void
 add_cut_lengths (const SwSheet *sheet, SwFlow *flow)
@@ -290,7 +306,8 @@ sw_page_workings (SwSheet *sheet)
   add_workings_of (sheet, flow, -1);
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     add_workings_of (sheet, flow, (int) f);
-  add_cut_lengths (sheet, flow);
+  if (runs_differ (sheet))
+    add_cut_lengths (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.workings.title"), flow);
   flow = sw_sheet_flow (sheet);
   add_practice (sheet, flow);
