@@ -86,9 +86,9 @@ sw_detail_of_pin (const SwResult *result, guint face_index, double width_mm,
       (SwPaperPoint){ x - sw_detail_mm (&sheet, pin->crown_m) / 2.0,
                       level + sw_detail_mm (&sheet, pin->length_m) * 0.55 },
       sw_detail_small_text (&sheet, "drawing.detail.wire", pin->wire_m));
-  sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.15, level - 0.7 },
+  sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.85, level - 0.7 },
                      sw_detail_words (&sheet, "drawing.key.blanket"));
-  sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.78, level - 0.7 },
+  sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.15, level - 0.7 },
                      sw_detail_words (&sheet, "drawing.detail.flush"));
   return sw_detail_end (&sheet);
 }

@@ -176,7 +176,7 @@ sw_labels_dimension (SwLabels *labels, SwLabelRank rank, SwLabelSpan span, doubl
   else if (width <= length * 1.6)
     spots[n++] = (SwLabelSpot){ x + uy * beside, y - ux * beside, turn };
   /* Upright beside a short and nearly vertical one, on the side away from the thing. */
-  if (n == 0 && fabs (ux) < UPRIGHT_COSINE)
+  if (fabs (ux) < UPRIGHT_COSINE && width + 2.0 * (PAD_MM + SW_ARROW_MM) > length)
     {
       beside = (span.offset_mm < 0.0 ? -1.0 : 1.0) * (width / 2.0 + 2.0 * PAD_MM);
       spots[n++] = (SwLabelSpot){ x + uy * beside, y - ux * beside, 0.0 };

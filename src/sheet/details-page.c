@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet.h"
+#include <math.h>
+#include <slopewright/base/count.h>
 
 #define COLUMN_GAP_MM 7.0
 #define DETAIL_MM 54.0

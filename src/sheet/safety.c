@@ -4,6 +4,9 @@
 #define COLUMN_GAP_MM 6.0
 #define SIGN_ROW_MM 9.0
 #define SIGN_ROWS_LEAST 6
+#define WORK_MM 30.0
+#define HAZARD_MM 40.0
+#define WHO_MM 23.0
 #define BLANK_ROW_MM 9.0
 #define BLANK_ROWS_MOST 8
 #define TALK_POINTS 5
@@ -170,10 +173,6 @@ hazard_text (const SwSheet *sheet, GHashTable *places, const char *code, const c
 
   return sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places));
 }
-
-#define WORK_MM 30.0
-#define HAZARD_MM 40.0
-#define WHO_MM 23.0
 
 /* Lines below the hazard table to write on, as many as the page has room for. */
 static void
