@@ -9,22 +9,25 @@
 
 /* Pixels to a figure's millimetre at the usual text size: its 2.5 mm text is 12 px. */
 #define USUAL_PX_PER_MM 4.8
-#define USUAL_DPI 96.0
+#define LARGEST_TEXT 1.35
+#define USUAL_FONT_PX (10.0 * 96.0 / 72.0)
 
 /* Pointer and arrows move by a round step of at least this. */
 #define STEP_PX 3.0
 
 G_DEFINE_FINAL_TYPE (SwCanvas, sw_canvas, GTK_TYPE_WIDGET)
 
-/* Larger text of the desktop enlarges the drawing's text and marks too. */
+/* Larger text of the desktop enlarges the drawing's text and marks too, as far as they leave room. */
 double
 sw_canvas_px_per_mm (SwCanvas *self)
 {
-  GtkSettings *settings = gtk_widget_get_settings (GTK_WIDGET (self));
-  int dpi = 0;
+  PangoContext *context = gtk_widget_get_pango_context (GTK_WIDGET (self));
+  const PangoFontDescription *font = pango_context_get_font_description (context);
+  double size = pango_font_description_get_size (font) / (double) PANGO_SCALE;
 
-  g_object_get (settings, "gtk-xft-dpi", &dpi, NULL);
-  return USUAL_PX_PER_MM * (dpi > 0 ? dpi / 1024.0 / USUAL_DPI : 1.0);
+  if (!pango_font_description_get_size_is_absolute (font))
+    size *= pango_cairo_context_get_resolution (context) / 72.0;
+  return USUAL_PX_PER_MM * (size > 0.0 ? fmin (size / USUAL_FONT_PX, LARGEST_TEXT) : 1.0);
 }
 
 double
@@ -375,20 +378,17 @@ sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 }
 
 static void
-on_text_size (SwCanvas *self)
+sw_canvas_system_setting_changed (GtkWidget *widget, GtkSystemSetting setting)
 {
+  SwCanvas *self = SW_CANVAS (widget);
+
+  GTK_WIDGET_CLASS (sw_canvas_parent_class)->system_setting_changed (widget, setting);
+  if (setting != GTK_SYSTEM_SETTING_DPI && setting != GTK_SYSTEM_SETTING_FONT_NAME)
+    return;
   if (self->auto_fit)
     sw_canvas_fit (self);
   else
     sw_canvas_view_changed (self, FALSE);
-}
-
-static void
-sw_canvas_realize (GtkWidget *widget)
-{
-  GTK_WIDGET_CLASS (sw_canvas_parent_class)->realize (widget);
-  g_signal_connect_object (gtk_widget_get_settings (widget), "notify::gtk-xft-dpi",
-                           G_CALLBACK (on_text_size), widget, G_CONNECT_SWAPPED);
 }
 
 /* An open popover would keep the canvas it belongs to alive. */
@@ -436,7 +436,7 @@ sw_canvas_class_init (SwCanvasClass *klass)
   widget_class->measure = sw_canvas_measure;
   widget_class->size_allocate = sw_canvas_size_allocate;
   widget_class->snapshot = sw_canvas_snapshot;
-  widget_class->realize = sw_canvas_realize;
+  widget_class->system_setting_changed = sw_canvas_system_setting_changed;
   widget_class->unroot = sw_canvas_unroot;
   gtk_widget_class_set_css_name (widget_class, "canvas");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);

@@ -212,10 +212,14 @@ attach_row (SwForm *self, Row *row, int at)
       gtk_grid_attach (self->grid, label, 0, at, 2, 1);
       return;
     }
-  gtk_label_set_width_chars (GTK_LABEL (label), 12);
-  gtk_label_set_max_width_chars (GTK_LABEL (label), 18);
   make_control (self, row);
-  gtk_widget_set_hexpand (row->control, TRUE);
+  if (row->field->label_id != NULL) /* a question gets the room, its answer is short */
+    gtk_widget_set_hexpand (label, TRUE);
+  else
+    gtk_widget_set_hexpand (row->control, TRUE);
+  gtk_label_set_width_chars (GTK_LABEL (label), 12);
+  gtk_label_set_max_width_chars (GTK_LABEL (label),
+                                 row->field->label_id != NULL ? 40 : 18);
   gtk_widget_set_valign (row->control, GTK_ALIGN_CENTER);
   gtk_grid_attach (self->grid, label, 0, at, 1, 1);
   gtk_grid_attach (self->grid, row->control, 1, at, 1, 1);

@@ -6,8 +6,8 @@
 #define LEAST_PX_PER_M 0.05
 #define MOST_PX_PER_M 2000.0
 
-/* The world never gets less than this, however small the widget. */
-#define LEAST_ROOM_PX 24.0
+/* Of a widget not yet allocated. */
+#define LEAST_ROOM_PX 4.0
 
 static double
 y_sign (const SwViewport *viewport)
@@ -29,9 +29,23 @@ sw_viewport_to_world (const SwViewport *viewport, SwPoint px)
                     y_sign (viewport) * (px.y_m - viewport->y_px) / viewport->px_per_m };
 }
 
+/* Labels may run into each other before the drawing gets less than half the room. */
+static void
+keep_half (double room_px, double *before_px, double *after_px)
+{
+  double most_px = room_px / 2.0, both_px = *before_px + *after_px;
+
+  if (both_px <= most_px)
+    return;
+  *before_px *= most_px / both_px;
+  *after_px *= most_px / both_px;
+}
+
 void
 sw_viewport_fit (SwViewport *viewport, SwBox world, SwInsets insets)
 {
+  keep_half (viewport->width_px, &insets.left_px, &insets.right_px);
+  keep_half (viewport->height_px, &insets.top_px, &insets.bottom_px);
   double width_px = viewport->width_px - insets.left_px - insets.right_px;
   double height_px = viewport->height_px - insets.top_px - insets.bottom_px;
   double width_m = fmax (world.x1_m - world.x0_m, 0.1);
@@ -50,6 +64,8 @@ sw_viewport_fit (SwViewport *viewport, SwBox world, SwInsets insets)
 gboolean
 sw_viewport_shows (const SwViewport *viewport, SwBox world, SwInsets insets)
 {
+  keep_half (viewport->width_px, &insets.left_px, &insets.right_px);
+  keep_half (viewport->height_px, &insets.top_px, &insets.bottom_px);
   SwPoint a = sw_viewport_to_px (viewport, (SwPoint){ world.x0_m, world.y0_m });
   SwPoint b = sw_viewport_to_px (viewport, (SwPoint){ world.x1_m, world.y1_m });
 

@@ -25,7 +25,7 @@ typedef struct
 SwPoint sw_viewport_to_px (const SwViewport *viewport, SwPoint world);
 SwPoint sw_viewport_to_world (const SwViewport *viewport, SwPoint px);
 
-/** Show all of @world between @insets, centred. */
+/** Show all of @world between @insets, centred; insets shrink before they take half the room. */
 void sw_viewport_fit (SwViewport *viewport, SwBox world, SwInsets insets);
 
 /** Whether @world lies wholly between @insets (half of them, so that a fit is not redone for a hair). */

@@ -170,7 +170,7 @@ test_too_far_out_comes_into_view (Fixture *f, gconstpointer view)
   g_assert_cmpfloat (px.y_m, <, gtk_widget_get_height (GTK_WIDGET (f->canvas)));
 }
 
-/* Two canvases look at one stage: undo in one is undo in all, and a face that cannot be laid still shows. */
+/* What cannot be laid out still shows, so that it can be mended. */
 static void
 test_bad_job_still_shows (Fixture *f, gconstpointer view)
 {

@@ -47,6 +47,17 @@ test_fit_without_room (void)
   g_assert_true (isfinite (viewport.px_per_m));
 }
 
+/* 100 x 60 px with insets of 100 and 80: half the room stays, 50 x 30 px for 10 x 5 m. */
+static void
+test_insets_leave_half (void)
+{
+  SwViewport viewport = { .width_px = 100.0, .height_px = 60.0 };
+
+  sw_viewport_fit (&viewport, (SwBox){ 0.0, 0.0, 10.0, 5.0 }, insets);
+  g_assert_cmpfloat_with_epsilon (viewport.px_per_m, 5.0, NEAR);
+  g_assert_true (sw_viewport_shows (&viewport, (SwBox){ 0.0, 0.0, 10.0, 5.0 }, insets));
+}
+
 static void
 test_there_and_back (void)
 {
@@ -138,6 +149,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/app/viewport/fit", test_fit);
   g_test_add_func ("/app/viewport/fit-without-room", test_fit_without_room);
+  g_test_add_func ("/app/viewport/insets-leave-half", test_insets_leave_half);
   g_test_add_func ("/app/viewport/there-and-back", test_there_and_back);
   g_test_add_func ("/app/viewport/zoom-holds-the-pointer", test_zoom_holds_the_pointer);
   g_test_add_func ("/app/viewport/zoom-has-ends", test_zoom_has_ends);
