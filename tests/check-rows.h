@@ -31,7 +31,8 @@ double check_input_or (const CheckRow *row, const char *key, double otherwise);
 /** Text of an input, NULL if not there. (transfer full) */
 char *check_input_text (const CheckRow *row, const char *key);
 
-/** Numbers of "key=1 2 3x4": 1, 2 and four times 3. (transfer full) (element-type double) */
+/** Numbers of "key=1 2 3x4": 1, 2 and four times 3. (transfer full) (element-type
+ * double) */
 GArray *check_input_list (const CheckRow *row, const char *key);
 
 /**

@@ -6,18 +6,21 @@
 /* No practice here is meant for ground steeper than 1:1: an engineer decides. */
 #define STEEPEST_HV 1.0
 
-/* The flat allowance that this program replaces; shown where the true figure is above it. */
+/* The flat allowance that this program replaces; shown where the true figure is above
+ * it. */
 #define FLAT_ALLOWANCE 0.10
 
 /* Load constant of the revised NIOSH lifting equation, DHHS (NIOSH) 94-110: the most for
  * one person under ideal conditions, kg. */
 #define NIOSH_LOAD_KG 23.0
 
-/* Gradients at which footing needs a word; advice of this program, no regulator's value. */
+/* Gradients at which footing needs a word; advice of this program, no regulator's
+ * value. */
 #define FOOTING_HV 3.0
 #define STEEP_FOOTING_HV 1.5
 
-/* A bend inwards of less than this is the unevenness of a survey; advice of this program. */
+/* A bend inwards of less than this is the unevenness of a survey; advice of this
+ * program. */
 #define HOLLOW_RAD 0.0872664625997165 /* 5 degrees */
 
 /* Ratios are compared with so much slack, as class tables print them. */
@@ -175,8 +178,9 @@ judge_laying (GPtrArray *findings, const SwLayout *layout, int face_index, int i
     }
 }
 
-/* Whether what is covered as one has a hollow across the slope, over which a blanket hangs
- * free. The inner edge of a bench that splits the face has none: a tier ends there. */
+/* Whether what is covered as one has a hollow across the slope, over which a blanket
+ * hangs free. The inner edge of a bench that splits the face has none: a tier ends
+ * there. */
 static gboolean
 has_hollow (const SwFace *face, const SwReach *reach)
 {

@@ -126,22 +126,20 @@ look_up (SwLayout *layout, int *bad_face)
   return status;
 }
 
-/* Practice numbers that would make a count endless are refused before anything is counted. */
+/* Numbers that would make a count endless are refused before anything is counted, whoever
+ * made the job. */
 static SwStatus
 check_practice (const SwPractice *practice)
 {
-  static const SwPracticeValue spacings[] = {
-    SW_PRACTICE_TRENCH_PIN_M,  SW_PRACTICE_TOE_PIN_M,  SW_PRACTICE_SIDE_LAP_PIN_M,
-    SW_PRACTICE_EDGE_PIN_M,    SW_PRACTICE_PIN_DOWN_M, SW_PRACTICE_PIN_ACROSS_M,
-    SW_PRACTICE_END_LAP_PIN_M, SW_PRACTICE_SLOT_PIN_M, SW_PRACTICE_RING_PIN_M
-  };
-
   for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
-    if (!isfinite (practice->values[i].value) || practice->values[i].value < 0.0)
-      return SW_E_RANGE;
-  for (guint i = 0; i < G_N_ELEMENTS (spacings); i++)
-    if (practice->values[spacings[i]].value < 0.01)
-      return SW_E_RANGE;
+    {
+      const SwPracticeKey *key = &sw_practice_keys[i];
+      double value = practice->values[i].value;
+      gboolean none = key->or_zero && value >= 0.0 && value <= 0.0;
+
+      if (!isfinite (value) || (!none && (value < key->least || value > key->most)))
+        return SW_E_RANGE;
+    }
   return SW_OK;
 }
 

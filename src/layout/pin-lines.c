@@ -199,7 +199,8 @@ is_double (const SwLaying *laying, const SwPinPlace *a, const SwPinPlace *b)
          < SW_DOUBLE_PIN_M;
 }
 
-/* Where two rows meet, the pin of the row of lower rank stays: trenches before laps and edges. */
+/* Where two rows meet, the pin of the row of lower rank stays: trenches before laps
+ * and edges. */
 static int
 rank (const SwPinPlace *pin)
 {

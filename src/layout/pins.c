@@ -5,7 +5,8 @@
 #include <slopewright/base/count.h>
 #include <slopewright/base/order.h>
 
-/* Field pins keep this far from the lower end and from rows of other roles: one hand's breadth. */
+/* Field pins keep this far from the lower end and from rows of other roles: one hand's
+ * breadth. */
 #define CLEAR_M 0.10
 
 /* Back onto a tier that goes all round. */
@@ -158,7 +159,8 @@ add_joint_rows (const SwLaying *laying, const SwTier *tier, const SwPiece *piece
     }
 }
 
-/* Field columns between two neighbouring lap or edge columns, evenly spaced and staggered. */
+/* Field columns between two neighbouring lap or edge columns, evenly spaced and
+ * staggered. */
 static void
 pin_field_gap (const Columns *all, guint tier_index, double from_m, double to_m)
 {
@@ -178,7 +180,8 @@ pin_field_gap (const Columns *all, guint tier_index, double from_m, double to_m)
   g_array_sort (rows_m, sw_compare_doubles);
   for (int c = 1; c <= columns; c++)
     {
-      /* Counted from the leeward end, so that the mirrored face is pinned as its mirror. */
+      /* Counted from the leeward end, so that the mirrored face is pinned as its
+       * mirror. */
       int from_leeward = laying->face->leeward == SW_SIDE_LEFT ? c : columns + 1 - c;
       gboolean odd = from_leeward % 2 == 1;
       Column column = { .tier = tier_index,
@@ -195,8 +198,8 @@ pin_field_gap (const Columns *all, guint tier_index, double from_m, double to_m)
     }
 }
 
-/* Middles of the side laps of a tier, left to right, between its two edges; on a tier that
- * goes all round the edges are the middle of the last lap. */
+/* Middles of the side laps of a tier, left to right, between its two edges; on a tier
+ * that goes all round the edges are the middle of the last lap. */
 static GArray *
 lap_middles (const SwLaying *laying, const SwTier *tier)
 {

@@ -29,7 +29,8 @@ plane (double hv, double rise_m)
   return extruded (section, G_N_ELEMENTS (section));
 }
 
-/* Source: distance in space, sqrt (dx2 + dy2 + (dy / hv)2), for lines of every direction. */
+/* Source: distance in space, sqrt (dx2 + dy2 + (dy / hv)2), for lines of every
+ * direction. */
 static void
 test_plane_lines (void)
 {
@@ -79,7 +80,8 @@ test_bench_lines (void)
     }
 }
 
-/* The same way back, in two parts, and in the mirror is as long; along the crest it is level. */
+/* The same way back, in two parts, and in the mirror is as long; along the crest it is
+ * level. */
 static void
 test_line_invariants (void)
 {
@@ -183,7 +185,8 @@ test_places (void)
                                   6.0 * sqrt (5.0) + hypot (4.0, 0.12), ROUNDING_M);
 }
 
-/* Source: plan area times sqrt (1 + 1 / hv2), for outlines whose plan area is known by hand. */
+/* Source: plan area times sqrt (1 + 1 / hv2), for outlines whose plan area is known by
+ * hand. */
 static void
 test_plane_areas (void)
 {
@@ -214,8 +217,8 @@ test_plane_areas (void)
       }
 }
 
-/* Source: by hand. 10 m wide over the whole bench: 10 (13.4164 + 4.0018 + 17.8885); half of it
- * under the diagonal is not the half, but each stretch its own trapezoid. */
+/* Source: by hand. 10 m wide over the whole bench: 10 (13.4164 + 4.0018 + 17.8885);
+ * half of it under the diagonal is not the half, but each stretch its own trapezoid. */
 static void
 test_bench_areas (void)
 {
@@ -258,8 +261,8 @@ test_area_invariants (void)
     g_assert_cmpfloat_with_epsilon (sw_ground_area_m2 (ground, others[i]), area_m2, 1e-8);
 }
 
-/* Source: midpoint rule, 200 000 slices down the slope, own factor of each stretch; error of
- * a slice that holds a break or a corner is below 1e-4 m2. */
+/* Source: midpoint rule, 200 000 slices down the slope, own factor of each stretch;
+ * error of a slice that holds a break or a corner is below 1e-4 m2. */
 static void
 test_area_against_slices (void)
 {

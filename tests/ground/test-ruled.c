@@ -3,7 +3,8 @@
 #include <math.h>
 #include <slopewright/ground/ground.h>
 
-/* A face that grows from 4 m at 2:1 to 9 m at 1.5:1 over 30 m, with a break half-way down. */
+/* A face that grows from 4 m at 2:1 to 9 m at 1.5:1 over 30 m, with a break half-way
+ * down. */
 static const SwPoint low[] = { { 0.0, 4.0 }, { 3.0, 2.5 }, { 8.0, 0.0 } };
 static const SwPoint high[] = { { 1.0, 9.0 }, { 7.0, 4.0 }, { 14.5, 0.0 } };
 static const SwStation stations[] = { { 10.0, low }, { 40.0, high } };
@@ -50,8 +51,8 @@ test_heights (void)
           1e-9);
 }
 
-/* Source: the sum of 20 000 chords; short of a curve by (curvature x step)2 / 24, here below
- * 1e-7, and 1e-4 where a chord cuts a break. */
+/* Source: the sum of 20 000 chords; short of a curve by (curvature x step)2 / 24, here
+ * below 1e-7, and 1e-4 where a chord cuts a break. */
 static void
 test_lengths_against_chords (void)
 {

@@ -35,7 +35,8 @@ tiers_of (const SwPoint *section, guint count)
   return reaches;
 }
 
-/* Source: by hand. Upper 6 m and lower 8 m at 2:1: 6 sqrt (5) = 13.416, 8 sqrt (5) = 17.889. */
+/* Source: by hand. Upper 6 m and lower 8 m at 2:1: 6 sqrt (5) = 13.416, 8 sqrt (5) =
+ * 17.889. */
 static void
 test_bench_splits (void)
 {

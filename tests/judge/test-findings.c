@@ -6,9 +6,10 @@
 #include <string.h>
 
 /*
- * A face on which nothing is found: 4:1, true length 7.5 sqrt (17) = 30.92, so that one roll
- * serves a run of 32.27; 51 runs of 2.44 without surplus, 119.44 m: placed 51 x 2.44 x 32.27
- * over 119.44 x 30.92 is 8.7 % more, below the flat tenth. A dry roll weighs 0.25 x 83.7 = 20.9.
+ * A face on which nothing is found: 4:1, true length 7.5 sqrt (17) = 30.92, so that one
+ * roll serves a run of 32.27; 51 runs of 2.44 without surplus, 119.44 m: placed 51 x 2.44
+ * x 32.27 over 119.44 x 30.92 is 8.7 % more, below the flat tenth. A dry roll weighs 0.25
+ * x 83.7 = 20.9.
  */
 #define PLAIN_HV 4.0
 #define PLAIN_RISE_M 7.5
@@ -138,8 +139,8 @@ test_wildlife (void)
   g_assert_null (finding_of (natural, "plastic-net"));
 }
 
-/* Both sides of each limit of gradient: footing from 3:1 and from 1.5:1, the class at 1.5:1,
- * no practice beyond 1:1. A ratio read as 2.9995 is 3 of the table. */
+/* Both sides of each limit of gradient: footing from 3:1 and from 1.5:1, the class at
+ * 1.5:1, no practice beyond 1:1. A ratio read as 2.9995 is 3 of the table. */
 static void
 test_gradients (void)
 {
@@ -172,7 +173,8 @@ test_gradients (void)
     }
 }
 
-/* An angle read to one degree at 1.55:1 (32.8) may be 33.8, beyond the class limit of 33.7. */
+/* An angle read to one degree at 1.55:1 (32.8) may be 33.8, beyond the class limit of
+ * 33.7. */
 static void
 test_borderline (void)
 {
@@ -245,7 +247,8 @@ test_bridging (void)
     }
 }
 
-/* Loose ground asks for a trial pull; topsoil deeper than any pin, or a pin chosen too short. */
+/* Loose ground asks for a trial pull; topsoil deeper than any pin, or a pin chosen too
+ * short. */
 static void
 test_pins (void)
 {
@@ -270,7 +273,8 @@ test_pins (void)
   g_assert_nonnull (finding_of (chosen, "pin-short"));
 }
 
-/* A short face takes more than a tenth over its net area; a wet mat is heavy even when dry. */
+/* A short face takes more than a tenth over its net area; a wet mat is heavy even when
+ * dry. */
 static void
 test_material (void)
 {
@@ -347,6 +351,7 @@ test_refusals (void)
     { "roll", SW_E_ROLL, -1 },           { "lap", SW_E_ROLL, 0 },
     { "outline", SW_E_OUTLINE, 1 },      { "away", SW_E_EMPTY, 1 },
     { "section", SW_E_SECTION, 1 },      { "spacing", SW_E_RANGE, -1 },
+    { "slots", SW_E_RANGE, -1 },         { "not a number", SW_E_RANGE, -1 },
     { "no face", SW_E_EMPTY, -1 },
   };
   g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
@@ -369,7 +374,7 @@ test_refusals (void)
       else if (g_str_equal (what, "roll"))
         job->roll_length_m = NAN;
       else if (g_str_equal (what, "lap"))
-        sw_job_set_override (job, SW_PRACTICE_SIDE_LAP_M, 2.44, "");
+        job->roll_width_m = 0.12; /* a lap of 0.10 leaves 0.02 a run */
       else if (g_str_equal (what, "outline"))
         {
           SwPoint p = face->outline[1];
@@ -384,6 +389,10 @@ test_refusals (void)
         face->section[1].x_m = -1.0;
       else if (g_str_equal (what, "spacing"))
         sw_job_set_override (job, SW_PRACTICE_PIN_DOWN_M, 0.0, "");
+      else if (g_str_equal (what, "slots"))
+        sw_job_set_override (job, SW_PRACTICE_SLOT_EVERY_M, 1e-5, "");
+      else if (g_str_equal (what, "not a number"))
+        sw_job_set_override (job, SW_PRACTICE_SET_BACK_M, NAN, "");
       else
         g_ptr_array_set_size (job->faces, 0);
       result = sw_result_new (job, catalogue);

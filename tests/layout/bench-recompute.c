@@ -7,11 +7,9 @@
 #include <time.h>
 
 /*
- * Processor time of a whole recompute, layout to findings, by area of a square 3:1
- * face with field pins
- * every 1.0 x 0.3 m. Aims: 1 ha under 5 ms, 100 ha under 0.6 s, growth no worse than
- * linear.
- * Nothing is asserted: other work on the machine would decide.
+ * Processor time of a whole recompute, layout to findings, by area of a square 3:1 face
+ * with field pins every 1.0 x 0.3 m. Aims: 1 ha under 5 ms, 100 ha under 0.6 s, growth no
+ * worse than linear. Nothing is asserted: other work on the machine would decide.
  */
 
 static const double sizes_ha[] = { 0.1, 1.0, 10.0, 100.0 };

@@ -14,14 +14,17 @@
  */
 SwCatalogue *fixture_catalogue (void);
 
-/** No face yet; practice "worked", blanket "mat", roll 2.44 x 34.3 m, every site question answered so that nothing is found. */
+/** No face yet; practice "worked", blanket "mat", roll 2.44 x 34.3 m, every site
+ * question answered so that nothing is found. */
 SwJob *fixture_job (void);
 
-/** Add a face with firm soil; crest and toe are the first and last point. (transfer none) */
+/** Add a face with firm soil; crest and toe are the first and last point. (transfer
+ * none) */
 SwFace *fixture_add_face (SwJob *job, const char *id, const SwPoint *section,
                           guint n_section, const SwPoint *outline, guint n_outline);
 
-/** Add a plane rectangle: @hv to 1, @rise_m high, @width_m along the crest. (transfer none) */
+/** Add a plane rectangle: @hv to 1, @rise_m high, @width_m along the crest. (transfer
+ * none) */
 SwFace *fixture_add_plane (SwJob *job, const char *id, double hv, double rise_m,
                            double width_m);
 

@@ -47,7 +47,8 @@ check_balance (const SwLayout *layout)
     g_assert_cmpint (layout->rolls, <=, layout->rolls_naive);
 }
 
-/* Pieces of a run: in order, each within a roll, not below the least, together the run. */
+/* Pieces of a run: in order, each within a roll, not below the least, together the
+ * run. */
 static void
 check_run (const SwLayout *layout, const SwFaceLayout *face, guint index)
 {
@@ -177,9 +178,10 @@ test_shared_stock (void)
 }
 
 /*
- * 20.5 m, all but level, on rolls of 20: 20.501025 + 1.05 + 0.30 = 21.851 of blanket. The first
- * run is a whole roll and 21.851 - 20 + 0.3 = 2.151. The second keeps 1 m off that joint: 19 and
- * 3.151. The third goes back to 20. With a least piece of 3 m the first is 19.151 and 3.
+ * 20.5 m, all but level, on rolls of 20: 20.501025 + 1.05 + 0.30 = 21.851 of blanket. The
+ * first run is a whole roll and 21.851 - 20 + 0.3 = 2.151. The second keeps 1 m off that
+ * joint: 19 and 3.151. The third goes back to 20. With a least piece of 3 m the first is
+ * 19.151 and 3.
  */
 static void
 test_stagger (void)
@@ -235,7 +237,8 @@ test_joints_save_rolls (void)
     }
 }
 
-/* Random stocks: no plan passes first fit, no bound passes a plan, and every piece is cut. */
+/* Random stocks: no plan passes first fit, no bound passes a plan, and every piece is
+ * cut. */
 static void
 test_cutting_properties (void)
 {

@@ -22,11 +22,11 @@ by_role (const SwLayout *layout)
  * Bank of 9.9153 m x 26 m by hand; pins every 0.60, in trenches every 0.30.
  * Key and toe: 26 / 0.3 = 86.7 -> 87 gaps, 88 pins each.
  * Side laps: 9.9153 / 0.6 = 16.5, so 16 gaps, 17 pins; 11 laps: 187. Edges: 2 x 17 = 34.
- * Field: laps as laid 3.28 / 11 = 0.298, pitch 2.142; from edge to lap 2.142 + 0.149 = 2.291,
- * from lap to lap 2.142: 3.8 and 3.6 gaps of 0.60 -> 4, so 3 columns in each of 12 gaps.
- * Rows: first and third column from 0.3, second from 0.6, to 0.1 above the toe:
- * (9.915 - 0.1 - 0.3) / 0.6 = 15.9 -> 16 pins, (9.915 - 0.1 - 0.6) / 0.6 = 15.4 -> 16 pins.
- * 12 x 3 x 16 = 576. All: 88 + 88 + 187 + 34 + 576 = 973.
+ * Field: laps as laid 3.28 / 11 = 0.298, pitch 2.142; from edge to lap 2.142 + 0.149 =
+ * 2.291, from lap to lap 2.142: 3.8 and 3.6 gaps of 0.60 -> 4, so 3 columns in each of 12
+ * gaps. Rows: first and third column from 0.3, second from 0.6, to 0.1 above the toe:
+ * (9.915 - 0.1 - 0.3) / 0.6 = 15.9 -> 16 pins, (9.915 - 0.1 - 0.6) / 0.6 = 15.4 -> 16
+ * pins. 12 x 3 x 16 = 576. All: 88 + 88 + 187 + 34 + 576 = 973.
  */
 static void
 test_bank_by_hand (void)
@@ -48,7 +48,8 @@ test_bank_by_hand (void)
 }
 
 /*
- * End laps by hand: one run 2.44 wide, one joint: 2.44 / 0.6 = 4.07 -> 5 gaps, rows of 5 and 4.
+ * End laps by hand: one run 2.44 wide, one joint: 2.44 / 0.6 = 4.07 -> 5 gaps, rows of 5
+ * and 4.
  */
 static void
 test_end_lap_by_hand (void)
@@ -164,8 +165,8 @@ test_rows_that_meet (void)
   SwPractice *practice = g_ptr_array_index (catalogue->practices, 0);
 
   practice->toe_kind = SW_TOE_ROW;
-  /* Length 9.6 = 16 x 0.6 exactly, so that each lap and edge ends on the toe line, where a pin
-   * stands every 0.05: within 0.025 of every column. */
+  /* Length 9.6 = 16 x 0.6 exactly, so that each lap and edge ends on the toe line,
+   * where a pin stands every 0.05: within 0.025 of every column. */
   fixture_add_plane (job, "A", 4.0 / 3.0, 9.6 * 3.0 / 5.0, 0.1 + 10 * 2.34);
   sw_job_set_override (job, SW_PRACTICE_TOE_PIN_M, 0.05, "");
   layout = fixture_lay (job, catalogue);
@@ -215,8 +216,8 @@ places_of (const SwFaceLayout *face, SwPinRole role, gboolean along, double at_m
   return places;
 }
 
-/* On rectangles of any size no row is wider spaced than the practice says, from one end of
- * the ground to the other. */
+/* On rectangles of any size no row is wider spaced than the practice says, from one
+ * end of the ground to the other. */
 static void
 test_spacings (void)
 {
@@ -257,8 +258,8 @@ test_spacings (void)
                                    <=, spacing_m + 0.10 + STORED_M);
             }
       {
-        /* Columns of the field, laps and edges across: the first row of odd columns and the
-         * crest row of laps are enough to see every column. */
+        /* Columns of the field, laps and edges across: the first row of odd columns
+         * and the crest row of laps are enough to see every column. */
         g_autoptr (GArray) columns = g_array_new (FALSE, FALSE, sizeof (double));
 
         for (gsize p = 0; p < face->n_pins; p++)
@@ -275,8 +276,9 @@ test_spacings (void)
     }
 }
 
-/* A density rule closes the rows up: 4.0 pins per m2 on 2:1 and steeper, columns 0.6 apart, so
- * rows every 1 / (4 x 0.6) = 0.4167; the face as a whole then has at least that. */
+/* A density rule closes the rows up: 4.0 pins per m2 on 2:1 and steeper, columns 0.6
+ * apart, so rows every 1 / (4 x 0.6) = 0.4167; the face as a whole then has at least
+ * that. */
 static void
 test_density (void)
 {
@@ -311,7 +313,8 @@ test_density (void)
     }
 }
 
-/* Firm 150, loose 300; topsoil of 200 needs 275, so the 300 pin; 400 is longer than any. */
+/* Firm 150, loose 300; topsoil of 200 needs 275, so the 300 pin; 400 is longer than
+ * any. */
 static void
 test_pin_length (void)
 {
@@ -343,9 +346,10 @@ test_pin_length (void)
 }
 
 /*
- * A heap covered all round, crest radius 4 m: trenches are rings, whose last pin is the first.
- * Middle of the key trench 0.675 behind the crest: 2 pi (4 - 0.675) = 20.89, / 0.3 -> 70 pins.
- * Toe at 14 m, middle of its trench 0.075 beyond on level ground: 2 pi 14.075 = 88.44 -> 295.
+ * A heap covered all round, crest radius 4 m: trenches are rings, whose last pin is the
+ * first. Middle of the key trench 0.675 behind the crest: 2 pi (4 - 0.675) = 20.89, / 0.3
+ * -> 70 pins. Toe at 14 m, middle of its trench 0.075 beyond on level ground: 2 pi 14.075
+ * = 88.44 -> 295.
  */
 static void
 test_rings (void)

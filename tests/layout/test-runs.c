@@ -84,8 +84,8 @@ test_no_bare_ground (void)
   on_random_faces (check_coverage);
 }
 
-/* Laps between neighbouring strips: never below the practice's; widths: a whole roll, unless
- * one roll is wider than the tier or the last run is trimmed. */
+/* Laps between neighbouring strips: never below the practice's; widths: a whole roll,
+ * unless one roll is wider than the tier or the last run is trimmed. */
 static void
 check_laps (const SwLayout *layout, GRand *rand)
 {
@@ -129,7 +129,8 @@ test_laps (void)
   on_random_faces (check_laps);
 }
 
-/* Strips without their laps share the ground out without a gap or a double: clips add up. */
+/* Strips without their laps share the ground out without a gap or a double: clips add
+ * up. */
 static void
 check_clips (const SwLayout *layout, GRand *rand)
 {
@@ -205,7 +206,8 @@ test_cut_lengths (void)
   on_random_faces (check_terms);
 }
 
-/* Runs are numbered from the leeward end without a gap; parts of one strip from the top. */
+/* Runs are numbered from the leeward end without a gap; parts of one strip from the
+ * top. */
 static void
 check_numbers (const SwLayout *layout, GRand *rand)
 {
@@ -236,7 +238,8 @@ test_numbers (void)
   on_random_faces (check_numbers);
 }
 
-/* Length, along the crest of each tier, of the outline's own edges; on a rectangle the width. */
+/* Length, along the crest of each tier, of the outline's own edges; on a rectangle the
+ * width. */
 static void
 test_key_trench_follows_crest (void)
 {
@@ -261,8 +264,8 @@ test_key_trench_follows_crest (void)
   g_assert_cmpfloat_with_epsilon (layout->faces[0].trenches[1].length_m, 20.0, 1e-9);
 }
 
-/* An outline open at the toe: the key trench spans the width once, the toe has three parts:
- * two legs and the edge between them. Open at the crest the same turned over. */
+/* An outline open at the toe: the key trench spans the width once, the toe has three
+ * parts: two legs and the edge between them. Open at the crest the same turned over. */
 static void
 test_trenches_of_u (void)
 {

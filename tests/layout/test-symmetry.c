@@ -223,8 +223,8 @@ test_units_read (void)
   compare_changed (read_in_feet, 1.0);
 }
 
-/* 100 ft along, 40 ft out, 20 ft high; rolls of 8 ft by 112.5 ft; lap 4 in. The metres are the
- * same lengths written out: 1 ft is 0.3048 m. */
+/* 100 ft along, 40 ft out, 20 ft high; rolls of 8 ft by 112.5 ft; lap 4 in. The metres
+ * are the same lengths written out: 1 ft is 0.3048 m. */
 static void
 test_feet_are_metres (void)
 {
@@ -261,8 +261,8 @@ test_feet_are_metres (void)
   g_assert_cmpint (b->faces[0].tiers[0].strips, ==, 13);
 }
 
-/* A site far from the datum, as coordinates of a survey are. Pins are stored to 0.5 mm there,
- * so one that stands on the limit of being double may count or not. */
+/* A site far from the datum, as coordinates of a survey are. Pins are stored to 0.5 mm
+ * there, so one that stands on the limit of being double may count or not. */
 static void
 move (SwJob *job)
 {

@@ -152,7 +152,8 @@ test_benched_cut_continuous (void)
   g_assert_cmpint (layout->rolls_naive, ==, 42);
 }
 
-/* Pool side at 3:1, 4.2 m high, 62 m wide: 13.2816 m, run 14.6316, (62 - 0.1) / 2.34 = 26.45. */
+/* Pool side at 3:1, 4.2 m high, 62 m wide: 13.2816 m, run 14.6316, (62 - 0.1) / 2.34 =
+ * 26.45. */
 static void
 test_pond (void)
 {
@@ -274,8 +275,9 @@ test_linings_and_toes (void)
 }
 
 /*
- * Trenches by hand: key and toe run the width of 26 m, 0.15 x 0.15: 0.585 m3 each. The key's
- * middle lies 0.60 + 0.075 behind the crest, on level ground; the toe's 0.075 beyond the toe.
+ * Trenches by hand: key and toe run the width of 26 m, 0.15 x 0.15: 0.585 m3 each. The
+ * key's middle lies 0.60 + 0.075 behind the crest, on level ground; the toe's 0.075
+ * beyond the toe.
  */
 static void
 test_trenches (void)
