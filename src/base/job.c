@@ -181,6 +181,14 @@ same_materials (const SwJob *a, const SwJob *b)
          && same_number (a->seed.germination, b->seed.germination);
 }
 
+static gboolean
+same_site_numbers (const SwSiteNumbers *a, const SwSiteNumbers *b)
+{
+  return memcmp (a->values, b->values, sizeof a->values) == 0
+         && a->loss_units == b->loss_units && a->bench_drained == b->bench_drained
+         && a->mown == b->mown;
+}
+
 gboolean
 sw_job_equal (const SwJob *a, const SwJob *b)
 {
@@ -195,7 +203,8 @@ sw_job_equal (const SwJob *a, const SwJob *b)
     if (!sw_face_equal (a->faces->pdata[i], b->faces->pdata[i]))
       return FALSE;
   return a->units == b->units && a->paper == b->paper && same_materials (a, b)
-         && same_overrides (a, b) && memcmp (a->site, b->site, sizeof a->site) == 0;
+         && same_overrides (a, b) && memcmp (a->site, b->site, sizeof a->site) == 0
+         && same_site_numbers (&a->numbers, &b->numbers);
 }
 
 SwFace *

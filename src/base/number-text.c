@@ -37,6 +37,13 @@ static const Display metric[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_MONTH] = { "mo", 1.0, 1, FALSE },
   [SW_UNIT_DAY] = { "d", 1.0, 1, FALSE },
   [SW_UNIT_HOUR] = { "h", 1.0, 1, FALSE },
+  [SW_UNIT_FACTOR] = { "", 1.0, 4, FALSE },
+  [SW_UNIT_LOSS] = { "t/(ha·yr)", 1.0, 1, TRUE },
+  [SW_UNIT_EROSIVITY] = { "MJ·mm/(ha·h·yr)", 1.0, 0, TRUE },
+  [SW_UNIT_ERODIBILITY] = { "t·h/(MJ·mm)", 1.0, 5, TRUE },
+  [SW_UNIT_RAIN] = { "mm/h", 1000.0 * SW_S_PER_H, 1, FALSE },
+  [SW_UNIT_M_PER_S] = { "m/s", 1.0, 3, TRUE },
+  [SW_UNIT_N_PER_M3] = { "kN/m³", 0.001, 1, TRUE },
 };
 
 static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
@@ -57,6 +64,15 @@ static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_MONTH] = { "mo", 1.0, 1, FALSE },
   [SW_UNIT_DAY] = { "d", 1.0, 1, FALSE },
   [SW_UNIT_HOUR] = { "h", 1.0, 1, FALSE },
+  [SW_UNIT_FACTOR] = { "", 1.0, 4, FALSE },
+  [SW_UNIT_LOSS] = { "ton/(ac·yr)", 1.0 / SW_LOSS_SI_PER_US, 1, TRUE },
+  [SW_UNIT_EROSIVITY] = { "100 ft·tonf·in/(ac·h·yr)", 1.0 / SW_EROSIVITY_SI_PER_US, 1,
+                          FALSE },
+  [SW_UNIT_ERODIBILITY] = { "ton·h/(100 ft·tonf·in)", 1.0 / SW_ERODIBILITY_SI_PER_US, 3,
+                            TRUE },
+  [SW_UNIT_RAIN] = { "in/h", SW_S_PER_H / SW_M_PER_IN, 2, TRUE },
+  [SW_UNIT_M_PER_S] = { "ft/s", 1.0 / SW_M_PER_FT, 2, TRUE },
+  [SW_UNIT_N_PER_M3] = { "lb/ft³", 1.0 / SW_N_PER_M3_PER_PCF, 1, TRUE },
 };
 
 static const Display *

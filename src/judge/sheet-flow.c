@@ -1,5 +1,4 @@
 /* SPDX-License-Identifier: MIT */
-#include "standard-gravity.h"
 #include <math.h>
 #include <slopewright/base/units.h>
 #include <slopewright/judge/sheet-flow.h>
@@ -45,7 +44,7 @@ sw_sheet_flow_on_plane (double rain_m_per_s, double length_m, double angle_rad,
   discharge = rain_m_per_s * length_m;
   depth = pow (roughness * discharge / sqrt (sine), 0.6);
   velocity = discharge / depth;
-  froude2 = velocity * velocity / (STANDARD_GRAVITY_M_PER_S2 * depth);
+  froude2 = velocity * velocity / (SW_STANDARD_GRAVITY_M_PER_S2 * depth);
   *flow = (SwSheetFlow){
     .discharge_m2_per_s = discharge,
     .depth_m = depth,

@@ -1,13 +1,8 @@
 /* SPDX-License-Identifier: MIT */
-#include "standard-gravity.h"
 #include <math.h>
 #include <slopewright/base/units.h>
 #include <slopewright/judge/soil-loss.h>
 
-#define LB_PER_SHORT_TON 2000.0
-#define KG_PER_TONNE 1000.0
-#define J_PER_MJ 1e6
-#define HA_PER_ACRE (SW_M2_PER_ACRE / SW_M2_PER_HA)
 
 /* Shares add up and limits are met with so much slack; far below any survey. */
 #define SHARE_SLACK 1e-9
@@ -18,21 +13,19 @@
 double
 sw_soil_loss_si_per_us (void)
 {
-  return LB_PER_SHORT_TON * SW_KG_PER_LB / KG_PER_TONNE / HA_PER_ACRE;
+  return SW_LOSS_SI_PER_US;
 }
 
 double
 sw_erosivity_si_per_us (void)
 {
-  double ton_force_n = LB_PER_SHORT_TON * SW_KG_PER_LB * STANDARD_GRAVITY_M_PER_S2;
-
-  return 100.0 * SW_M_PER_FT * ton_force_n / J_PER_MJ * SW_MM_PER_IN / HA_PER_ACRE;
+  return SW_EROSIVITY_SI_PER_US;
 }
 
 double
 sw_erodibility_si_per_us (void)
 {
-  return sw_soil_loss_si_per_us () / sw_erosivity_si_per_us ();
+  return SW_ERODIBILITY_SI_PER_US;
 }
 
 static gboolean

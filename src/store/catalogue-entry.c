@@ -126,7 +126,8 @@ SwSoil *
 sw_soil_read (const SwJsonPlace *place)
 {
   static const char *const keys[] = { "id",    "source",     "pin_firm_m", "pin_loose_m",
-                                      "swell", "compaction", NULL };
+                                      "swell", "compaction", "erodibility_us",
+                                      NULL };
   const SwJsonRange pin_m = { 0.05, 1.0, FALSE, FALSE };
   SwSoil *soil = g_new0 (SwSoil, 1);
 
@@ -140,6 +141,9 @@ sw_soil_read (const SwJsonPlace *place)
       sourced_member (place, "swell", (SwJsonRange){ 0.0, 1.0, FALSE, FALSE }, NULL, NAN);
   soil->compaction = sourced_member (place, "compaction",
                                      (SwJsonRange){ 0.5, 1.5, FALSE, FALSE }, NULL, NAN);
+  soil->erodibility = sourced_member (
+      place, "erodibility_us", (SwJsonRange){ 0.01, 0.7, FALSE, FALSE }, "none", NAN);
+  soil->erodibility.value *= SW_ERODIBILITY_SI_PER_US;
   return soil;
 }
 

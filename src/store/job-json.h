@@ -19,6 +19,7 @@ extern const char *const sw_side_words[];
 extern const char *const sw_bench_words[];
 extern const char *const sw_obtained_words[];
 extern const char *const sw_answer_words[];
+extern const char *const sw_loss_units_words[];
 
 /* Lines of the job card: key and place in SwJobCard. */
 typedef struct
@@ -34,6 +35,10 @@ extern const gsize sw_n_card_lines;
 double sw_radians_of_degrees (double degrees);
 /* Shortest decimal degrees that are read back as @radians. */
 double sw_degrees_of_radians (double radians);
+
+/* People write rain in mm/h: SI per unit of the file, and the shortest way to write it. */
+double sw_site_number_factor (SwSiteNumber number);
+double sw_site_number_in_file (SwSiteNumber number, double value);
 
 /* (transfer full): never NULL; trouble is in the reader. */
 SwJob *sw_job_read (const SwJsonPlace *root);

@@ -190,6 +190,33 @@ read_site (const SwJsonPlace *root, SwAnswer *site)
     site[i] = (SwAnswer) read_option (&place, sw_site_question_keys[i], sw_answer_words);
 }
 
+static double
+read_site_number (const SwJsonPlace *object, SwSiteNumber number)
+{
+  const SwSiteNumberKey *key = &sw_site_number_keys[number];
+  SwJsonPlace place = sw_json_member (object, key->key);
+  double factor = sw_site_number_factor (number);
+  SwJsonRange range = { key->least / factor, key->most / factor, FALSE, TRUE };
+
+  return place.value != NULL ? sw_json_number (&place, range) * factor : 0.0;
+}
+
+static void
+read_site_numbers (const SwJsonPlace *root, SwSiteNumbers *numbers)
+{
+  SwJsonPlace place = sw_json_member (root, "site_numbers");
+
+  if (place.value == NULL)
+    return;
+  for (int i = 0; i < SW_NUMBER_COUNT; i++)
+    numbers->values[i] = read_site_number (&place, (SwSiteNumber) i);
+  numbers->loss_units =
+      (SwLossUnits) read_option (&place, "loss_units", sw_loss_units_words);
+  numbers->bench_drained =
+      (SwAnswer) read_option (&place, "bench_drained", sw_answer_words);
+  numbers->mown = (SwAnswer) read_option (&place, "mown", sw_answer_words);
+}
+
 static SwPoint
 read_point (const SwJsonPlace *place, const char *expected)
 {
@@ -486,6 +513,7 @@ sw_job_read (const SwJsonPlace *root)
   read_materials (root, job);
   read_seed (root, &job->seed);
   read_site (root, job->site);
+  read_site_numbers (root, &job->numbers);
   read_faces (root, job);
   return job;
 }

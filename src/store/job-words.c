@@ -12,6 +12,7 @@ const char *const sw_crest_form_words[] = { "straight", "nose", "bowl", NULL };
 const char *const sw_side_words[] = { "left", "right", NULL };
 const char *const sw_bench_words[] = { "split", "continuous", NULL };
 const char *const sw_answer_words[] = { "unknown", "no", "yes", NULL };
+const char *const sw_loss_units_words[] = { "si", "us", NULL };
 const char *const sw_obtained_words[] = { "taped-angle", "rise-ratio", "run-rise",
                                           "taped-shape", "drawn",      "imported",
                                           NULL };
@@ -35,19 +36,45 @@ sw_radians_of_degrees (double degrees)
   return degrees * (G_PI / 180.0);
 }
 
-double
-sw_degrees_of_radians (double radians)
+/* Shortest decimal that times @factor is @value again, bit for bit. */
+static double
+shortest (double value, double factor)
 {
-  double degrees = radians * (180.0 / G_PI);
   char buffer[G_ASCII_DTOSTR_BUF_SIZE], format[8];
 
   for (int digits = 1; digits <= 17; digits++)
     {
       g_snprintf (format, sizeof format, "%%.%dg", digits);
-      g_ascii_formatd (buffer, sizeof buffer, format, degrees);
+      g_ascii_formatd (buffer, sizeof buffer, format, value / factor);
       double shorter = g_ascii_strtod (buffer, NULL);
-      if (sw_radians_of_degrees (shorter) == radians)
+      if (shorter * factor == value)
         return shorter;
     }
-  return degrees;
+  return value / factor;
+}
+
+double
+sw_degrees_of_radians (double radians)
+{
+  return shortest (radians, G_PI / 180.0);
+}
+
+double
+sw_site_number_factor (SwSiteNumber number)
+{
+  switch (sw_site_number_keys[number].unit)
+    {
+    case SW_UNIT_RAD:
+      return G_PI / 180.0;
+    case SW_UNIT_RAIN:
+      return 1e-3 / SW_S_PER_H;
+    default:
+      return 1.0;
+    }
+}
+
+double
+sw_site_number_in_file (SwSiteNumber number, double value)
+{
+  return shortest (value, sw_site_number_factor (number));
 }

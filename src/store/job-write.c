@@ -97,6 +97,20 @@ site_tree (const SwAnswer *site)
 }
 
 static json_t *
+site_numbers_tree (const SwSiteNumbers *numbers)
+{
+  json_t *tree = json_object ();
+
+  for (int i = 0; i < SW_NUMBER_COUNT; i++)
+    put_number (tree, sw_site_number_keys[i].key,
+                sw_site_number_in_file ((SwSiteNumber) i, numbers->values[i]));
+  put_text (tree, "loss_units", sw_loss_units_words[numbers->loss_units]);
+  put_text (tree, "bench_drained", sw_answer_words[numbers->bench_drained]);
+  put_text (tree, "mown", sw_answer_words[numbers->mown]);
+  return tree;
+}
+
+static json_t *
 points_tree (const SwPoint *points, guint count)
 {
   json_t *tree = json_array ();
@@ -225,6 +239,7 @@ sw_job_tree (const SwJob *job)
   put_text (tree, "pin_id", job->pin_id);
   json_object_set_new (tree, "seed", seed_tree (&job->seed));
   json_object_set_new (tree, "site", site_tree (job->site));
+  json_object_set_new (tree, "site_numbers", site_numbers_tree (&job->numbers));
   json_object_set_new (tree, "faces", faces_tree (job));
   return tree;
 }

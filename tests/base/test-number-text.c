@@ -150,8 +150,8 @@ test_every_unit (void)
     for (int units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
       {
         const char *symbol = sw_quantity_unit ((SwUnit) unit, (SwUnitSystem) units);
-        gboolean bare =
-            unit == SW_UNIT_RATIO || unit == SW_UNIT_COUNT || unit == SW_UNIT_HV;
+        gboolean bare = unit == SW_UNIT_RATIO || unit == SW_UNIT_COUNT
+                        || unit == SW_UNIT_HV || unit == SW_UNIT_FACTOR;
         g_assert_nonnull (symbol);
         g_assert_cmpint (*symbol == '\0', ==, bare);
       }

@@ -85,6 +85,7 @@ add_soil (SwCatalogue *catalogue)
   soil->pin_loose_m = (SwSourced){ 0.30, SW_EVIDENCE_PROPOSED, NULL };
   soil->swell = (SwSourced){ 0.25, SW_EVIDENCE_PROPOSED, NULL };
   soil->compaction = (SwSourced){ 0.90, SW_EVIDENCE_PROPOSED, NULL };
+  soil->erodibility = (SwSourced){ 0.04, SW_EVIDENCE_PROPOSED, NULL };
   g_ptr_array_add (catalogue->soils, soil);
 }
 

@@ -138,6 +138,7 @@ typedef struct
   SwSourced pin_firm_m, pin_loose_m; /* pin length by state */
   SwSourced swell;                   /* loose volume per bank volume, minus 1 */
   SwSourced compaction;              /* compacted volume per bank volume */
+  SwSourced erodibility;             /* K, SI; NaN where the class has none */
 } SwSoil;
 
 typedef struct

@@ -4,6 +4,7 @@
 #include <glib.h>
 #include <slopewright/base/catalogue.h>
 #include <slopewright/base/polygon.h>
+#include <slopewright/base/site-numbers.h>
 #include <slopewright/base/status.h>
 #include <slopewright/base/units.h>
 
@@ -187,6 +188,15 @@ typedef struct
   char *emergency, *muster, *notes;
 } SwJobCard;
 
+/** What was measured, looked up or decided for this site beyond yes and no. */
+typedef struct
+{
+  double values[SW_NUMBER_COUNT]; /* SI, but see SwLossUnits; 0: not given */
+  SwLossUnits loss_units;
+  SwAnswer bench_drained; /* a drain along each bench takes its water away */
+  SwAnswer mown;          /* the face will be mown */
+} SwSiteNumbers;
+
 typedef struct
 {
   SwJobCard card;
@@ -206,6 +216,7 @@ typedef struct
   char *pin_id; /* "" : by soil */
   SwSeed seed;
   SwAnswer site[SW_SITE_QUESTION_COUNT];
+  SwSiteNumbers numbers;
   GPtrArray *faces; /* (element-type SwFace), at least one in a valid job */
   char *
       unknown_json; /* keys of the file this version does not know; written back; NULL if none */

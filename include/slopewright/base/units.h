@@ -20,6 +20,18 @@
 #define SW_M2_PER_ACRE (4840.0 * SW_M2_PER_YD2)
 #define SW_M2_PER_HA 10000.0
 #define SW_PA_PER_PSF 47.880258980335840
+#define SW_STANDARD_GRAVITY_M_PER_S2 9.80665 /* 3rd CGPM, 1901 */
+#define SW_S_PER_H 3600.0
+#define SW_HA_PER_ACRE (SW_M2_PER_ACRE / SW_M2_PER_HA)
+#define SW_T_PER_SHORT_TON (2000.0 * SW_KG_PER_LB / 1000.0)
+#define SW_N_PER_M3_PER_PCF                                                              \
+  (SW_KG_PER_LB * SW_STANDARD_GRAVITY_M_PER_S2 / (SW_M_PER_FT * SW_M2_PER_FT2))
+/* Soil loss, short ton/acre; R, 100 ft tonf in/(acre h): their ratio is that of K. */
+#define SW_LOSS_SI_PER_US (SW_T_PER_SHORT_TON / SW_HA_PER_ACRE)
+#define SW_EROSIVITY_SI_PER_US                                                           \
+  (100.0 * SW_M_PER_FT * SW_T_PER_SHORT_TON * 1000.0 * SW_STANDARD_GRAVITY_M_PER_S2      \
+   / 1e6 * SW_MM_PER_IN / SW_HA_PER_ACRE)
+#define SW_ERODIBILITY_SI_PER_US (SW_LOSS_SI_PER_US / SW_EROSIVITY_SI_PER_US)
 
 /** Which units a person reads. Never changes a stored or computed value. */
 typedef enum
@@ -47,5 +59,12 @@ typedef enum
   SW_UNIT_MONTH,
   SW_UNIT_DAY,
   SW_UNIT_HOUR,
+  SW_UNIT_FACTOR,      /* ratio that needs its third and fourth decimal */
+  SW_UNIT_LOSS,        /* soil loss, t/(ha yr) */
+  SW_UNIT_EROSIVITY,   /* R, MJ mm/(ha h yr) */
+  SW_UNIT_ERODIBILITY, /* K, t ha h/(ha MJ mm) */
+  SW_UNIT_RAIN,        /* m/s, shown in mm/h or in/h */
+  SW_UNIT_M_PER_S,
+  SW_UNIT_N_PER_M3,      /* unit weight, shown in kN/m3 or lb/ft3 */
   SW_UNIT_COUNT_OF_UNITS /* not a unit: how many there are */
 } SwUnit;

@@ -1,0 +1,106 @@
+/* SPDX-License-Identifier: MIT */
+#include <math.h>
+#include <slopewright/judge/face-loss.h>
+#include <slopewright/judge/soil-loss.h>
+
+#define BARE_COVER 1.0
+#define NO_SUPPORT 1.0 /* P: nothing but the slope itself holds water back */
+
+static const SwSourced not_known = { NAN, SW_EVIDENCE_USER, NULL };
+
+double
+sw_job_erosivity (const SwJob *job)
+{
+  double typed = job->numbers.values[SW_NUMBER_EROSIVITY];
+
+  return job->numbers.loss_units == SW_LOSS_US ? typed * sw_erosivity_si_per_us ()
+                                               : typed;
+}
+
+SwSourced
+sw_job_erodibility (const SwJob *job, const SwSoil *soil)
+{
+  double typed = job->numbers.values[SW_NUMBER_ERODIBILITY];
+
+  if (typed > 0.0)
+    return (SwSourced){ job->numbers.loss_units == SW_LOSS_US
+                            ? typed * sw_erodibility_si_per_us ()
+                            : typed,
+                        SW_EVIDENCE_USER, NULL };
+  return soil != NULL && soil->erodibility.value > 0.0 ? soil->erodibility : not_known;
+}
+
+SwSourced
+sw_job_cover (const SwJob *job, const SwBlanket *blanket)
+{
+  double typed = job->numbers.values[SW_NUMBER_COVER];
+
+  if (typed > 0.0)
+    return (SwSourced){ typed, SW_EVIDENCE_USER, NULL };
+  return blanket->max_c.value > 0.0 ? blanket->max_c : not_known;
+}
+
+static SwStatus
+find_ls (SwFaceLoss *loss)
+{
+  g_autofree SwLsSegment *segments = g_new (SwLsSegment, loss->line.count);
+  SwStatus status;
+
+  for (guint i = 0; i < loss->line.count; i++)
+    segments[i] = loss->line.segments[i].segment;
+  status = sw_ls_segments (SW_LS_RUSLE_HIGH, segments, loss->line.count, loss->ls,
+                           &loss->limits);
+  if (status == SW_OK)
+    status =
+        sw_ls_segments_mean (segments, loss->line.count, loss->ls, NULL, &loss->ls_mean);
+  return status;
+}
+
+static gboolean
+find_losses (SwFaceLoss *loss)
+{
+  double k = loss->erodibility.value;
+
+  loss->covered_t_per_ha = loss->reduction = NAN;
+  if (sw_soil_loss (loss->erosivity, k, loss->ls_mean, BARE_COVER, NO_SUPPORT,
+                    &loss->bare_t_per_ha)
+      != SW_OK)
+    return FALSE;
+  if (isfinite (loss->cover.value)
+      && sw_soil_loss (loss->erosivity, k, loss->ls_mean, loss->cover.value, NO_SUPPORT,
+                       &loss->covered_t_per_ha)
+             == SW_OK)
+    sw_soil_loss_reduction (BARE_COVER, loss->cover.value, &loss->reduction);
+  return TRUE;
+}
+
+gboolean
+sw_face_loss_init (SwFaceLoss *loss, const SwLayout *layout, guint index)
+{
+  const SwFace *face = layout->faces[index].face;
+  SwFaceLoss found = {
+    .erosivity = sw_job_erosivity (layout->job),
+    .erodibility = sw_job_erodibility (
+        layout->job, sw_catalogue_soil (layout->catalogue, face->soil_id)),
+    .cover = sw_job_cover (layout->job, layout->blanket),
+  };
+
+  if (!(found.erosivity > 0.0) || !isfinite (found.erodibility.value))
+    return FALSE;
+  sw_fall_line_init (&found.line, layout, index);
+  found.ls = g_new0 (double, found.line.count);
+  if (find_ls (&found) != SW_OK || !find_losses (&found))
+    {
+      sw_face_loss_clear (&found);
+      return FALSE;
+    }
+  *loss = found;
+  return TRUE;
+}
+
+void
+sw_face_loss_clear (SwFaceLoss *loss)
+{
+  sw_fall_line_clear (&loss->line);
+  g_clear_pointer (&loss->ls, g_free);
+}

@@ -1,0 +1,15 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/judge/findings.h>
+
+/* Append a finding without numbers; @face and @tier are -1 for the whole job or face. */
+SwFinding *sw_finding_add (GPtrArray *findings, SwSeverity severity, const char *code,
+                           const char *failure, int face, int tier);
+
+/* Give it a number that it rests on. */
+void sw_finding_number (SwFinding *finding, const char *symbol, double value,
+                        SwUnit unit);
+
+/* Rules by subject. */
+void sw_judge_water (GPtrArray *findings, const SwLayout *layout);
