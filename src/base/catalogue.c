@@ -148,6 +148,8 @@ sw_soil_free (SwSoil *soil)
   g_free (soil->pin_loose_m.source);
   g_free (soil->swell.source);
   g_free (soil->compaction.source);
+  g_free (soil->erodibility.source);
+  g_free (soil->friction_rad.source);
   g_free (soil);
 }
 
@@ -189,6 +191,16 @@ sw_pin_free (SwPin *pin)
   g_free (pin);
 }
 
+void
+sw_default_free (SwDefault *value)
+{
+  if (value == NULL)
+    return;
+  g_free (value->id);
+  g_free (value->number.source);
+  g_free (value);
+}
+
 SwCatalogue *
 sw_catalogue_new (void)
 {
@@ -200,6 +212,7 @@ sw_catalogue_new (void)
   catalogue->blankets = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_blanket_free);
   catalogue->rolls = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_roll_free);
   catalogue->pins = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_pin_free);
+  catalogue->defaults = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_default_free);
   return catalogue;
 }
 
@@ -213,6 +226,7 @@ sw_catalogue_free (SwCatalogue *catalogue)
   g_ptr_array_unref (catalogue->blankets);
   g_ptr_array_unref (catalogue->rolls);
   g_ptr_array_unref (catalogue->pins);
+  g_ptr_array_unref (catalogue->defaults);
   g_free (catalogue);
 }
 
@@ -234,6 +248,7 @@ G_STATIC_ASSERT (G_STRUCT_OFFSET (SwSoil, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (SwBlanket, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (SwRoll, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (SwPin, id) == 0);
+G_STATIC_ASSERT (G_STRUCT_OFFSET (SwDefault, id) == 0);
 
 const SwPractice *
 sw_catalogue_practice (const SwCatalogue *catalogue, const char *id)
@@ -263,6 +278,12 @@ const SwPin *
 sw_catalogue_pin (const SwCatalogue *catalogue, const char *id)
 {
   return entry_by_id (catalogue->pins, id);
+}
+
+const SwDefault *
+sw_catalogue_default (const SwCatalogue *catalogue, const char *id)
+{
+  return entry_by_id (catalogue->defaults, id);
 }
 
 const SwPin *

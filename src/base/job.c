@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include <slopewright/base/job.h>
 
+#include <math.h>
 #include <string.h>
 
 static const char *const obtained_codes[SW_OBTAINED_COUNT] = {
@@ -236,6 +237,18 @@ sw_job_practice (const SwJob *job, const SwCatalogue *catalogue)
       sw_text_set (&sourced->source, override->why);
     }
   return practice;
+}
+
+SwSourced
+sw_job_site_number (const SwJob *job, const SwCatalogue *catalogue, SwSiteNumber number)
+{
+  double typed = job->numbers.values[number];
+  const SwDefault *value =
+      sw_catalogue_default (catalogue, sw_site_number_keys[number].key);
+
+  if (typed > 0.0)
+    return (SwSourced){ typed, SW_EVIDENCE_USER, NULL };
+  return value != NULL ? value->number : (SwSourced){ NAN, SW_EVIDENCE_USER, NULL };
 }
 
 static guint

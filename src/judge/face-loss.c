@@ -17,8 +17,8 @@ sw_job_erosivity (const SwJob *job)
                                                : typed;
 }
 
-SwSourced
-sw_job_erodibility (const SwJob *job, const SwSoil *soil)
+static SwSourced
+erodibility_of (const SwJob *job, const SwSoil *soil)
 {
   double typed = job->numbers.values[SW_NUMBER_ERODIBILITY];
 
@@ -28,6 +28,24 @@ sw_job_erodibility (const SwJob *job, const SwSoil *soil)
                             : typed,
                         SW_EVIDENCE_USER, NULL };
   return soil != NULL && soil->erodibility.value > 0.0 ? soil->erodibility : not_known;
+}
+
+SwSourced
+sw_face_erodibility (const SwLayout *layout, const SwFace *face)
+{
+  SwSourced worst =
+      erodibility_of (layout->job, sw_catalogue_soil (layout->catalogue, face->soil_id));
+
+  for (guint i = 0; i < face->zones->len; i++)
+    {
+      const SwZone *zone = g_ptr_array_index (face->zones, i);
+      SwSourced own = erodibility_of (
+          layout->job, sw_catalogue_soil (layout->catalogue, zone->soil_id));
+
+      if (!(own.value <= worst.value))
+        worst = isnan (worst.value) ? worst : own;
+    }
+  return worst;
 }
 
 SwSourced
@@ -80,8 +98,7 @@ sw_face_loss_init (SwFaceLoss *loss, const SwLayout *layout, guint index)
   const SwFace *face = layout->faces[index].face;
   SwFaceLoss found = {
     .erosivity = sw_job_erosivity (layout->job),
-    .erodibility = sw_job_erodibility (
-        layout->job, sw_catalogue_soil (layout->catalogue, face->soil_id)),
+    .erodibility = sw_face_erodibility (layout, face),
     .cover = sw_job_cover (layout->job, layout->blanket),
   };
 

@@ -1,13 +1,16 @@
 /* SPDX-License-Identifier: MIT */
 #include "findings-private.h"
 #include <math.h>
-#include <slopewright/judge/face-loss.h>
+#include <slopewright/judge/face-flow.h>
 
 /* Ends of the data behind RUSLE, as sw_ls_factor() flags them; Handbook 703. */
 #define PLOTS_STEEPEST 0.18
 #define TABLES_STEEPEST 0.60
 #define LONG_FT 400.0
 #define LONGEST_FT 1000.0
+
+/* Sheets have gathered into threads by then; NRCS guidance after TR-55. */
+#define SHEET_LONGEST_FT 100.0
 
 static double
 steepest_rad (const SwFallLine *line)
@@ -88,15 +91,48 @@ static void
 judge_loss_inputs (GPtrArray *findings, const SwLayout *layout, const SwFallLine *line,
                    int face)
 {
-  const SwSoil *soil =
-      sw_catalogue_soil (layout->catalogue, layout->faces[face].face->soil_id);
-
   if (!(sw_job_erosivity (layout->job) > 0.0))
     return;
-  if (!isfinite (sw_job_erodibility (layout->job, soil).value))
+  if (!isfinite (sw_face_erodibility (layout, layout->faces[face].face).value))
     sw_finding_add (findings, SW_SEVERITY_NOTE, "erodibility-missing", "", face, -1);
-  if (has_bench (line) && layout->job->numbers.bench_drained == SW_ANSWER_UNKNOWN)
+  if (has_bench (line) && !line->ponds
+      && layout->job->numbers.bench_drained == SW_ANSWER_UNKNOWN)
     sw_finding_add (findings, SW_SEVERITY_NOTE, "bench-drain-unknown", "", face, -1);
+}
+
+/* What the water pulls against what the class takes; a design asks for more than equality. */
+static void
+judge_flow (GPtrArray *findings, const SwLayout *layout, int face)
+{
+  double takes_pa = layout->blanket->shear_pa.value;
+  SwFinding *finding;
+  SwFaceFlow flow;
+
+  if (!sw_face_flow (layout, (guint) face, &flow))
+    return;
+  if (takes_pa < flow.flow.shear_pa)
+    {
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_CAUTION, "flow-shear", "F1", face, -1);
+      sw_finding_number (finding, "shear", flow.flow.shear_pa, SW_UNIT_PA);
+      sw_finding_number (finding, "takes", takes_pa, SW_UNIT_PA);
+      sw_finding_number (finding, "rain", flow.rain_m_per_s, SW_UNIT_RAIN);
+    }
+  if (flow.flow.limits & SW_SHEET_TOO_LONG)
+    {
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_CAUTION, "flow-gathers", "F1", face, -1);
+      sw_finding_number (finding, "length", flow.length_m / cos (flow.angle_rad),
+                         SW_UNIT_M);
+      sw_finding_number (finding, "limit", SHEET_LONGEST_FT * SW_M_PER_FT, SW_UNIT_M);
+    }
+  if (flow.flow.limits & (SW_SHEET_NOT_KINEMATIC | SW_SHEET_TOO_DEEP))
+    {
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_CAUTION, "flow-outside", "F1", face, -1);
+      sw_finding_number (finding, "depth", flow.flow.depth_m, SW_UNIT_SMALL_M);
+      sw_finding_number (finding, "kinematic", flow.flow.kinematic_number, SW_UNIT_COUNT);
+    }
 }
 
 void
@@ -111,6 +147,7 @@ sw_judge_water (GPtrArray *findings, const SwLayout *layout)
         sw_finding_add (findings, SW_SEVERITY_CAUTION, "bench-ponds", "F1", (int) i, -1);
       judge_loss_inputs (findings, layout, &line, (int) i);
       judge_loss (findings, layout, (int) i);
+      judge_flow (findings, layout, (int) i);
       sw_fall_line_clear (&line);
     }
 }

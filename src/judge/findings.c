@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
+#include "findings-private.h"
 #include <math.h>
 #include <slopewright/base/gradient.h>
-#include <slopewright/judge/findings.h>
 
 /* No practice here is meant for ground steeper than 1:1: an engineer decides. */
 #define STEEPEST_HV 1.0
@@ -43,9 +43,9 @@ free_finding (gpointer data)
   g_free (finding);
 }
 
-static SwFinding *
-add (GPtrArray *findings, SwSeverity severity, const char *code, const char *failure,
-     int face, int tier)
+SwFinding *
+sw_finding_add (GPtrArray *findings, SwSeverity severity, const char *code,
+                const char *failure, int face, int tier)
 {
   SwFinding *finding = g_new0 (SwFinding, 1);
 
@@ -61,8 +61,8 @@ add (GPtrArray *findings, SwSeverity severity, const char *code, const char *fai
   return finding;
 }
 
-static void
-number (SwFinding *finding, const char *symbol, double value, SwUnit unit)
+void
+sw_finding_number (SwFinding *finding, const char *symbol, double value, SwUnit unit)
 {
   SwInput input = {
     .symbol = symbol, .value = value, .unit = unit, .origin = SW_ORIGIN_COMPUTED
@@ -101,8 +101,8 @@ judge_site (GPtrArray *findings, const SwJob *job)
 {
   for (guint i = 0; i < G_N_ELEMENTS (site_rules); i++)
     if (job->site[site_rules[i].question] == site_rules[i].when)
-      add (findings, site_rules[i].severity, site_rules[i].code, site_rules[i].failure,
-           -1, -1);
+      sw_finding_add (findings, site_rules[i].severity, site_rules[i].code,
+                      site_rules[i].failure, -1, -1);
 }
 
 /* The angle may be read either side of the class limit: the steeper rule holds. */
@@ -118,10 +118,10 @@ judge_borderline (GPtrArray *findings, const SwLayout *layout, int face, int ind
 
   if (error <= 0.0 || !isfinite (limit_hv) || low_hv >= limit_hv || high_hv <= limit_hv)
     return;
-  finding = add (findings, SW_SEVERITY_CAUTION, "borderline", "", face, index);
-  number (finding, "low", low_hv, SW_UNIT_HV);
-  number (finding, "high", high_hv, SW_UNIT_HV);
-  number (finding, "limit", limit_hv, SW_UNIT_HV);
+  finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "borderline", "", face, index);
+  sw_finding_number (finding, "low", low_hv, SW_UNIT_HV);
+  sw_finding_number (finding, "high", high_hv, SW_UNIT_HV);
+  sw_finding_number (finding, "limit", limit_hv, SW_UNIT_HV);
 }
 
 static void
@@ -134,23 +134,25 @@ judge_gradient (GPtrArray *findings, const SwLayout *layout, int face, int index
 
   if (hv < STEEPEST_HV - RATIO_TOLERANCE)
     {
-      finding = add (findings, SW_SEVERITY_STOP, "too-steep", "F15", face, index);
-      number (finding, "gradient", tier->steepest_rad, SW_UNIT_RAD);
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_STOP, "too-steep", "F15", face, index);
+      sw_finding_number (finding, "gradient", tier->steepest_rad, SW_UNIT_RAD);
     }
   if (isfinite (limit_hv) && hv < limit_hv - RATIO_TOLERANCE)
     {
-      finding = add (findings, SW_SEVERITY_CAUTION, "class-gradient", "", face, index);
-      number (finding, "gradient", hv, SW_UNIT_HV);
-      number (finding, "limit", limit_hv, SW_UNIT_HV);
+      finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "class-gradient", "", face,
+                                index);
+      sw_finding_number (finding, "gradient", hv, SW_UNIT_HV);
+      sw_finding_number (finding, "limit", limit_hv, SW_UNIT_HV);
     }
   judge_borderline (findings, layout, face, index);
   if (hv <= FOOTING_HV + RATIO_TOLERANCE)
     {
       gboolean steep = hv <= STEEP_FOOTING_HV + RATIO_TOLERANCE;
 
-      finding = add (findings, SW_SEVERITY_CAUTION, steep ? "footing-steep" : "footing",
-                     "", face, index);
-      number (finding, "gradient", tier->steepest_rad, SW_UNIT_RAD);
+      finding = sw_finding_add (findings, SW_SEVERITY_CAUTION,
+                                steep ? "footing-steep" : "footing", "", face, index);
+      sw_finding_number (finding, "gradient", tier->steepest_rad, SW_UNIT_RAD);
     }
 }
 
@@ -167,14 +169,16 @@ judge_laying (GPtrArray *findings, const SwLayout *layout, int face_index, int i
     joints += face->runs[r].n_pieces - 1;
   if (joints > 0)
     {
-      finding = add (findings, SW_SEVERITY_NOTE, "joints", "F8", face_index, index);
-      number (finding, "joints", joints, SW_UNIT_COUNT);
-      number (finding, "end_lap", tier->end_lap_m, SW_UNIT_SMALL_M);
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_NOTE, "joints", "F8", face_index, index);
+      sw_finding_number (finding, "joints", joints, SW_UNIT_COUNT);
+      sw_finding_number (finding, "end_lap", tier->end_lap_m, SW_UNIT_SMALL_M);
     }
   if (tier->slots > 0)
     {
-      finding = add (findings, SW_SEVERITY_NOTE, "slots", "F1", face_index, index);
-      number (finding, "slots", tier->slots, SW_UNIT_COUNT);
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_NOTE, "slots", "F1", face_index, index);
+      sw_finding_number (finding, "slots", tier->slots, SW_UNIT_COUNT);
     }
 }
 
@@ -205,17 +209,18 @@ judge_pin_length (GPtrArray *findings, const SwFaceLayout *face, int index, int 
 
   if (length->pin == NULL || length->pin->length_m < length->need_m - 1e-6)
     {
-      finding = add (findings, SW_SEVERITY_CAUTION, "pin-short", "F9", index, -1);
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_CAUTION, "pin-short", "F9", index, -1);
       finding->zone = zone;
-      number (finding, "need", length->need_m, SW_UNIT_SMALL_M);
+      sw_finding_number (finding, "need", length->need_m, SW_UNIT_SMALL_M);
     }
   if (loose)
     {
-      finding = add (findings, SW_SEVERITY_NOTE, "pin-trial", "F9", index, -1);
+      finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "pin-trial", "F9", index, -1);
       finding->zone = zone;
-      number (finding, "length",
-              length->pin != NULL ? length->pin->length_m : length->need_m,
-              SW_UNIT_SMALL_M);
+      sw_finding_number (finding, "length",
+                         length->pin != NULL ? length->pin->length_m : length->need_m,
+                         SW_UNIT_SMALL_M);
     }
 }
 
@@ -230,8 +235,9 @@ judge_pins (GPtrArray *findings, const SwLayout *layout, int index)
       judge_pin_length (findings, face, index, (int) i - 1);
   if (face->n_pin_lengths > 1)
     {
-      finding = add (findings, SW_SEVERITY_NOTE, "soil-zones", "F9", index, -1);
-      number (finding, "zones", face->n_pin_lengths - 1, SW_UNIT_COUNT);
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_NOTE, "soil-zones", "F9", index, -1);
+      sw_finding_number (finding, "zones", face->n_pin_lengths - 1, SW_UNIT_COUNT);
     }
 }
 
@@ -249,17 +255,21 @@ judge_obstacles (GPtrArray *findings, const SwLayout *layout, int index)
 
       if (!place->standing)
         continue;
-      finding = add (findings, SW_SEVERITY_NOTE, "obstacle", "F16", index, -1);
+      finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "obstacle", "F16", index, -1);
       finding->obstacle = (int) i;
-      number (finding, "number", i + 1, SW_UNIT_COUNT);
-      number (finding, "wide", place->along_to_m - place->along_from_m, SW_UNIT_M);
-      number (finding, "long", place->down_to_m - place->down_from_m, SW_UNIT_M);
-      number (finding, "from_crest", place->down_from_m, SW_UNIT_M);
-      number (finding, "from_left", place->along_from_m - box.x0_m, SW_UNIT_M);
-      number (finding, "collar", layout->practice->values[SW_PRACTICE_COLLAR_M].value,
-              SW_UNIT_SMALL_M);
-      number (finding, "spacing", layout->practice->values[SW_PRACTICE_RING_PIN_M].value,
-              SW_UNIT_SMALL_M);
+      sw_finding_number (finding, "number", i + 1, SW_UNIT_COUNT);
+      sw_finding_number (finding, "wide", place->along_to_m - place->along_from_m,
+                         SW_UNIT_M);
+      sw_finding_number (finding, "long", place->down_to_m - place->down_from_m,
+                         SW_UNIT_M);
+      sw_finding_number (finding, "from_crest", place->down_from_m, SW_UNIT_M);
+      sw_finding_number (finding, "from_left", place->along_from_m - box.x0_m, SW_UNIT_M);
+      sw_finding_number (finding, "collar",
+                         layout->practice->values[SW_PRACTICE_COLLAR_M].value,
+                         SW_UNIT_SMALL_M);
+      sw_finding_number (finding, "spacing",
+                         layout->practice->values[SW_PRACTICE_RING_PIN_M].value,
+                         SW_UNIT_SMALL_M);
     }
 }
 
@@ -273,7 +283,7 @@ judge_face (GPtrArray *findings, const SwLayout *layout, int index)
       judge_gradient (findings, layout, index, (int) i);
       judge_laying (findings, layout, index, (int) i);
       if (has_hollow (face->face, &face->tiers[i].reach))
-        add (findings, SW_SEVERITY_CAUTION, "bridging", "F2", index, (int) i);
+        sw_finding_add (findings, SW_SEVERITY_CAUTION, "bridging", "F2", index, (int) i);
     }
   judge_pins (findings, layout, index);
   judge_obstacles (findings, layout, index);
@@ -287,19 +297,19 @@ judge_material (GPtrArray *findings, const SwLayout *layout, const SwTally *tall
 
   if (over > FLAT_ALLOWANCE)
     {
-      finding = add (findings, SW_SEVERITY_NOTE, "flat-allowance", "", -1, -1);
-      number (finding, "over", over, SW_UNIT_PERCENT);
-      number (finding, "flat", FLAT_ALLOWANCE, SW_UNIT_PERCENT);
+      finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "flat-allowance", "", -1, -1);
+      sw_finding_number (finding, "over", over, SW_UNIT_PERCENT);
+      sw_finding_number (finding, "flat", FLAT_ALLOWANCE, SW_UNIT_PERCENT);
     }
   if (tally->roll_mass_kg > NIOSH_LOAD_KG)
     {
-      finding = add (findings, SW_SEVERITY_CAUTION, "roll-heavy", "", -1, -1);
-      number (finding, "mass", tally->roll_mass_kg, SW_UNIT_KG);
-      number (finding, "limit", NIOSH_LOAD_KG, SW_UNIT_KG);
+      finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "roll-heavy", "", -1, -1);
+      sw_finding_number (finding, "mass", tally->roll_mass_kg, SW_UNIT_KG);
+      sw_finding_number (finding, "limit", NIOSH_LOAD_KG, SW_UNIT_KG);
     }
   if (layout->blanket->net_plastic_usual
       && layout->job->site[SW_SITE_WILDLIFE] == SW_ANSWER_YES)
-    add (findings, SW_SEVERITY_CAUTION, "plastic-net", "F12", -1, -1);
+    sw_finding_add (findings, SW_SEVERITY_CAUTION, "plastic-net", "F12", -1, -1);
 }
 
 static int
@@ -319,6 +329,7 @@ sw_findings_new (const SwLayout *layout, const SwTally *tally)
   for (guint i = 0; i < layout->n_faces; i++)
     judge_face (findings, layout, (int) i);
   judge_material (findings, layout, tally);
+  sw_judge_water (findings, layout);
   /* g_ptr_array_sort() is stable. */
   g_ptr_array_sort (findings, compare_severity);
   return findings;

@@ -6,23 +6,6 @@
 /* Length of the plot that LS compares with, and below which no rills form. */
 #define UNIT_PLOT_M (72.6 * SW_M_PER_FT)
 
-static SwWorking *
-append (SwTally *tally, SwWorking *working)
-{
-  g_ptr_array_add (tally->workings, working);
-  return working;
-}
-
-/* A typed number says so; one of the catalogue gives its source. */
-static void
-sourced (SwWorking *working, const char *symbol, const SwSourced *number, SwUnit unit)
-{
-  if (number->evidence == SW_EVIDENCE_USER)
-    sw_working_typed (working, symbol, number->value, unit);
-  else
-    sw_working_sourced (working, symbol, number, unit);
-}
-
 /* Length of the whole stretch that the runoff of segment @index passes. */
 static double
 stretch_m (const SwFallLine *line, guint index)
@@ -42,9 +25,10 @@ add_segment (SwTally *tally, const char *face, const SwFaceLoss *loss, guint ind
 
   whole_m = stretch_m (&loss->line, index);
   is_short = sw_ls_limits (whole_m, angle_rad) & SW_LS_SHORT;
-  ls = append (tally, sw_working_new (is_short ? "ls_short" : "ls_segment",
-                                      loss->ls[index], SW_UNIT_FACTOR, SW_ROUNDING_NONE,
-                                      "%s.ls.%u", face, index + 1));
+  ls = sw_judge_append (tally,
+                        sw_working_new (is_short ? "ls_short" : "ls_segment",
+                                        loss->ls[index], SW_UNIT_FACTOR, SW_ROUNDING_NONE,
+                                        "%s.ls.%u", face, index + 1));
   sw_working_measured (ls, "gradient", angle_rad, SW_UNIT_RAD);
   if (is_short)
     {
@@ -69,8 +53,8 @@ add_ls (SwTally *tally, const char *face, const SwFaceLoss *loss)
 
   for (guint i = 0; i < loss->line.count; i++)
     segments[i] = add_segment (tally, face, loss, i);
-  ls = append (tally, sw_working_new ("ls", loss->ls_mean, SW_UNIT_FACTOR,
-                                      SW_ROUNDING_NONE, "%s.ls", face));
+  ls = sw_judge_append (tally, sw_working_new ("ls", loss->ls_mean, SW_UNIT_FACTOR,
+                                               SW_ROUNDING_NONE, "%s.ls", face));
   for (guint i = 0; i < loss->line.count; i++)
     {
       sw_working_computed (ls, "ls", segments[i]);
@@ -86,23 +70,23 @@ add_losses (SwTally *tally, const char *face, const SwFaceLoss *loss)
 {
   SwWorking *ls = add_ls (tally, face, loss), *bare, *covered, *reduction;
 
-  bare =
-      append (tally, sw_working_new ("soil_loss_bare", loss->bare_t_per_ha, SW_UNIT_LOSS,
-                                     SW_ROUNDING_NONE, "%s.soil-loss-bare", face));
+  bare = sw_judge_append (tally, sw_working_new ("soil_loss_bare", loss->bare_t_per_ha,
+                                                 SW_UNIT_LOSS, SW_ROUNDING_NONE,
+                                                 "%s.soil-loss-bare", face));
   sw_working_typed (bare, "erosivity", loss->erosivity, SW_UNIT_EROSIVITY);
-  sourced (bare, "erodibility", &loss->erodibility, SW_UNIT_ERODIBILITY);
+  sw_judge_sourced (bare, "erodibility", &loss->erodibility, SW_UNIT_ERODIBILITY);
   sw_working_computed (bare, "ls", ls);
   if (!isfinite (loss->covered_t_per_ha))
     return;
-  covered = append (tally, sw_working_new ("soil_loss_covered", loss->covered_t_per_ha,
-                                           SW_UNIT_LOSS, SW_ROUNDING_NONE,
-                                           "%s.soil-loss-covered", face));
+  covered = sw_judge_append (
+      tally, sw_working_new ("soil_loss_covered", loss->covered_t_per_ha, SW_UNIT_LOSS,
+                             SW_ROUNDING_NONE, "%s.soil-loss-covered", face));
   sw_working_computed (covered, "bare", bare);
-  sourced (covered, "cover", &loss->cover, SW_UNIT_FACTOR);
-  reduction = append (tally, sw_working_new ("soil_loss_reduction", loss->reduction,
-                                             SW_UNIT_PERCENT, SW_ROUNDING_NONE,
-                                             "%s.soil-loss-reduction", face));
-  sourced (reduction, "cover", &loss->cover, SW_UNIT_FACTOR);
+  sw_judge_sourced (covered, "cover", &loss->cover, SW_UNIT_FACTOR);
+  reduction = sw_judge_append (
+      tally, sw_working_new ("soil_loss_reduction", loss->reduction, SW_UNIT_PERCENT,
+                             SW_ROUNDING_NONE, "%s.soil-loss-reduction", face));
+  sw_judge_sourced (reduction, "cover", &loss->cover, SW_UNIT_FACTOR);
 }
 
 void

@@ -14,7 +14,7 @@ sw_result_new (const SwJob *job, const SwCatalogue *catalogue)
   if (result->status != SW_OK)
     return result;
   result->tally = sw_tally_new (result->layout);
-  sw_judge_loss_workings (result->tally, result->layout);
+  sw_judge_workings (result->tally, result->layout);
   result->findings = sw_findings_new (result->layout, result->tally);
   return result;
 }

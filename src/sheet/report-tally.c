@@ -52,6 +52,17 @@ sw_report_si_unit (SwUnit unit)
       return "d";
     case SW_UNIT_HOUR:
       return "h";
+    case SW_UNIT_LOSS:
+      return "t/(ha yr)";
+    case SW_UNIT_EROSIVITY:
+      return "MJ mm/(ha h yr)";
+    case SW_UNIT_ERODIBILITY:
+      return "t h/(MJ mm)";
+    case SW_UNIT_RAIN:
+    case SW_UNIT_M_PER_S:
+      return "m/s";
+    case SW_UNIT_N_PER_M3:
+      return "N/m3";
     default:
       return "1";
     }

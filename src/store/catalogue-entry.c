@@ -125,9 +125,10 @@ sw_practice_read (const SwJsonPlace *place)
 SwSoil *
 sw_soil_read (const SwJsonPlace *place)
 {
-  static const char *const keys[] = { "id",    "source",     "pin_firm_m", "pin_loose_m",
-                                      "swell", "compaction", "erodibility_us",
-                                      NULL };
+  static const char *const keys[] = {
+    "id",         "source",         "pin_firm_m",   "pin_loose_m", "swell",
+    "compaction", "erodibility_us", "friction_deg", NULL
+  };
   const SwJsonRange pin_m = { 0.05, 1.0, FALSE, FALSE };
   SwSoil *soil = g_new0 (SwSoil, 1);
 
@@ -144,6 +145,9 @@ sw_soil_read (const SwJsonPlace *place)
   soil->erodibility = sourced_member (
       place, "erodibility_us", (SwJsonRange){ 0.01, 0.7, FALSE, FALSE }, "none", NAN);
   soil->erodibility.value *= SW_ERODIBILITY_SI_PER_US;
+  soil->friction_rad = sourced_member (
+      place, "friction_deg", (SwJsonRange){ 5.0, 55.0, FALSE, FALSE }, "none", NAN);
+  soil->friction_rad.value *= G_PI / 180.0;
   return soil;
 }
 
@@ -223,4 +227,26 @@ sw_pin_read (const SwJsonPlace *place)
   if (pin->per_box < 1)
     sw_json_expected (&per_box, "a whole number of at least 1");
   return pin;
+}
+
+/* A default of a job's site number, within what a job may say; in SI, as no angle or
+ * rain has one. */
+SwDefault *
+sw_default_read (const SwJsonPlace *place)
+{
+  static const char *const keys[] = { "id", "number", NULL };
+  SwDefault *value = g_new0 (SwDefault, 1);
+  SwJsonPlace id = sw_json_member (place, "id");
+  SwJsonRange range = { 0.0, 0.0, FALSE, FALSE };
+
+  sw_json_only (place, keys);
+  value->id = sw_json_words (&id);
+  for (int i = 0; i < SW_NUMBER_COUNT; i++)
+    if (g_str_equal (sw_site_number_keys[i].key, value->id))
+      range = (SwJsonRange){ sw_site_number_keys[i].least, sw_site_number_keys[i].most,
+                             FALSE, FALSE };
+  if (!(range.most > 0.0))
+    sw_json_expected (&id, "a key of the site numbers such as \"roughness_n\"");
+  value->number = sourced_member (place, "number", range, NULL, NAN);
+  return value;
 }

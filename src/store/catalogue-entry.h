@@ -13,3 +13,4 @@ SwSoil *sw_soil_read (const SwJsonPlace *place);
 SwBlanket *sw_blanket_read (const SwJsonPlace *place);
 SwRoll *sw_roll_read (const SwJsonPlace *place);
 SwPin *sw_pin_read (const SwJsonPlace *place);
+SwDefault *sw_default_read (const SwJsonPlace *place);

@@ -19,6 +19,7 @@ static const Kind kinds[] = {
   { "blankets", G_STRUCT_OFFSET (SwCatalogue, blankets), (ReadEntry) sw_blanket_read },
   { "rolls", G_STRUCT_OFFSET (SwCatalogue, rolls), (ReadEntry) sw_roll_read },
   { "pins", G_STRUCT_OFFSET (SwCatalogue, pins), (ReadEntry) sw_pin_read },
+  { "defaults", G_STRUCT_OFFSET (SwCatalogue, defaults), (ReadEntry) sw_default_read },
 };
 
 static const Kind *

@@ -196,7 +196,8 @@ read_site_number (const SwJsonPlace *object, SwSiteNumber number)
   const SwSiteNumberKey *key = &sw_site_number_keys[number];
   SwJsonPlace place = sw_json_member (object, key->key);
   double factor = sw_site_number_factor (number);
-  SwJsonRange range = { key->least / factor, key->most / factor, FALSE, TRUE };
+  SwJsonRange range = { sw_site_number_in_file (number, key->least),
+                        sw_site_number_in_file (number, key->most), FALSE, TRUE };
 
   return place.value != NULL ? sw_json_number (&place, range) * factor : 0.0;
 }

@@ -72,7 +72,7 @@ test_equal_sees_every_change (void)
 {
   g_autoptr (SwJob) job = sw_job_new_default ();
 
-  for (int change = 0; change < 14; change++)
+  for (int change = 0; change < 18; change++)
     {
       g_autoptr (SwJob) other = sw_job_copy (job);
       SwFace *face = g_ptr_array_index (other->faces, 0);
@@ -119,6 +119,18 @@ test_equal_sees_every_change (void)
           break;
         case 13:
           sw_text_set (&other->seed.name, "fescue");
+          break;
+        case 14:
+          other->numbers.values[SW_NUMBER_RAIN] = 1e-5;
+          break;
+        case 15:
+          other->numbers.loss_units = SW_LOSS_US;
+          break;
+        case 16:
+          other->numbers.bench_drained = SW_ANSWER_YES;
+          break;
+        case 17:
+          other->numbers.mown = SW_ANSWER_NO;
           break;
         }
       g_assert_false (sw_job_equal (job, other));

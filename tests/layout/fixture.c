@@ -86,6 +86,7 @@ add_soil (SwCatalogue *catalogue)
   soil->swell = (SwSourced){ 0.25, SW_EVIDENCE_PROPOSED, NULL };
   soil->compaction = (SwSourced){ 0.90, SW_EVIDENCE_PROPOSED, NULL };
   soil->erodibility = (SwSourced){ 0.04, SW_EVIDENCE_PROPOSED, NULL };
+  soil->friction_rad = (SwSourced){ 34.0 * G_PI / 180.0, SW_EVIDENCE_PROPOSED, NULL };
   g_ptr_array_add (catalogue->soils, soil);
 }
 

@@ -57,6 +57,8 @@ test_everything_has_a_source (void)
       check_sourced (&soil->pin_loose_m);
       check_sourced (&soil->swell);
       check_sourced (&soil->compaction);
+      check_sourced (&soil->erodibility);
+      check_sourced (&soil->friction_rad);
     }
   for (guint i = 0; i < catalogue->blankets->len; i++)
     {
@@ -247,6 +249,9 @@ test_soils (void)
   g_assert_cmpfloat (loam->swell.value, ==, 0.25);
   g_assert_cmpfloat (clay->swell.value, ==, 0.43);
   g_assert_cmpfloat (clay->compaction.value, ==, 0.90);
+  /* K by texture of the fact sheet, US 0.22, times 0.1317136 (Handbook 703 appendix A). */
+  g_assert_cmpfloat_with_epsilon (clay->erodibility.value, 0.22 * 0.1317136076, 1e-9);
+  g_assert_true (isnan (sw_catalogue_soil (catalogue, "silt")->erodibility.value));
   /* common practice: 150 mm in firm soil */
   g_assert_cmpfloat (clay->pin_firm_m.value, ==, 0.15);
   for (guint i = 0; i < catalogue->soils->len; i++)

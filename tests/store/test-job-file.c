@@ -135,6 +135,31 @@ test_degrees_are_stable (void)
     }
 }
 
+/* Site numbers come back bit for bit; rain is written in mm/h, as whoever typed it. */
+static void
+test_site_numbers_are_stable (void)
+{
+  for (int tenths = 10; tenths <= 5000; tenths += 7)
+    {
+      g_autoptr (SwJob) job = sw_job_new_default ();
+      g_autofree char *want = g_strdup_printf (
+          tenths % 10 == 0 ? "\"rain_mm_per_h\": %d,\n" : "\"rain_mm_per_h\": %d.%d,\n",
+          tenths / 10, tenths % 10);
+
+      job->numbers.values[SW_NUMBER_RAIN] = tenths / 10.0 * (1e-3 / 3600.0);
+      job->numbers.values[SW_NUMBER_EROSIVITY] = 117.5;
+      job->numbers.values[SW_NUMBER_FRICTION_RAD] = 32.7 * (G_PI / 180.0);
+      job->numbers.loss_units = SW_LOSS_US;
+      job->numbers.mown = SW_ANSWER_YES;
+      g_autofree char *text = sw_job_write (job);
+      g_autoptr (SwJob) back = parse (text);
+
+      g_assert_nonnull (strstr (text, want));
+      g_assert_nonnull (strstr (text, "\"friction_deg\": 32.7,"));
+      g_assert_true (sw_job_equal (job, back));
+    }
+}
+
 /* Made on the spot, because machines that test seldom have one installed. */
 static gboolean
 enter_comma_locale (const char *folder)
@@ -402,6 +427,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/store/job/round-trip", test_round_trip);
   g_test_add_func ("/store/job/numbers-are-short", test_numbers_are_short);
+  g_test_add_func ("/store/job/site-numbers-are-stable", test_site_numbers_are_stable);
   g_test_add_func ("/store/job/degrees-are-stable", test_degrees_are_stable);
   g_test_add_func ("/store/job/comma-locale", test_comma_locale);
   g_test_add_func ("/store/job/unknown-keys-survive", test_unknown_keys_survive);

@@ -139,6 +139,7 @@ typedef struct
   SwSourced swell;                   /* loose volume per bank volume, minus 1 */
   SwSourced compaction;              /* compacted volume per bank volume */
   SwSourced erodibility;             /* K, SI; NaN where the class has none */
+  SwSourced friction_rad;            /* effective angle of friction; NaN likewise */
 } SwSoil;
 
 typedef struct
@@ -168,10 +169,18 @@ typedef struct
   SwEvidence evidence;
 } SwPin;
 
+/** What a site number is taken as where the job does not give it. */
+typedef struct
+{
+  char *id; /* key of the site number */
+  SwSourced number;
+} SwDefault;
+
 typedef struct
 {
   GPtrArray *practices;                       /* (element-type SwPractice), file order */
   GPtrArray *soils, *blankets, *rolls, *pins; /* pins shortest first */
+  GPtrArray *defaults;                        /* (element-type SwDefault) */
 } SwCatalogue;
 
 SwPractice *sw_practice_new (void);
@@ -181,6 +190,7 @@ void sw_soil_free (SwSoil *soil);
 void sw_blanket_free (SwBlanket *blanket);
 void sw_roll_free (SwRoll *roll);
 void sw_pin_free (SwPin *pin);
+void sw_default_free (SwDefault *value);
 
 /** Empty catalogue whose arrays own their entries. */
 SwCatalogue *sw_catalogue_new (void);
@@ -194,6 +204,7 @@ const SwSoil *sw_catalogue_soil (const SwCatalogue *catalogue, const char *id);
 const SwBlanket *sw_catalogue_blanket (const SwCatalogue *catalogue, const char *id);
 const SwRoll *sw_catalogue_roll (const SwCatalogue *catalogue, const char *id);
 const SwPin *sw_catalogue_pin (const SwCatalogue *catalogue, const char *id);
+const SwDefault *sw_catalogue_default (const SwCatalogue *catalogue, const char *id);
 
 /** Shortest pin of at least @length_m, NULL when all are shorter. */
 const SwPin *sw_catalogue_pin_of_length (const SwCatalogue *catalogue, double length_m);

@@ -281,6 +281,15 @@ void sw_text_set (char **place, const char *text);
  */
 SwPractice *sw_job_practice (const SwJob *job, const SwCatalogue *catalogue);
 
+/**
+ * sw_job_site_number:
+ *
+ * Returns: what the job gives (evidence "user"), else the catalogue's default, else
+ *   NaN. R and K are as typed. The source is borrowed.
+ */
+SwSourced sw_job_site_number (const SwJob *job, const SwCatalogue *catalogue,
+                              SwSiteNumber number);
+
 /** Set or clear an override. @why may be "". */
 void sw_job_set_override (SwJob *job, SwPracticeValue value, double number,
                           const char *why);

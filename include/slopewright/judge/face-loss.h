@@ -69,8 +69,11 @@ void sw_face_loss_clear (SwFaceLoss *loss);
 /** R of the job in SI; 0 if not given. */
 double sw_job_erosivity (const SwJob *job);
 
-/** K of a face in SI: typed, or of its soil class; NaN if neither. Source is borrowed. */
-SwSourced sw_job_erodibility (const SwJob *job, const SwSoil *soil);
+/**
+ * K in SI: typed, or the largest of the face's soils, its zones included; NaN where one
+ * of them has none. Source is borrowed.
+ */
+SwSourced sw_face_erodibility (const SwLayout *layout, const SwFace *face);
 
 /** C of the blanket: the product's own, or the ceiling of its class; NaN if neither. */
 SwSourced sw_job_cover (const SwJob *job, const SwBlanket *blanket);
