@@ -127,10 +127,13 @@ draw (const char *path, const SlopepackReader *reader, const Drawing *drawing,
 static SlopepackExit
 check_wish (const Wish *wish, const char *job_path)
 {
+  if (wish->view == NULL)
+    return slopepack_complain (SLOPEPACK_USAGE,
+                               "draw: expected --view section, plan or face");
   if (find_drawing (wish->view) == NULL)
     return slopepack_complain (SLOPEPACK_USAGE,
                                "--view: found '%s'; expected section, plan or face",
-                               wish->view != NULL ? wish->view : "");
+                               wish->view);
   SlopepackExit code = slopepack_check_output (&slopepack_draw, wish->output, job_path);
   if (code != SLOPEPACK_DONE)
     return code;

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "opened-job.h"
+#include "unknown-entry.h"
 
 #include <slopewright/store/store.h>
 
@@ -10,6 +11,24 @@ slopepack_reader_clear (SlopepackReader *reader)
 {
   g_clear_pointer (&reader->units, g_free);
   g_clear_pointer (&reader->language, g_free);
+}
+
+/* A mistyped key would otherwise count for nothing in silence. */
+static void
+name_unknown_keys (const SwJob *job, const char *name)
+{
+  g_auto (GStrv) lines = NULL;
+  g_autofree char *keys = NULL;
+
+  if (job->unknown_json == NULL)
+    return;
+  lines = g_strsplit (job->unknown_json, "\n", -1);
+  for (guint i = 0; lines[i] != NULL; i++)
+    g_strstrip (lines[i]);
+  keys = g_strjoinv (" ", lines);
+  slopepack_complain (SLOPEPACK_DONE,
+                      "%s: keys that this version does not know count for nothing: %s",
+                      name, keys);
 }
 
 static SlopepackExit
@@ -30,6 +49,7 @@ read_bytes (const char *path, SwJob **job, char **fingerprint)
     return slopepack_complain (SLOPEPACK_UNREADABLE, "%s", error->message);
   digest = g_compute_checksum_for_data (G_CHECKSUM_SHA256, (const guchar *) text, length);
   *fingerprint = g_strndup (digest, FINGERPRINT_DIGITS);
+  name_unknown_keys (*job, name);
   return SLOPEPACK_DONE;
 }
 
@@ -56,21 +76,27 @@ choose_style (const SlopepackReader *reader, SlopepackJob *opened)
 }
 
 static SlopepackExit
-work_out (SlopepackJob *opened)
+work_out (const char *path, SlopepackJob *opened)
 {
+  g_autofree char *name = g_filename_display_name (path);
+  g_autofree char *entry = NULL;
   const SwResult *result;
 
   opened->result = sw_result_new (opened->job, opened->catalogue);
   result = opened->result;
   if (result->status == SW_OK)
     return SLOPEPACK_DONE;
+  if (result->status == SW_E_UNKNOWN_ID)
+    entry = slopepack_unknown_entry (opened->job, opened->catalogue);
+  if (entry != NULL)
+    return slopepack_complain (SLOPEPACK_CANNOT_LAY, "%s: %s", name, entry);
   if (result->bad_face < 0)
-    return slopepack_complain (SLOPEPACK_CANNOT_LAY, "the job cannot be laid out: %s",
-                               sw_status_text (result->status));
+    return slopepack_complain (SLOPEPACK_CANNOT_LAY, "%s: the job cannot be laid out: %s",
+                               name, sw_status_text (result->status));
 
   const SwFace *face = g_ptr_array_index (opened->job->faces, result->bad_face);
-  return slopepack_complain (SLOPEPACK_CANNOT_LAY, "face '%s' cannot be laid out: %s",
-                             face->id, sw_status_text (result->status));
+  return slopepack_complain (SLOPEPACK_CANNOT_LAY, "%s: face '%s' cannot be laid out: %s",
+                             name, face->id, sw_status_text (result->status));
 }
 
 SlopepackExit
@@ -84,7 +110,7 @@ slopepack_job_open (const char *path, const SlopepackReader *reader, SlopepackJo
   if (code == SLOPEPACK_DONE)
     {
       job.catalogue = sw_catalogue_load ();
-      code = work_out (&job);
+      code = work_out (path, &job);
     }
   if (code == SLOPEPACK_DONE)
     {

@@ -6,7 +6,9 @@
 #define FAMILY "DejaVu Sans Condensed"
 #define PACKAGE "fonts-dejavu-extra"
 
+/* clang-format off: hyphens belong to the name */
 G_DEFINE_QUARK (sw - paint - error - quark, sw_paint_error)
+/* clang-format on */
 
 /* fontconfig always finds something; only the family asked for will do. */
 static gboolean

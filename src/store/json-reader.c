@@ -10,13 +10,24 @@
 /* Longest piece of a found value that a message quotes, in characters. */
 #define QUOTED_CHARACTERS 40
 
+#define BYTE_ORDER_MARK "\xef\xbb\xbf"
+
+/* clang-format off: hyphens belong to the name */
 G_DEFINE_QUARK (sw - store - error - quark, sw_store_error)
+/* clang-format on */
 
 gboolean
 sw_json_open (SwJsonReader *reader, const char *text, gsize length, const char *where)
 {
   json_error_t trouble;
 
+  /* Some editors put a byte order mark before the first brace. */
+  if (length >= strlen (BYTE_ORDER_MARK)
+      && memcmp (text, BYTE_ORDER_MARK, strlen (BYTE_ORDER_MARK)) == 0)
+    {
+      text += strlen (BYTE_ORDER_MARK);
+      length -= strlen (BYTE_ORDER_MARK);
+    }
   *reader = (SwJsonReader){ .where = where, .text = text, .length = length };
   reader->root = json_loadb (text, length, JSON_REJECT_DUPLICATES, &trouble);
   if (reader->root == NULL)

@@ -146,7 +146,30 @@ def case_job_wrong_type():
 
 
 def case_job_unknown_practice():
-    expect_job_trouble(CANNOT_LAY, ["practice"], ('"id": "common"', '"id": "none"'))
+    expect_job_trouble(CANNOT_LAY, ['bad.slope.json: practice.id: found "none"', '"common"'],
+                       ('"id": "common"', '"id": "none"'))
+
+
+def case_job_unknown_soil():
+    expect_job_trouble(CANNOT_LAY, ['bad.slope.json: faces[0].soil: found "cheese"', '"sand"'],
+                       ('"soil": "sand"', '"soil": "cheese"'))
+
+
+def case_job_unknown_key():
+    """A mistyped key counts for nothing, and is named."""
+    with tempfile.TemporaryDirectory() as folder:
+        job = changed_job(folder, "typo.slope.json", ('"crest": 1', '"crest": 1, "topsoill_m": 1'))
+        done = run("tally", job)
+        assert done.returncode == DONE, done.stderr.decode()
+        for part in (b"typo.slope.json", b"topsoill_m"):
+            assert part in done.stderr, done.stderr
+
+
+def case_job_byte_order_mark():
+    with tempfile.TemporaryDirectory() as folder:
+        job = Path(folder) / "marked.slope.json"
+        job.write_bytes(b"\xef\xbb\xbf" + JOB.read_bytes())
+        assert run("tally", job).stdout == run("tally", JOB).stdout
 
 
 def case_job_cut_short():
