@@ -18,7 +18,8 @@ typedef enum
   IF_ALWAYS,
   IF_JOINTS,
   IF_SLOTS,
-  IF_LAPS
+  IF_LAPS,
+  IF_OBSTACLES
 } Condition;
 
 static gboolean
@@ -29,6 +30,8 @@ holds (const SwSheet *sheet, Condition condition)
       {
         const SwTier *tier = &sheet->layout->faces[f].tiers[t];
 
+        if (condition == IF_OBSTACLES && sheet->tally->collars > 0)
+          return TRUE;
         if (condition == IF_SLOTS && tier->slots > 0)
           return TRUE;
         if (condition == IF_LAPS && tier->n_runs > 1)
@@ -51,10 +54,10 @@ static const struct
   const char *code;
   Condition condition;
 } checks[] = {
-  { "contact", IF_ALWAYS }, { "key-trench", IF_ALWAYS }, { "key-pins", IF_ALWAYS },
-  { "side-lap", IF_LAPS },  { "end-lap", IF_JOINTS },    { "slots", IF_SLOTS },
-  { "frame", IF_ALWAYS },   { "pull", IF_ALWAYS },       { "edges", IF_ALWAYS },
-  { "toe", IF_ALWAYS },     { "run-on", IF_ALWAYS },
+  { "contact", IF_ALWAYS }, { "key-trench", IF_ALWAYS },   { "key-pins", IF_ALWAYS },
+  { "side-lap", IF_LAPS },  { "end-lap", IF_JOINTS },      { "slots", IF_SLOTS },
+  { "frame", IF_ALWAYS },   { "pull", IF_ALWAYS },         { "edges", IF_ALWAYS },
+  { "toe", IF_ALWAYS },     { "obstacles", IF_OBSTACLES }, { "run-on", IF_ALWAYS },
 };
 
 static void

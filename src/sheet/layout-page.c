@@ -80,6 +80,8 @@ add_words (const SwSheet *sheet, SwFlow *flow, guint face)
   add_order (sheet, flow, face);
   sw_flow_space (flow, GAP_MM);
   sw_flow_table (flow, run_table (sheet, face));
+  sw_sheet_obstacles (sheet, flow, face);
+  sw_sheet_soils (sheet, flow, face);
 }
 
 static SwFigure *

@@ -235,6 +235,21 @@ exact_length (const SwSheet *sheet, double length_m)
                         sw_report_calculator (length_m, SW_UNIT_M, sheet->draw->style));
 }
 
+/* Patches come from off-cuts: they are no line of the cut list, yet have to be cut. */
+static void
+add_patches (const SwSheet *sheet, SwFlow *flow)
+{
+  if (sheet->tally->collars == 0)
+    return;
+  sw_flow_space (flow, 1.5);
+  sw_flow_text (
+      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+      sw_sheet_fill (sheet, "pack.cut-list.patches", "count",
+                     sw_sheet_count (sheet, sheet->tally->collars), "area",
+                     sw_sheet_quantity (sheet, sheet->tally->collar_m2, SW_UNIT_M2),
+                     NULL));
+}
+
 static void
 add_cut_list (const SwSheet *sheet, SwFlow *flow, SwStyle style)
 {
@@ -270,6 +285,7 @@ add_cut_list (const SwSheet *sheet, SwFlow *flow, SwStyle style)
                      exact_length (sheet, sheet->job->roll_length_m), "total",
                      exact_length (sheet, tally->piece_length_m + tally->offcut_length_m),
                      NULL));
+  add_patches (sheet, flow);
 }
 
 /* A short cut list stays below the materials; a longer one is a page for the cutter. */

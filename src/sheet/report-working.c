@@ -14,6 +14,7 @@ subject_words (const SwWorking *working, const SwTexts *texts)
 {
   const char *last = strrchr (working->name, '.');
   const char *run = strstr (working->name, ".run.");
+  const char *zone = strstr (working->name, ".zone.");
 
   last = last != NULL ? last + 1 : working->name;
   if (g_str_has_prefix (working->formula, "trench_"))
@@ -28,6 +29,8 @@ subject_words (const SwWorking *working, const SwTexts *texts)
       g_autofree char *id = g_strdup_printf ("pin-role.%s", last);
       return g_strdup (sw_texts_get (texts, id));
     }
+  if (zone != NULL)
+    return g_strndup (zone + strlen (".zone."), strcspn (zone + strlen (".zone."), "."));
   if (run != NULL)
     return g_strndup (run + strlen (".run."), strcspn (run + strlen (".run."), "."));
   return NULL;

@@ -51,11 +51,10 @@ slope_facts (const SwSheet *sheet)
     {
       const SwFaceLayout *face = &sheet->layout->faces[f];
       const SwPoint *section = face->face->section;
-      double pin_m = face->pin != NULL ? face->pin->length_m : face->pin_need_m;
 
       facts.height_m = MAX (facts.height_m, section[face->face->crest].y_m
                                                 - section[face->face->toe].y_m);
-      facts.pin_m = MAX (facts.pin_m, pin_m);
+      facts.pin_m = MAX (facts.pin_m, sw_sheet_longest_pin_m (face));
       facts.loose |= face->face->loose;
       for (guint t = 0; t < face->n_tiers; t++)
         facts.steepest_rad = MAX (facts.steepest_rad, face->tiers[t].steepest_rad);

@@ -98,6 +98,13 @@ void sw_page_safety (SwSheet *sheet);
 void sw_page_inspection (SwSheet *sheet);
 void sw_page_workings (SwSheet *sheet);
 
+/** What stands on the face and has to be cut round; nothing where nothing does. */
+void sw_sheet_obstacles (const SwSheet *sheet, SwFlow *flow, guint face);
+/** Which pin goes where, on a face of several soils; nothing where it has one. */
+void sw_sheet_soils (const SwSheet *sheet, SwFlow *flow, guint face);
+double sw_sheet_longest_pin_m (const SwFaceLayout *face);
+/** "150 mm", or "150 mm or 300 mm, by soil zone". */
+const char *sw_sheet_pin_words (const SwSheet *sheet, const SwFaceLayout *face);
 /** How many rows to write in are left room for below a table head on the last page. */
 guint sw_sheet_rows_that_fit (const SwSheet *sheet, const SwFlow *flow, double row_mm);
 /** Height of the lowest drawing that still has the scale which @most_mm allows. */

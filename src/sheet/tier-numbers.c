@@ -73,6 +73,8 @@ static const struct
   { "inspect_hours", SW_PRACTICE_INSPECT_HOURS },
   { "cover", SW_PRACTICE_COVER },
   { "repair_days", SW_PRACTICE_REPAIR_DAYS },
+  { "ring_pin", SW_PRACTICE_RING_PIN_M },
+  { "collar", SW_PRACTICE_COLLAR_M },
 };
 
 static const char *const pin_places[SW_PIN_ROLE_COUNT] = {
@@ -130,11 +132,10 @@ sw_tier_places (const SwSheet *sheet, guint face, guint tier)
   const SwFaceLayout *layout = &sheet->layout->faces[face];
   SwTierNumbers numbers = sw_tier_numbers (layout, tier);
   GHashTable *places = g_hash_table_new_full (g_str_hash, g_str_equal, NULL, g_free);
-  double pin_m = layout->pin != NULL ? layout->pin->length_m : layout->pin_need_m;
 
   put (places, "place", sw_sheet_place (sheet, face, tier));
   put (places, "cut", sw_sheet_cut_range (sheet, face, tier));
-  put_quantity (sheet, places, "pin", pin_m, SW_UNIT_SMALL_M);
+  put (places, "pin", sw_sheet_pin_words (sheet, layout));
   put_tier (sheet, places, &layout->tiers[tier], &numbers);
   put_job (sheet, places);
   for (guint i = 0; i < G_N_ELEMENTS (practice_places); i++)

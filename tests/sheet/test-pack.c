@@ -127,6 +127,41 @@ test_2_runs (void)
   assert_all_papers_tidy (example, "2 runs");
 }
 
+/* A foundation to cut round and a lens of sand that calls for longer pins. */
+static void
+change_to_parts (SwJob *job)
+{
+  SwFace *face = job->faces->pdata[0];
+  SwObstacle *obstacle = sw_obstacle_new ("1");
+  SwZone *zone = sw_zone_new ("1");
+  const SwPoint base[] = { { 20.0, 4.0 }, { 22.0, 4.0 }, { 22.0, 6.0 }, { 20.0, 6.0 } };
+  const SwPoint lens[] = { { 30.0, 0.0 }, { 48.0, 0.0 }, { 48.0, 12.0 }, { 30.0, 12.0 } };
+
+  sw_text_set (&obstacle->name, "Sign *foundation*");
+  sw_obstacle_set_outline (obstacle, base, G_N_ELEMENTS (base));
+  g_ptr_array_add (face->obstacles, obstacle);
+  sw_text_set (&zone->name, "Sand lens");
+  sw_text_set (&zone->soil_id, "sand");
+  zone->loose = TRUE;
+  sw_zone_set_outline (zone, lens, G_N_ELEMENTS (lens));
+  g_ptr_array_add (face->zones, zone);
+}
+
+static void
+test_obstacles_and_zones (void)
+{
+  g_autoptr (Example) example = example_new_changed ("pinfold-cutting", change_to_parts);
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = pack_words (pages);
+
+  assert_all_papers_tidy (example, "obstacles and zones");
+  g_assert_nonnull (strstr (words, "1, Sign *foundation*"));
+  g_assert_nonnull (strstr (words, "1, Sand lens"));
+  /* Firm sandy clay 150 mm, loose sand 300 mm: the catalogue's lengths. */
+  g_assert_nonnull (strstr (words, "150\xc2\xa0mm or 300\xc2\xa0mm, by soil zone"));
+  g_assert_nonnull (strstr (words, "Obstacles to cut round"));
+}
+
 static void
 change_to_many_faces (SwJob *job)
 {
@@ -411,6 +446,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/pack/60-runs", test_60_runs);
   g_test_add_func ("/sheet/pack/2-runs", test_2_runs);
   g_test_add_func ("/sheet/pack/many-faces", test_many_faces);
+  g_test_add_func ("/sheet/pack/obstacles-and-zones", test_obstacles_and_zones);
   g_test_add_func ("/sheet/pack/hostile-texts", test_hostile_texts);
   g_test_add_func ("/sheet/pack/numbers-of-the-cutting", test_numbers_of_the_cutting);
   g_test_add_func ("/sheet/pack/numbers-of-the-banks", test_numbers_of_the_banks);
