@@ -30,14 +30,23 @@ assert_pages_tidy (const Example *example, const GPtrArray *pages, const char *w
     }
 }
 
+/* A text that is missing prints its id, a place without a number its braces. */
 static void
 assert_no_gaps (const char *words)
 {
-  g_assert_null (strstr (words, "pack."));
-  g_assert_null (strstr (words, "report."));
-  g_assert_null (strstr (words, "evidence."));
-  g_assert_null (strstr (words, "practice."));
-  g_assert_null (strchr (words, '{'));
+  g_autoptr (GRegex) gap = g_regex_new (
+      "\\b(pack|report|evidence|practice|finding|working|site|answer|error-source)"
+      "\\.[a-z]|\\{",
+      0, 0, NULL);
+  g_autoptr (GMatchInfo) match = NULL;
+
+  if (g_regex_match (gap, words, 0, &match))
+    {
+      int start = 0;
+
+      g_match_info_fetch_pos (match, 0, &start, NULL);
+      g_error ("a gap in the words: %.60s", words + start);
+    }
 }
 
 static void
@@ -275,7 +284,7 @@ test_numbers_of_the_banks (void)
   g_autofree char *sand_words = page_words (g_ptr_array_index (sand_pages, 0));
 
   g_assert_true (says (house_words, "8.36\xc2\xa0m"));
-  g_assert_true (says (house_words, "161.2\xc2\xa0m²"));
+  g_assert_true (says (house_words, "157.9\xc2\xa0m²"));
   g_assert_true (says (house_words, "6"));
   /* 9.92 m and 12 runs of 11.27 m: training item 1 and 2, by hand. */
   g_assert_true (says (sand_words, "9.92\xc2\xa0m"));
