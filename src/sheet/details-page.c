@@ -156,7 +156,7 @@ detail_card (const SwSheet *sheet, guint face, SwDetail detail, double width_mm,
   return TRUE;
 }
 
-/* Two cards side by side, each with its dimensions below; one alone has them beside it. */
+/* Two cards side by side, dimensions below; one alone has them beside it. */
 static void
 add_cards (SwFlow *flow, const DetailCard *cards, guint count)
 {

@@ -2,7 +2,7 @@
 #include <slopewright/base/units.h>
 #include <slopewright/sheet/pack.h>
 
-/* Source: ISO 216 for A4 and A3; Letter is 8.5 x 11 in, Tabloid 11 x 17 in (ANSI Y14.1). */
+/* Source: ISO 216 for A4 and A3; ANSI Y14.1 for Letter, 8.5 x 11 in, and Tabloid. */
 static const struct
 {
   const char *code;

@@ -8,7 +8,7 @@ formula_text_id (const SwWorking *working, const char *part)
   return g_strdup_printf ("working.%s.%s", working->formula, part);
 }
 
-/* What a working is about beyond its formula: the kind of trench or pin, a length, a run. */
+/* What a working is about beyond its formula: a kind of trench or pin, a run. */
 static char *
 subject_words (const SwWorking *working, const SwTexts *texts)
 {
@@ -48,7 +48,7 @@ sw_report_working_title (const SwWorking *working, const SwTexts *texts)
                         "what", subject, NULL);
 }
 
-/* In US units sums are worked in decimal feet, and read off a tape or ordered in yards. */
+/* US sums are worked in decimal feet, then read off a tape or ordered in yards. */
 static char *
 result_words (const SwWorking *working, SwNumberStyle style)
 {

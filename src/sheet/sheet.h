@@ -34,7 +34,7 @@ typedef struct
   GStringChunk *strings; /* of the functions below */
 } SwSheet;
 
-/* Words. What comes back is plain, or markup where said, and lives as long as the sheet. */
+/* Words: plain, or markup where said. They live as long as the sheet. */
 
 const char *sw_sheet_get (const SwSheet *sheet, const char *id);
 /** As sw_texts_fill(), as markup: the text's own *bold* holds, values are plain. */

@@ -70,5 +70,5 @@ void sw_pen_write (const SwPen *pen, SwStyle style, SwFigure *figure, SwRole rol
                    double x_mm, double y_mm, SwAlign align, const char *text);
 double sw_pen_width_mm (const SwPen *pen, SwStyle style, const char *text);
 
-/** @text with its asterisks doubled, so that it stays what the user wrote. (transfer full) */
+/** @text with its asterisks doubled: it stays what the user wrote. (transfer full) */
 char *sw_markup_escape (const char *text);
