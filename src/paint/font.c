@@ -6,7 +6,8 @@
 #define FAMILY "DejaVu Sans Condensed"
 #define PACKAGE "fonts-dejavu-extra"
 
-/* clang-format off: hyphens belong to the name */
+/* Hyphens belong to the name. */
+/* clang-format off */
 G_DEFINE_QUARK (sw - paint - error - quark, sw_paint_error)
 /* clang-format on */
 

@@ -12,7 +12,8 @@
 
 #define BYTE_ORDER_MARK "\xef\xbb\xbf"
 
-/* clang-format off: hyphens belong to the name */
+/* Hyphens belong to the name. */
+/* clang-format off */
 G_DEFINE_QUARK (sw - store - error - quark, sw_store_error)
 /* clang-format on */
 
