@@ -6,10 +6,11 @@
 #define FAMILY "DejaVu Sans Condensed"
 #define PACKAGE "fonts-dejavu-extra"
 
-/* Hyphens belong to the name. */
-/* clang-format off */
-G_DEFINE_QUARK (sw - paint - error - quark, sw_paint_error)
-/* clang-format on */
+GQuark
+sw_paint_error_quark (void)
+{
+  return g_quark_from_static_string ("sw-paint-error-quark");
+}
 
 /* fontconfig always finds something; only the family asked for will do. */
 static gboolean

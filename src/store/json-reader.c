@@ -12,10 +12,11 @@
 
 #define BYTE_ORDER_MARK "\xef\xbb\xbf"
 
-/* Hyphens belong to the name. */
-/* clang-format off */
-G_DEFINE_QUARK (sw - store - error - quark, sw_store_error)
-/* clang-format on */
+GQuark
+sw_store_error_quark (void)
+{
+  return g_quark_from_static_string ("sw-store-error-quark");
+}
 
 gboolean
 sw_json_open (SwJsonReader *reader, const char *text, gsize length, const char *where)
