@@ -15,29 +15,44 @@ sw_dialogs_error (GtkWindow *window, const char *heading, const char *detail)
   gtk_window_present (GTK_WINDOW (dialog));
 }
 
-static void
-on_save_response (GtkDialog *dialog, int response, gpointer data)
+typedef struct
 {
-  SwSaveAnswered answered =
-      (SwSaveAnswered) g_object_get_data (G_OBJECT (dialog), "answered");
-  GtkWindow *window = gtk_window_get_transient_for (GTK_WINDOW (dialog));
-  SwSaveAnswer answer = response == GTK_RESPONSE_ACCEPT   ? SW_ANSWER_SAVE
-                        : response == GTK_RESPONSE_REJECT ? SW_ANSWER_DISCARD
-                                                          : SW_ANSWER_CANCEL;
+  GtkWindow *window;
+  SwSaveAnswered answered;
+  SwSaveAnswer answer;
+} Question;
 
-  g_object_ref (window);
+static gboolean
+give_answer (gpointer data)
+{
+  Question *question = data;
+
+  question->answered (question->window, question->answer);
+  g_object_unref (question->window);
+  g_free (question);
+  return G_SOURCE_REMOVE;
+}
+
+/* The answer may end the window: not while the dialog that hangs on it still handles its event. */
+static void
+on_save_response (GtkDialog *dialog, int response, Question *question)
+{
+  question->answer = response == GTK_RESPONSE_ACCEPT   ? SW_ANSWER_SAVE
+                     : response == GTK_RESPONSE_REJECT ? SW_ANSWER_DISCARD
+                                                       : SW_ANSWER_CANCEL;
+  gtk_window_set_transient_for (GTK_WINDOW (dialog), NULL);
   gtk_window_destroy (GTK_WINDOW (dialog));
-  answered (window, answer);
-  g_object_unref (window);
+  g_idle_add (give_answer, question);
 }
 
 void
 sw_dialogs_ask_save (GtkWindow *window, const char *name, SwSaveAnswered answered)
 {
-  GtkWidget *dialog = gtk_message_dialog_new (
-      window, GTK_DIALOG_MODAL | GTK_DIALOG_DESTROY_WITH_PARENT, GTK_MESSAGE_QUESTION,
-      GTK_BUTTONS_NONE, _ ("Save the changes to “%s”?"), name);
+  GtkWidget *dialog =
+      gtk_message_dialog_new (window, GTK_DIALOG_MODAL, GTK_MESSAGE_QUESTION,
+                              GTK_BUTTONS_NONE, _ ("Save the changes to “%s”?"), name);
   GtkWidget *discard;
+  Question *question;
 
   gtk_message_dialog_format_secondary_text (
       GTK_MESSAGE_DIALOG (dialog), _ ("What is not saved is lost when it is discarded."));
@@ -47,8 +62,9 @@ sw_dialogs_ask_save (GtkWindow *window, const char *name, SwSaveAnswered answere
   gtk_widget_add_css_class (discard, "destructive-action");
   gtk_dialog_add_button (GTK_DIALOG (dialog), _ ("_Save"), GTK_RESPONSE_ACCEPT);
   gtk_dialog_set_default_response (GTK_DIALOG (dialog), GTK_RESPONSE_ACCEPT);
-  g_object_set_data (G_OBJECT (dialog), "answered", (gpointer) answered);
-  g_signal_connect (dialog, "response", G_CALLBACK (on_save_response), NULL);
+  question = g_new0 (Question, 1);
+  *question = (Question){ g_object_ref (window), answered, SW_ANSWER_CANCEL };
+  g_signal_connect (dialog, "response", G_CALLBACK (on_save_response), question);
   gtk_window_present (GTK_WINDOW (dialog));
 }
 
