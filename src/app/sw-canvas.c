@@ -17,7 +17,8 @@
 
 G_DEFINE_FINAL_TYPE (SwCanvas, sw_canvas, GTK_TYPE_WIDGET)
 
-/* Larger text of the desktop enlarges the drawing's text and marks too, as far as they leave room. */
+/* Larger text of the desktop enlarges the drawing's text and marks too, as far as they
+ * leave room. */
 double
 sw_canvas_px_per_mm (SwCanvas *self)
 {
