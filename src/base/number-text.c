@@ -143,10 +143,14 @@ group_mark (SwNumberStyle style)
   return style.units == SW_UNITS_US && style.decimal_mark == '.' ? "," : NO_BREAK_SPACE;
 }
 
+/* Halves go up, as by hand: 26 x 0.15 x 0.15 = 0.585 is 0.59, though the nearest double
+ * lies below it. Far more than a double's error, far less than any digit shown. */
+#define HALF_NUDGE 1e-13
+
 static char *
 shown_number (double shown, int decimals, gboolean fixed, SwNumberStyle style)
 {
-  g_autofree char *digits = plain_decimals (shown, decimals);
+  g_autofree char *digits = plain_decimals (shown * (1.0 + HALF_NUDGE), decimals);
 
   if (!fixed)
     drop_trailing_zeros (digits);

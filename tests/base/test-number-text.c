@@ -41,6 +41,8 @@ test_metric (void)
     { 0.1524, SW_UNIT_SMALL_M, "152" NBSP "mm" },
     { 643.99, SW_UNIT_M2, "644.0" NBSP "m²" },
     { 1.35, SW_UNIT_M3, "1.35" NBSP "m³" },
+    /* A half goes up, as by hand: 26 x 0.15 x 0.15 = 0.585. */
+    { 26.0 * 0.15 * 0.15, SW_UNIT_M3, "0.59" NBSP "m³" },
     { 22.68, SW_UNIT_KG, "22.7" NBSP "kg" },
     { 0.271, SW_UNIT_KG_PER_M2, "271" NBSP "g/m²" },
     { 0.0034, SW_UNIT_KG_PER_M2, "3.4" NBSP "g/m²" },
