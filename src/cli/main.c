@@ -11,9 +11,10 @@
  * machine; text is UTF-8.
  */
 
-static const SlopepackCommand *const commands[] = { &slopepack_pack, &slopepack_tally,
-                                                    &slopepack_check, &slopepack_draw,
-                                                    &slopepack_why };
+static const SlopepackCommand *const commands[] = {
+  &slopepack_pack, &slopepack_tally, &slopepack_check,
+  &slopepack_draw, &slopepack_why,   &slopepack_compare
+};
 
 static SlopepackExit
 print_help (void)

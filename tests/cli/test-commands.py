@@ -20,7 +20,7 @@ import tap  # noqa: E402
 EXAMPLES = ROOT / "examples"
 JOB = EXAMPLES / "sandlark-bluff-road.slope.json"
 BENCHED = EXAMPLES / "pinfold-cutting.slope.json"
-COMMANDS = ["pack", "tally", "check", "draw", "why"]
+COMMANDS = ["pack", "tally", "check", "draw", "why", "compare"]
 DONE, USAGE, STOP, UNREADABLE, CANNOT_LAY, CANNOT_WRITE = 0, 2, 3, 4, 5, 6
 
 
@@ -53,7 +53,7 @@ TABLE = [
     ("help", ["--help"], DONE, ["Usage: slopepack", *COMMANDS, "Exit status"], []),
     ("help-short", ["-h"], DONE, ["Usage: slopepack"], []),
     ("version", ["--version"], DONE, ["slopepack 0."], []),
-    ("unknown-command", ["lay"], USAGE, [], ["'lay'", "pack, tally, check, draw, why"]),
+    ("unknown-command", ["lay"], USAGE, [], ["'lay'", "pack, tally, check, draw, why, compare"]),
     *[(f"help-of-{name}", [name, "--help"], DONE,
        [f"slopepack {name}", "JOB", "--units"], []) for name in COMMANDS],
     *[(f"no-job-for-{name}", [name], USAGE, [], [f"{name}: expected JOB"]) for name in COMMANDS],
@@ -77,6 +77,7 @@ TABLE = [
     ("tally-json", ["tally", "{job}", "--format", "json"], DONE, ["{"], []),
     ("option-before-job", ["tally", "--format", "csv", "{job}"], DONE, ["name,title"], []),
     ("words-after-separator", ["tally", "--", "{job}"], DONE, ["m²"], []),
+    ("compare", ["compare", "{job}"], DONE, ["Rolls", "4, 4 to 6"], []),
     ("why-list", ["why", "{job}"], DONE, ["A.1.runs", "rolls", "net-area"], []),
     ("why-one", ["why", "{job}", "A.1.runs"], DONE, ["12"], []),
     ("why-unknown", ["why", "{job}", "A.9.runs"], USAGE, [], ["'A.9.runs'", "lists the names"]),

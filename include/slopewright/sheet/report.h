@@ -27,6 +27,10 @@ char *sw_report_tally (const SwResult *result, const SwTexts *texts, SwNumberSty
 char *sw_report_working (const SwResult *result, const char *name, const SwTexts *texts,
                          SwNumberStyle style);
 
+/** Down the slope against along it, and what measuring errors do to the counts; for a terminal. */
+char *sw_report_compare (const SwResult *result, const SwTexts *texts,
+                         SwNumberStyle style);
+
 /** Findings, one paragraph each; "" when there are none. */
 char *sw_report_findings (const SwResult *result, const SwTexts *texts,
                           SwNumberStyle style);
