@@ -210,14 +210,21 @@ judge_pin_length (GPtrArray *findings, const SwFaceLayout *face, int index, int 
   if (length->pin == NULL || length->pin->length_m < length->need_m - 1e-6)
     {
       finding =
-          sw_finding_add (findings, SW_SEVERITY_CAUTION, "pin-short", "F9", index, -1);
+          sw_finding_add (findings, SW_SEVERITY_CAUTION,
+                          zone < 0 ? "pin-short" : "pin-short-zone", "F9", index, -1);
       finding->zone = zone;
+      if (zone >= 0)
+        sw_finding_number (finding, "zone", zone + 1, SW_UNIT_COUNT);
       sw_finding_number (finding, "need", length->need_m, SW_UNIT_SMALL_M);
     }
   if (loose)
     {
-      finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "pin-trial", "F9", index, -1);
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_NOTE,
+                          zone < 0 ? "pin-trial" : "pin-trial-zone", "F9", index, -1);
       finding->zone = zone;
+      if (zone >= 0)
+        sw_finding_number (finding, "zone", zone + 1, SW_UNIT_COUNT);
       sw_finding_number (finding, "length",
                          length->pin != NULL ? length->pin->length_m : length->need_m,
                          SW_UNIT_SMALL_M);

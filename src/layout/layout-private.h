@@ -35,6 +35,11 @@ sw_practice_get (const SwPractice *practice, SwPracticeValue value)
 /** Regions of the obstacles; SW_E_OBSTACLE for one that is no simple outline. */
 SwStatus sw_lay_obstacles (SwLaying *laying);
 
+/** What is to be covered of a tier in @box, found without the rest of the tier. (transfer full) */
+SwRegion *sw_cover_within (const SwLaying *laying, guint tier, SwBox box);
+
+gboolean sw_boxes_meet (SwBox a, SwBox b);
+
 /** Size, edge and collar of every obstacle; tiers must be laid. (transfer full) */
 SwObstaclePlace *sw_place_obstacles (const SwLaying *laying);
 

@@ -16,20 +16,11 @@ sw_region_true_area_m2 (const SwGround *ground, const SwRegion *region)
   return area_m2;
 }
 
-static void
-take_in (SwRegion **whole, const SwRegion *part)
-{
-  SwRegion *both =
-      *whole != NULL ? sw_region_union (*whole, part) : sw_region_copy (part);
-
-  sw_region_free (*whole);
-  *whole = both;
-}
-
 SwStatus
 sw_lay_obstacles (SwLaying *laying)
 {
   double limit_m2 = sw_practice_get (laying->practice, SW_PRACTICE_DEDUCT_M2);
+  g_autoptr (GPtrArray) large = g_ptr_array_new ();
 
   for (guint i = 0; i < laying->face->obstacles->len; i++)
     {
@@ -39,11 +30,40 @@ sw_lay_obstacles (SwLaying *laying)
       if (sw_region_new (obstacle->outline, obstacle->n_outline, &region) != SW_OK)
         return SW_E_OBSTACLE;
       g_ptr_array_add (laying->stands, region);
-      take_in (&laying->obstacles, region);
       if (sw_region_true_area_m2 (laying->ground, region) > limit_m2)
-        take_in (&laying->deductible, region);
+        g_ptr_array_add (large, region);
     }
+  if (laying->stands->len > 0)
+    laying->obstacles = sw_region_union (laying->stands);
+  if (large->len > 0)
+    laying->deductible = sw_region_union (large);
   return SW_OK;
+}
+
+gboolean
+sw_boxes_meet (SwBox a, SwBox b)
+{
+  return a.x0_m <= b.x1_m && b.x0_m <= a.x1_m && a.y0_m <= b.y1_m && b.y0_m <= a.y1_m;
+}
+
+SwRegion *
+sw_cover_within (const SwLaying *laying, guint tier, SwBox box)
+{
+  SwRegion *part = sw_region_clip_box (g_ptr_array_index (laying->regions, tier), box);
+  g_autoptr (GPtrArray) near = g_ptr_array_new ();
+  g_autoptr (SwRegion) obstacles = NULL;
+  SwRegion *cover;
+
+  for (guint i = 0; i < laying->stands->len; i++)
+    if (sw_boxes_meet (sw_region_box (laying->stands->pdata[i]), box))
+      g_ptr_array_add (near, laying->stands->pdata[i]);
+  if (near->len == 0)
+    return part;
+  if (near->len > 1)
+    obstacles = sw_region_union (near);
+  cover = sw_region_minus (part, near->len > 1 ? obstacles : near->pdata[0]);
+  sw_region_free (part);
+  return cover;
 }
 
 const SwRegion *
@@ -90,9 +110,8 @@ place_in_tier (const SwLaying *laying, guint index, guint tier, SwObstaclePlace 
 {
   const SwRegion *stand = laying->stands->pdata[index];
   const SwRegion *region = laying->regions->pdata[tier];
-  const SwRegion *cover = laying->covers->pdata[tier];
   g_autoptr (SwRegion) part = sw_region_common (stand, region);
-  g_autoptr (SwRegion) around = NULL, collar = NULL;
+  g_autoptr (SwRegion) around = NULL, cover = NULL, collar = NULL;
   g_autoptr (GPtrArray) edges = NULL;
 
   if (sw_region_rings (part) == 0)
@@ -106,10 +125,11 @@ place_in_tier (const SwLaying *laying, guint index, guint tier, SwObstaclePlace 
                                 .down_to_m = -INFINITY };
   stretch_over (laying->ground, part, place);
   place->area_m2 += sw_region_true_area_m2 (laying->ground, part);
-  edges = sw_region_edges_within (stand, cover);
-  place->around_m += lines_length_m (laying->ground, edges);
   around =
       sw_region_grown (stand, sw_practice_get (laying->practice, SW_PRACTICE_COLLAR_M));
+  cover = sw_cover_within (laying, tier, sw_region_box (around));
+  edges = sw_region_edges_within (stand, cover);
+  place->around_m += lines_length_m (laying->ground, edges);
   collar = sw_region_common (around, cover);
   place->collar_m2 += sw_region_true_area_m2 (laying->ground, collar);
 }

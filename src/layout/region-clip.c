@@ -222,9 +222,23 @@ sw_region_common (const SwRegion *a, const SwRegion *b)
 }
 
 SwRegion *
-sw_region_union (const SwRegion *a, const SwRegion *b)
+sw_region_union (const GPtrArray *regions)
 {
-  return combine (a, b, GEOSUnion_r);
+  GEOSContextHandle_t geos = GEOS_init_r ();
+  g_autofree GEOSGeometry **parts = g_new (GEOSGeometry *, regions->len);
+  GEOSGeometry *all, *made;
+  SwRegion *region = empty_region ();
+
+  for (guint i = 0; i < regions->len; i++)
+    parts[i] = region_to_geos (geos, regions->pdata[i]);
+  all = GEOSGeom_createCollection_r (geos, GEOS_GEOMETRYCOLLECTION, parts, regions->len);
+  made = GEOSUnaryUnion_r (geos, all);
+  if (made != NULL)
+    add_geometry (geos, region, made);
+  GEOSGeom_destroy_r (geos, made);
+  GEOSGeom_destroy_r (geos, all);
+  GEOS_finish_r (geos);
+  return region;
 }
 
 SwRegion *

@@ -25,10 +25,12 @@ SwRegion *sw_region_clip (const SwRegion *region, SwRing window);
 /** The same for an axis-parallel window. */
 SwRegion *sw_region_clip_box (const SwRegion *region, SwBox box);
 
-/** What of @a is not in @b, is in both, is in either. (transfer full) */
+/** What of @a is not in @b, is in both. (transfer full) */
 SwRegion *sw_region_minus (const SwRegion *a, const SwRegion *b);
 SwRegion *sw_region_common (const SwRegion *a, const SwRegion *b);
-SwRegion *sw_region_union (const SwRegion *a, const SwRegion *b);
+
+/** What is in any of @regions (element-type SwRegion). (transfer full) */
+SwRegion *sw_region_union (const GPtrArray *regions);
 
 /** @region and all within @by_m of it; corners stay corners. (transfer full) */
 SwRegion *sw_region_grown (const SwRegion *region, double by_m);

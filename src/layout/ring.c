@@ -137,17 +137,11 @@ add_line (SwRingRows *rows, const SwLaying *laying, guint tier, const GArray *li
 static void
 add_ring (SwRingRows *rows, const SwLaying *laying, guint tier)
 {
-  g_autoptr (SwRegion) area = sw_region_copy (g_ptr_array_index (laying->regions, tier));
-  g_autoptr (GPtrArray) lines = NULL;
+  const SwRegion *region = g_ptr_array_index (laying->regions, tier);
+  g_autoptr (SwRegion) strips = sw_region_union (rows->trenches);
+  g_autoptr (SwRegion) area = sw_region_minus (region, strips);
+  g_autoptr (GPtrArray) lines = sw_region_edges_within (rows->near, area);
 
-  for (guint i = 0; i < rows->trenches->len; i++)
-    {
-      SwRegion *rest = sw_region_minus (area, rows->trenches->pdata[i]);
-
-      sw_region_free (area);
-      area = rest;
-    }
-  lines = sw_region_edges_within (rows->near, area);
   for (guint i = 0; i < lines->len; i++)
     {
       const GArray *line = lines->pdata[i];

@@ -107,10 +107,14 @@ add_cut_outs (SwLaying *laying, const GPtrArray *stands, SwRun *run)
   run->first_cut_out = laying->cut_outs->len;
   for (guint i = 0; i < stands->len; i++)
     {
-      g_autoptr (SwRegion) hole = sw_region_clip_box (stands->pdata[i], box);
+      const SwRegion *stand = stands->pdata[i];
+      g_autoptr (SwRegion) hole = NULL;
       SwCutOut cut_out = { .obstacle = i };
       SwBox extent;
 
+      if (sw_region_rings (stand) == 0 || !sw_boxes_meet (sw_region_box (stand), box))
+        continue;
+      hole = sw_region_clip_box (stand, box);
       if (sw_region_rings (hole) == 0)
         continue;
       extent = sw_region_box (hole);
@@ -268,7 +272,6 @@ static int
 lay_strips (SwLaying *laying, guint tier_index, int number)
 {
   const SwRegion *region = g_ptr_array_index (laying->regions, tier_index);
-  const SwRegion *cover = g_ptr_array_index (laying->covers, tier_index);
   SwTier *tier = &g_array_index (laying->tiers, SwTier, tier_index);
   SwBox box = sw_region_box (region);
   g_autoptr (GPtrArray) stands = stands_in (laying, region);
@@ -278,8 +281,8 @@ lay_strips (SwLaying *laying, guint tier_index, int number)
   for (int i = 0; i < tier->strips; i++)
     {
       SwSpan along = strip_edges (laying, tier, i);
-      g_autoptr (SwRegion) strip = sw_region_clip_box (
-          cover, (SwBox){ along.from_m, box.y0_m, along.to_m, box.y1_m });
+      g_autoptr (SwRegion) strip = sw_cover_within (
+          laying, tier_index, (SwBox){ along.from_m, box.y0_m, along.to_m, box.y1_m });
       SwRun run = { .number = number,
                     .along_from_m = along.from_m,
                     .along_to_m = along.to_m,

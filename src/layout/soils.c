@@ -172,14 +172,15 @@ first_reaching (const SwLaying *laying, const SwTier *tier, double along_m)
   return low;
 }
 
-/* The longest of the runs that the pin goes through. */
+/* The longest of the runs that the pin goes through, and never shorter than @own, which the
+ * ground calls for where it stands. */
 static guint8
-length_of_runs (const SwLaying *laying, const SwPinPlace *pin)
+length_of_runs (const SwLaying *laying, const SwPinPlace *pin, guint8 own)
 {
   const SwFaceLayout *out = laying->out;
   const SwTier *tier = &out->tiers[pin->tier];
   double along_m = (double) pin->along_m, out_m = (double) pin->out_m;
-  int longest = -1;
+  guint8 longest = own;
 
   for (guint r = first_reaching (laying, tier, along_m);
        r < tier->first_run + tier->n_runs; r++)
@@ -191,12 +192,10 @@ length_of_runs (const SwLaying *laying, const SwPinPlace *pin)
         break;
       if (out_m >= run->out_from_m - FLOAT_SLACK_M
           && out_m <= run->out_to_m + FLOAT_SLACK_M
-          && (longest < 0
-              || out->pin_lengths[run->pin_length].need_m
-                     > out->pin_lengths[longest].need_m))
+          && out->pin_lengths[run->pin_length].need_m > out->pin_lengths[longest].need_m)
         longest = run->pin_length;
     }
-  return longest >= 0 ? (guint8) longest : length_at (laying->face, pin);
+  return longest;
 }
 
 /* Trench rows cross the runs and go by the ground they are driven in. */
@@ -217,7 +216,9 @@ sw_measure_pins (SwLaying *laying)
     {
       SwPinPlace *pin = &g_array_index (laying->pins, SwPinPlace, i);
 
-      pin->length = worse && belongs_to_run (pin->role) ? length_of_runs (laying, pin)
-                                                        : length_at (laying->face, pin);
+      guint8 own = length_at (laying->face, pin);
+
+      pin->length =
+          worse && belongs_to_run (pin->role) ? length_of_runs (laying, pin, own) : own;
     }
 }

@@ -124,33 +124,43 @@ add_toe (SwLaying *laying, guint tier, const SwChain *chain)
   add_along_chain (laying, toe, chain, beyond_m);
 }
 
+/* The uppermost (lowest) place of the run at @along_m; infinite if it covers none there. */
+static double
+run_end_m (const SwRun *run, const GArray *spans, gboolean begins)
+{
+  double end_m = begins ? INFINITY : -INFINITY;
+
+  for (guint s = 0; s < spans->len; s++)
+    {
+      SwSpan span = g_array_index (spans, SwSpan, s);
+
+      if (begins && sw_ticks (span.from_m) >= sw_ticks (run->out_from_m))
+        end_m = fmin (end_m, span.from_m);
+      if (!begins && sw_ticks (span.to_m) <= sw_ticks (run->out_to_m))
+        end_m = fmax (end_m, span.to_m);
+    }
+  return end_m;
+}
+
 /* Whether at @at, on the edge of an obstacle, a run begins (ends). */
 static gboolean
 run_ends_at (const SwLaying *laying, guint tier_index, SwPoint at, gboolean begins,
              GArray *spans)
 {
   const SwTier *tier = &g_array_index (laying->tiers, SwTier, tier_index);
-  const SwRegion *cover = g_ptr_array_index (laying->covers, tier_index);
+  gboolean cut = FALSE;
 
-  sw_region_cut_x (cover, at.x_m, spans);
   for (guint r = tier->first_run; r < tier->first_run + tier->n_runs; r++)
     {
       const SwRun *run = &g_array_index (laying->runs, SwRun, r);
-      double end_m = begins ? INFINITY : -INFINITY;
 
       if (at.x_m < run->along_from_m || at.x_m > run->along_to_m
           || !(begins ? run->obstacle_above : run->obstacle_below))
         continue;
-      for (guint s = 0; s < spans->len; s++)
-        {
-          SwSpan span = g_array_index (spans, SwSpan, s);
-
-          if (begins && sw_ticks (span.from_m) >= sw_ticks (run->out_from_m))
-            end_m = fmin (end_m, span.from_m);
-          if (!begins && sw_ticks (span.to_m) <= sw_ticks (run->out_to_m))
-            end_m = fmax (end_m, span.to_m);
-        }
-      if (isfinite (end_m) && fabs (end_m - at.y_m) < 2.0 / SW_TICKS_PER_M)
+      if (!cut)
+        sw_region_cut_x (g_ptr_array_index (laying->covers, tier_index), at.x_m, spans);
+      cut = TRUE;
+      if (fabs (run_end_m (run, spans, begins) - at.y_m) < 2.0 / SW_TICKS_PER_M)
         return TRUE;
     }
   return FALSE;

@@ -367,6 +367,33 @@ test_small_ones_stay (void)
   for_each_job (check_small_ones_stay);
 }
 
+/* On a nose along_m is measured at the crest; the same holds there. */
+static void
+test_round_crest (void)
+{
+  const SwPoint section[] = { { 0.0, 5.0 }, { 12.5, 0.0 } };
+  const SwPoint outline[] = {
+    { 0.0, 0.0 }, { 17.28, 0.0 }, { 17.28, 12.5 }, { 0.0, 12.5 }
+  };
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+
+  for (guint32 seed = 0; seed < FACES; seed++)
+    {
+      g_autoptr (GRand) rand = g_rand_new_with_seed (seed);
+      g_autoptr (SwJob) job = fixture_job ();
+      SwFace *face = fixture_add_face (job, "S7", section, 2, outline, 4);
+
+      face->crest_form = SW_CREST_NOSE;
+      face->crest_radius_m = 9.0;
+      for (int i = 0; i < 3; i++)
+        add_obstacle (job, rand, g_rand_double_range (rand, 0.3, 2.0));
+      check_no_pin_in_obstacle (job, catalogue);
+      check_all_covered (job, catalogue);
+      check_cut_outs_known (job, catalogue);
+      check_mirror (job, catalogue);
+    }
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -378,5 +405,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/layout/obstacles/cut-outs-within-runs", test_cut_outs);
   g_test_add_func ("/layout/obstacles/mirror", test_mirror);
   g_test_add_func ("/layout/obstacles/small-ones-stay", test_small_ones_stay);
+  g_test_add_func ("/layout/obstacles/round-crest", test_round_crest);
   return g_test_run ();
 }

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "fixture.h"
+#include "random-face.h"
 #include <math.h>
 
 /*
@@ -160,6 +160,94 @@ test_first_holds (void)
 }
 
 static void
+add_random_zones (SwFace *face, GRand *rand)
+{
+  SwBox box = sw_ring_box ((SwRing){ face->outline, face->n_outline });
+  int zones = g_rand_int_range (rand, 1, 5);
+
+  for (int i = 0; i < zones; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("%d", i);
+      SwZone *zone = sw_zone_new (id);
+      SwPoint points[3];
+
+      for (guint p = 0; p < 3; p++)
+        points[p] =
+            (SwPoint){ g_rand_double_range (rand, box.x0_m - 2.0, box.x1_m + 2.0),
+                       g_rand_double_range (rand, box.y0_m - 2.0, box.y1_m + 2.0) };
+      sw_zone_set_outline (zone, points, 3);
+      sw_text_set (&zone->soil_id, "firm");
+      zone->topsoil_m = g_rand_double_range (rand, 0.0, 0.25);
+      zone->loose = g_rand_boolean (rand);
+      g_ptr_array_add (face->zones, zone);
+    }
+}
+
+/* Which length the ground calls for, told without the face's own look-up. */
+static guint
+length_at (const SwFace *face, const SwPinPlace *pin)
+{
+  for (guint i = 0; i < face->zones->len; i++)
+    {
+      const SwZone *zone = face->zones->pdata[i];
+
+      if (sw_ring_contains ((SwRing){ zone->outline, zone->n_outline },
+                            (SwPoint){ (double) pin->along_m, (double) pin->out_m }))
+        return i + 1;
+    }
+  return 0;
+}
+
+static void
+check_lengths (const SwLayout *layout)
+{
+  const SwFaceLayout *face = &layout->faces[0];
+  g_autofree gsize *counts = g_new0 (gsize, face->n_pin_lengths);
+
+  for (gsize i = 0; i < face->n_pins; i++)
+    {
+      guint own = length_at (face->face, &face->pins[i]);
+
+      g_assert_cmpuint (face->pins[i].length, <, face->n_pin_lengths);
+      counts[face->pins[i].length]++;
+      if (layout->job->zone_rule == SW_ZONE_SPLIT)
+        g_assert_cmpuint (face->pins[i].length, ==, own);
+      else
+        g_assert_cmpfloat (face->pin_lengths[face->pins[i].length].need_m, >=,
+                           face->pin_lengths[own].need_m);
+    }
+  for (guint i = 0; i < face->n_pin_lengths; i++)
+    g_assert_cmpuint (face->pin_lengths[i].count, ==, counts[i]);
+}
+
+/* No pin is shorter than the ground calls for where it stands, and zones move no pin. */
+static void
+test_never_too_short (void)
+{
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+
+  for (int kind = 0; kind < OUTLINE_KIND_COUNT; kind++)
+    for (guint32 seed = 0; seed < 6; seed++)
+      {
+        g_autoptr (GRand) rand = g_rand_new_with_seed (100 * (guint32) kind + seed);
+        g_autoptr (SwJob) job = random_job (rand, (OutlineKind) kind);
+        g_autoptr (SwLayout) plain = fixture_lay (job, catalogue);
+
+        add_random_zones (g_ptr_array_index (job->faces, 0), rand);
+        for (int rule = SW_ZONE_WORSE; rule <= SW_ZONE_SPLIT; rule++)
+          {
+            g_autoptr (SwLayout) layout = NULL;
+
+            job->zone_rule = (SwZoneRule) rule;
+            layout = fixture_lay (job, catalogue);
+            check_lengths (layout);
+            g_assert_cmpuint (layout->faces[0].n_pins, ==, plain->faces[0].n_pins);
+            g_assert_cmpuint (layout->n_pieces, ==, plain->n_pieces);
+          }
+      }
+}
+
+static void
 test_refused (void)
 {
   static const struct
@@ -197,6 +285,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/layout/soil-zones/worse", test_worse);
   g_test_add_func ("/layout/soil-zones/split", test_split);
   g_test_add_func ("/layout/soil-zones/first-holds", test_first_holds);
+  g_test_add_func ("/layout/soil-zones/never-too-short", test_never_too_short);
   g_test_add_func ("/layout/soil-zones/refused", test_refused);
   return g_test_run ();
 }
