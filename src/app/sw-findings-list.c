@@ -9,12 +9,15 @@ struct _SwFindingsList
   GtkWidget parent_instance;
   SwStage *stage;
   GtkWidget *box;
-  GtkLabel *head;
+  GtkLabel *head, *placeholder;
   GtkListBox *list;
   char *shown; /* all words on show: a drag that changes none makes no new rows */
 };
 
 G_DEFINE_FINAL_TYPE (SwFindingsList, sw_findings_list, GTK_TYPE_WIDGET)
+
+/* Stands for the words of findings that could not be worked out. */
+#define UNKNOWN "?"
 
 static const GPtrArray *
 findings_of (SwFindingsList *self)
@@ -76,6 +79,11 @@ count_of (const GPtrArray *findings, SwSeverity severity)
 static void
 refresh_head (SwFindingsList *self, const GPtrArray *findings)
 {
+  const char *none =
+      _ ("No findings. That is no proof that the slope is stable or the work "
+         "without danger.");
+  const char *unknown =
+      _ ("What cannot be laid out cannot be judged: mend the face first.");
   guint stops = count_of (findings, SW_SEVERITY_STOP);
   guint cautions = count_of (findings, SW_SEVERITY_CAUTION);
   guint notes = count_of (findings, SW_SEVERITY_NOTE);
@@ -89,7 +97,8 @@ refresh_head (SwFindingsList *self, const GPtrArray *findings)
   g_autofree char *text =
       g_strdup_printf (_ ("Findings: %s, %s, %s"), stop, caution, note);
 
-  gtk_label_set_text (self->head, text);
+  gtk_label_set_text (self->head, findings != NULL ? text : _ ("Findings: not known"));
+  gtk_label_set_text (self->placeholder, findings != NULL ? none : unknown);
 }
 
 static void
@@ -106,7 +115,7 @@ refresh (SwFindingsList *self)
 {
   const GPtrArray *findings = findings_of (self);
   g_autofree char *words = findings == NULL
-                               ? g_strdup ("")
+                               ? g_strdup (UNKNOWN)
                                : sw_report_findings (sw_stage_result (self->stage),
                                                      sw_stage_stock (self->stage)->texts,
                                                      sw_stage_style (self->stage));
@@ -179,10 +188,8 @@ sw_findings_list_init (SwFindingsList *self)
   gtk_label_set_xalign (self->head, 0.0f);
   gtk_widget_add_css_class (GTK_WIDGET (self->head), "heading");
   self->list = GTK_LIST_BOX (gtk_list_box_new ());
-  gtk_list_box_set_placeholder (
-      self->list, make_label (_ ("No findings. That is no proof that the slope is stable "
-                                 "or the work without danger."),
-                              "dim-label"));
+  self->placeholder = GTK_LABEL (make_label (NULL, "dim-label"));
+  gtk_list_box_set_placeholder (self->list, GTK_WIDGET (self->placeholder));
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER,
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), GTK_WIDGET (self->list));

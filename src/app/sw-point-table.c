@@ -158,6 +158,7 @@ add_row (SwPointTable *self, guint index)
   row->index = index;
   row->name = gtk_label_new (number);
   gtk_widget_add_css_class (row->name, "point-number");
+  gtk_widget_set_valign (row->name, GTK_ALIGN_CENTER);
   gtk_grid_attach (self->grid, row->name, COLUMN_NAME, (int) index + 1, 1, 1);
   row->x = add_entry (row, _ (self->kind->x_label), COLUMN_X, G_CALLBACK (on_x));
   row->y = add_entry (row, _ (self->kind->y_label), COLUMN_Y, G_CALLBACK (on_y));

@@ -229,9 +229,10 @@ static void
 go (SwDocument *self, gboolean (*way) (SwSteps *steps))
 {
   Shown before = remember (self);
+  gboolean previewed = self->preview != NULL;
 
   g_clear_pointer (&self->preview, sw_job_unref);
-  if (way (self->steps))
+  if (way (self->steps) || previewed)
     recompute (self);
   tell (self, before);
 }

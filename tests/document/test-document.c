@@ -103,6 +103,20 @@ test_cancelled_drag (Fixture *f, gconstpointer data)
   g_assert_false (sw_document_can_undo (f->document));
 }
 
+/* Nothing to undo, but a drag to end: what is shown is the committed job again. */
+static void
+test_undo_ends_a_drag (Fixture *f, gconstpointer data)
+{
+  double first_m = toe_out_m (f);
+  g_autoptr (SwJob) job = with_toe_at (f, first_m + 3.0);
+
+  sw_document_preview (f->document, job);
+  sw_document_undo (f->document);
+  g_assert_cmpfloat (toe_out_m (f), ==, first_m);
+  g_assert_true (sw_document_result (f->document)->job
+                 == sw_document_committed (f->document));
+}
+
 static void
 test_no_empty_step (Fixture *f, gconstpointer data)
 {
@@ -219,6 +233,7 @@ main (int argc, char *argv[])
   ADD ("fresh", test_fresh);
   ADD ("one-gesture-one-step", test_one_gesture_one_step);
   ADD ("cancelled-drag", test_cancelled_drag);
+  ADD ("undo-ends-a-drag", test_undo_ends_a_drag);
   ADD ("no-empty-step", test_no_empty_step);
   ADD ("merge-by-key", test_merge_by_key);
   ADD ("merge-to-nothing", test_merge_to_nothing);
