@@ -37,6 +37,7 @@ static const Display metric[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_MONTH] = { "mo", 1.0, 1, FALSE },
   [SW_UNIT_DAY] = { "d", 1.0, 1, FALSE },
   [SW_UNIT_HOUR] = { "h", 1.0, 1, FALSE },
+  [SW_UNIT_ANGLE] = { DEGREE, 180.0 / G_PI, 1, TRUE },
   [SW_UNIT_FACTOR] = { "", 1.0, 4, FALSE },
   [SW_UNIT_LOSS] = { "t/(ha·yr)", 1.0, 1, TRUE },
   [SW_UNIT_EROSIVITY] = { "MJ·mm/(ha·h·yr)", 1.0, 0, TRUE },
@@ -64,6 +65,7 @@ static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_MONTH] = { "mo", 1.0, 1, FALSE },
   [SW_UNIT_DAY] = { "d", 1.0, 1, FALSE },
   [SW_UNIT_HOUR] = { "h", 1.0, 1, FALSE },
+  [SW_UNIT_ANGLE] = { DEGREE, 180.0 / G_PI, 1, TRUE },
   [SW_UNIT_FACTOR] = { "", 1.0, 4, FALSE },
   [SW_UNIT_LOSS] = { "ton/(ac·yr)", 1.0 / SW_LOSS_SI_PER_US, 1, TRUE },
   [SW_UNIT_EROSIVITY] = { "US units", 1.0 / SW_EROSIVITY_SI_PER_US, 1, FALSE },
@@ -239,7 +241,9 @@ sw_quantity_text (double value, SwUnit unit, SwNumberStyle style)
   gboolean alone = number == NULL || *symbol == '\0' || !isfinite (value);
   if (alone)
     return g_steal_pointer (&number);
-  return g_strconcat (number, unit == SW_UNIT_RAD ? "" : NO_BREAK_SPACE, symbol, NULL);
+  return g_strconcat (number,
+                      unit == SW_UNIT_RAD || unit == SW_UNIT_ANGLE ? "" : NO_BREAK_SPACE,
+                      symbol, NULL);
 }
 
 const char *

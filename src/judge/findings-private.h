@@ -13,3 +13,6 @@ void sw_finding_number (SwFinding *finding, const char *symbol, double value,
 
 /* Rules by subject. */
 void sw_judge_water (GPtrArray *findings, const SwLayout *layout);
+void sw_judge_slides (GPtrArray *findings, const SwLayout *layout);
+void sw_judge_lifting (GPtrArray *findings, const SwLayout *layout, const SwTally *tally);
+void sw_judge_fit (GPtrArray *findings, const SwLayout *layout, const SwTally *tally);

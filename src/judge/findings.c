@@ -337,6 +337,9 @@ sw_findings_new (const SwLayout *layout, const SwTally *tally)
     judge_face (findings, layout, (int) i);
   judge_material (findings, layout, tally);
   sw_judge_water (findings, layout);
+  sw_judge_slides (findings, layout);
+  sw_judge_lifting (findings, layout, tally);
+  sw_judge_fit (findings, layout, tally);
   /* g_ptr_array_sort() is stable. */
   g_ptr_array_sort (findings, compare_severity);
   return findings;

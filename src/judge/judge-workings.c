@@ -23,4 +23,6 @@ sw_judge_workings (SwTally *tally, const SwLayout *layout)
 {
   sw_judge_loss_workings (tally, layout);
   sw_judge_flow_workings (tally, layout);
+  sw_judge_slide_workings (tally, layout);
+  sw_judge_lift_workings (tally, layout);
 }

@@ -8,6 +8,8 @@ void sw_judge_workings (SwTally *tally, const SwLayout *layout);
 
 void sw_judge_loss_workings (SwTally *tally, const SwLayout *layout);
 void sw_judge_flow_workings (SwTally *tally, const SwLayout *layout);
+void sw_judge_slide_workings (SwTally *tally, const SwLayout *layout);
+void sw_judge_lift_workings (SwTally *tally, const SwLayout *layout);
 
 /* Append @working and give it back, so that inputs can be added. */
 SwWorking *sw_judge_append (SwTally *tally, SwWorking *working);

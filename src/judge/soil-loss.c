@@ -3,7 +3,6 @@
 #include <slopewright/base/units.h>
 #include <slopewright/judge/soil-loss.h>
 
-
 /* Shares add up and limits are met with so much slack; far below any survey. */
 #define SHARE_SLACK 1e-9
 

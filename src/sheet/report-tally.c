@@ -39,6 +39,7 @@ sw_report_si_unit (SwUnit unit)
     case SW_UNIT_KG:
       return "kg";
     case SW_UNIT_RAD:
+    case SW_UNIT_ANGLE:
       return "rad";
     case SW_UNIT_PER_M2:
       return "1/m2";

@@ -64,7 +64,7 @@ sw_site_number_factor (SwSiteNumber number)
 {
   switch (sw_site_number_keys[number].unit)
     {
-    case SW_UNIT_RAD:
+    case SW_UNIT_ANGLE:
       return G_PI / 180.0;
     case SW_UNIT_RAIN:
       return 1e-3 / SW_S_PER_H;

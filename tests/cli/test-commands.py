@@ -75,6 +75,8 @@ TABLE = [
     ("tally-us", ["tally", "{job}", "--units", "us"], DONE, ["ft"], []),
     ("tally-csv", ["tally", "{job}", "--format", "csv"], DONE, ["name,title,value,unit"], []),
     ("tally-json", ["tally", "{job}", "--format", "json"], DONE, ["{"], []),
+    ("check-choice", ["check", "{job}"], DONE,
+     ["held against this job", "(chosen)", "meets: 12 mo", "does not: "], []),
     ("option-before-job", ["tally", "--format", "csv", "{job}"], DONE, ["name,title"], []),
     ("words-after-separator", ["tally", "--", "{job}"], DONE, ["m²"], []),
     ("compare", ["compare", "{job}"], DONE, ["Rolls", "4, 4 to 6"], []),

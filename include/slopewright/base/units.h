@@ -59,6 +59,7 @@ typedef enum
   SW_UNIT_MONTH,
   SW_UNIT_DAY,
   SW_UNIT_HOUR,
+  SW_UNIT_ANGLE,       /* radians of an angle that is no gradient, shown in degrees */
   SW_UNIT_FACTOR,      /* ratio that needs its third and fourth decimal */
   SW_UNIT_LOSS,        /* soil loss, t/(ha yr) */
   SW_UNIT_EROSIVITY,   /* R, MJ mm/(ha h yr) */

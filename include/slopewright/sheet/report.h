@@ -35,6 +35,13 @@ char *sw_report_compare (const SwResult *result, const SwTexts *texts,
 char *sw_report_findings (const SwResult *result, const SwTexts *texts,
                           SwNumberStyle style);
 
+/**
+ * Every blanket type against what the job asks for, as a table: meets or does not, with
+ * the number. A list, never a recommendation.
+ */
+char *sw_report_choice (const SwResult *result, const SwTexts *texts,
+                        SwNumberStyle style);
+
 /** Parts of the above, for pages and windows. */
 char *sw_report_working_title (const SwWorking *working, const SwTexts *texts);
 char *sw_report_working_check (const SwWorking *working, const SwTexts *texts,

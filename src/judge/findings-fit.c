@@ -1,0 +1,91 @@
+/* SPDX-License-Identifier: MIT */
+#include "findings-private.h"
+#include <slopewright/base/count.h>
+#include <slopewright/base/gradient.h>
+
+/* WorkSafeBC OHSR 26.16 names 35 % (40 % for some machines) for forestry machines: from
+ * there on a risk assessment and written procedures. Named here as an example. */
+#define MACHINE_RATIO 0.35
+
+/* A staple narrower than 1 in cuts: the least crown that agencies print. */
+#define CROWN_LEAST_M 0.025
+
+#define RATIO_TOLERANCE 1e-9
+
+static void
+judge_life (GPtrArray *findings, const SwLayout *layout)
+{
+  double months = layout->job->numbers.values[SW_NUMBER_GROW_MONTHS];
+  double life = layout->blanket->life_months.value;
+  SwFinding *finding;
+
+  if (!(months > life))
+    return;
+  finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "life-short", "F11", -1, -1);
+  sw_finding_number (finding, "needed", months, SW_UNIT_MONTH);
+  sw_finding_number (finding, "life", life, SW_UNIT_MONTH);
+}
+
+static void
+judge_mowing (GPtrArray *findings, const SwLayout *layout)
+{
+  SwFinding *finding;
+
+  if (layout->job->numbers.mown != SW_ANSWER_YES || !layout->blanket->net_plastic_usual)
+    return;
+  finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "mowing-net", "F13", -1, -1);
+  sw_finding_number (finding, "life", layout->blanket->life_months.value, SW_UNIT_MONTH);
+}
+
+/* Practice values keep trenches shallow; where they stand is left to the job. */
+static void
+judge_set_back (GPtrArray *findings, const SwLayout *layout)
+{
+  if (sw_ticks (layout->practice->values[SW_PRACTICE_SET_BACK_M].value) == 0)
+    sw_finding_add (findings, SW_SEVERITY_CAUTION, "trench-at-edge", "F3", -1, -1);
+}
+
+/* One word for the whole job: every face takes pins of the same kind. */
+static void
+judge_crown (GPtrArray *findings, const SwTally *tally)
+{
+  for (guint i = 0; i < tally->pin_orders->len; i++)
+    {
+      const SwPin *pin = g_array_index (tally->pin_orders, SwPinOrder, i).pin;
+      SwFinding *finding;
+
+      if (pin == NULL || !g_str_equal (pin->name_id, "pin.staple")
+          || sw_ticks (pin->crown_m) >= sw_ticks (CROWN_LEAST_M))
+        continue;
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_CAUTION, "narrow-crown", "F10", -1, -1);
+      sw_finding_number (finding, "crown", pin->crown_m, SW_UNIT_SMALL_M);
+      sw_finding_number (finding, "least", CROWN_LEAST_M, SW_UNIT_SMALL_M);
+      return;
+    }
+}
+
+static void
+judge_machines (GPtrArray *findings, const SwLayout *layout, int face)
+{
+  double steepest = 0.0;
+  SwFinding *finding;
+
+  for (guint i = 0; i < layout->faces[face].n_tiers; i++)
+    steepest = MAX (steepest, layout->faces[face].tiers[i].steepest_rad);
+  if (sw_gradient_ratio (steepest) < MACHINE_RATIO - RATIO_TOLERANCE)
+    return;
+  finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "machines", "", face, -1);
+  sw_finding_number (finding, "gradient", steepest, SW_UNIT_RAD);
+}
+
+void
+sw_judge_fit (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
+{
+  judge_life (findings, layout);
+  judge_mowing (findings, layout);
+  judge_set_back (findings, layout);
+  judge_crown (findings, tally);
+  for (guint i = 0; i < layout->n_faces; i++)
+    judge_machines (findings, layout, (int) i);
+}

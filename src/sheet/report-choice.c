@@ -1,0 +1,134 @@
+/* SPDX-License-Identifier: MIT */
+#include "report-words.h"
+#include <math.h>
+#include <slopewright/judge/choice.h>
+
+#define COLUMNS (1 + SW_CHOICE_COUNT)
+#define GAP 2
+
+static char *
+has_words (SwChoiceAspect aspect, const SwChoiceTest *test, const SwTexts *texts,
+           SwNumberStyle style)
+{
+  if (aspect == SW_CHOICE_ANIMALS || aspect == SW_CHOICE_MOWING)
+    return g_strdup (
+        sw_texts_get (texts, test->has > 0.0 ? "choice.plastic" : "choice.not-plastic"));
+  if (aspect == SW_CHOICE_LIFE && !isfinite (test->has))
+    return g_strdup (sw_texts_get (texts, "choice.permanent"));
+  return sw_report_quantity (test->has, test->unit, style);
+}
+
+static char *
+cell_words (SwChoiceAspect aspect, const SwChoiceTest *test, const SwTexts *texts,
+            SwNumberStyle style)
+{
+  static const char *const ids[] = { "choice.not-asked", "choice.meets", "choice.fails" };
+  g_autofree char *has = has_words (aspect, test, texts, style);
+
+  return sw_texts_fill (texts, ids[test->answer], "has", has, NULL);
+}
+
+static char *
+need_words (SwChoiceAspect aspect, const SwChoiceTest *test, const SwTexts *texts,
+            SwNumberStyle style)
+{
+  if (test->answer == SW_CHOICE_NOT_ASKED)
+    return g_strdup (sw_texts_get (texts, "choice.open"));
+  if (aspect == SW_CHOICE_ANIMALS || aspect == SW_CHOICE_MOWING)
+    return g_strdup (sw_texts_get (texts, "choice.not-plastic"));
+  return sw_report_quantity (test->need, test->unit, style);
+}
+
+static void
+add_head (GPtrArray *cells, const SwTexts *texts)
+{
+  g_ptr_array_add (cells, g_strdup (sw_texts_get (texts, "choice.type")));
+  for (int i = 0; i < SW_CHOICE_COUNT; i++)
+    {
+      g_autofree char *id =
+          g_strdup_printf ("choice.%s", sw_choice_code ((SwChoiceAspect) i));
+
+      g_ptr_array_add (cells, g_strdup (sw_texts_get (texts, id)));
+    }
+}
+
+static void
+add_needs (GPtrArray *cells, const SwChoice *choice, const SwTexts *texts,
+           SwNumberStyle style)
+{
+  g_ptr_array_add (cells, g_strdup (sw_texts_get (texts, "choice.needed")));
+  for (int i = 0; i < SW_CHOICE_COUNT; i++)
+    g_ptr_array_add (cells,
+                     need_words ((SwChoiceAspect) i, &choice->tests[i], texts, style));
+}
+
+static void
+add_type (GPtrArray *cells, const SwChoice *choice, const SwTexts *texts,
+          SwNumberStyle style)
+{
+  const char *name = sw_texts_get (texts, choice->blanket->name_id);
+
+  g_ptr_array_add (cells, choice->chosen
+                              ? sw_texts_fill (texts, "choice.chosen", "type", name, NULL)
+                              : g_strdup (name));
+  for (int i = 0; i < SW_CHOICE_COUNT; i++)
+    g_ptr_array_add (cells,
+                     cell_words ((SwChoiceAspect) i, &choice->tests[i], texts, style));
+}
+
+static glong
+column_width (const GPtrArray *cells, guint column)
+{
+  glong width = 0;
+
+  for (guint i = column; i < cells->len; i += COLUMNS)
+    width = MAX (width, g_utf8_strlen (cells->pdata[i], -1));
+  return width;
+}
+
+static void
+append_table (GString *report, const GPtrArray *cells)
+{
+  glong widths[COLUMNS];
+
+  for (guint column = 0; column < COLUMNS; column++)
+    widths[column] = column_width (cells, column);
+  for (guint i = 0; i < cells->len; i++)
+    {
+      const char *cell = cells->pdata[i];
+      gboolean last = i % COLUMNS == COLUMNS - 1;
+
+      g_string_append (report, cell);
+      for (glong n = g_utf8_strlen (cell, -1); !last && n < widths[i % COLUMNS] + GAP;
+           n++)
+        g_string_append_c (report, ' ');
+      if (last)
+        g_string_append_c (report, '\n');
+    }
+}
+
+char *
+sw_report_choice (const SwResult *result, const SwTexts *texts, SwNumberStyle style)
+{
+  g_autoptr (GPtrArray) cells = g_ptr_array_new_with_free_func (g_free);
+  g_autoptr (GArray) choices = NULL;
+  GString *report;
+
+  if (result->layout == NULL)
+    return g_strdup ("");
+  choices = sw_choices_new (result->layout);
+  add_head (cells, texts);
+  for (guint i = 0; i < choices->len; i++)
+    {
+      const SwChoice *choice = &g_array_index (choices, SwChoice, i);
+
+      if (i == 0)
+        add_needs (cells, choice, texts, style);
+      add_type (cells, choice, texts, style);
+    }
+  report = g_string_new (sw_texts_get (texts, "choice.title"));
+  g_string_append_c (report, '\n');
+  append_table (report, cells);
+  g_string_append_printf (report, "%s\n", sw_texts_get (texts, "choice.note"));
+  return g_string_free (report, FALSE);
+}
