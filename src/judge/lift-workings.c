@@ -49,7 +49,7 @@ sw_judge_lift_workings (SwTally *tally, const SwLayout *layout)
                            sw_working_new ("lift_index", lift.result.index, SW_UNIT_RATIO,
                                            SW_ROUNDING_NONE, "lift-index"));
   sw_working_computed (index, "roll_mass", mass);
-  sw_working_computed (index, "limit", limit);
+  sw_working_computed (index, "weight_limit", limit);
   if (isnan (lift.wet_index))
     return;
   index = sw_judge_append (tally, sw_working_new ("lift_index_wet", lift.wet_index,
@@ -58,5 +58,5 @@ sw_judge_lift_workings (SwTally *tally, const SwLayout *layout)
   sw_working_computed (index, "roll_mass", mass);
   sw_working_typed (index, "wet_ratio", layout->job->numbers.values[SW_NUMBER_WET_RATIO],
                     SW_UNIT_RATIO);
-  sw_working_computed (index, "limit", limit);
+  sw_working_computed (index, "weight_limit", limit);
 }

@@ -76,7 +76,7 @@ TABLE = [
     ("tally-csv", ["tally", "{job}", "--format", "csv"], DONE, ["name,title,value,unit"], []),
     ("tally-json", ["tally", "{job}", "--format", "json"], DONE, ["{"], []),
     ("check-choice", ["check", "{job}"], DONE,
-     ["held against this job", "(chosen)", "meets: 12 mo", "does not: "], []),
+     ["held against this job", "(chosen)", "not given", "meets: 1.5H:1V", "does not: 2H:1V"], []),
     ("option-before-job", ["tally", "--format", "csv", "{job}"], DONE, ["name,title"], []),
     ("words-after-separator", ["tally", "--", "{job}"], DONE, ["m²"], []),
     ("compare", ["compare", "{job}"], DONE, ["Rolls", "4, 4 to 6"], []),
