@@ -18,7 +18,8 @@ sw_draw_detail (const SwResult *result, guint face, SwDetail detail, double widt
                           [SW_DETAIL_SLOT] = sw_detail_slot,
                           [SW_DETAIL_TOE] = sw_detail_toe,
                           [SW_DETAIL_PIN] = sw_detail_of_pin,
-                          [SW_DETAIL_PIN_PATTERN] = sw_detail_pin_pattern };
+                          [SW_DETAIL_PIN_PATTERN] = sw_detail_pin_pattern,
+                          [SW_DETAIL_COLLAR] = sw_detail_collar };
 
   if (result->layout == NULL || result->layout->faces[face].n_tiers == 0)
     return NULL;

@@ -83,5 +83,7 @@ SwFigure *sw_detail_toe (const SwResult *result, guint face, double width_mm,
                          double height_mm, const SwDraw *draw);
 SwFigure *sw_detail_of_pin (const SwResult *result, guint face, double width_mm,
                             double height_mm, const SwDraw *draw);
+SwFigure *sw_detail_collar (const SwResult *result, guint face, double width_mm,
+                            double height_mm, const SwDraw *draw);
 SwFigure *sw_detail_pin_pattern (const SwResult *result, guint face, double width_mm,
                                  double height_mm, const SwDraw *draw);

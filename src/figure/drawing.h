@@ -126,8 +126,5 @@ const SwFace *sw_result_face (const SwResult *result, guint face);
 double sw_run_edge_m (const SwDrawing *drawing, const SwRun *run, int side,
                       double down_m);
 
-/** The outline laid flat: breaks of the section added to its edges. (element-type SwPoint) along, down */
-GArray *sw_unfold_outline (const SwFaceLayout *laid, guint *n_own);
-
 /** Gradient of the section between two of its points, >= 0. */
 double sw_section_angle_rad (const SwFace *face, guint from, guint to);

@@ -131,6 +131,7 @@ sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
     sw_key_add (key, SW_ROLE_SLOT, SW_KEY_BOX,
                 trench_text (practice, draw, "drawing.key.slot-size",
                              SW_PRACTICE_SLOT_WIDTH_M, SW_PRACTICE_SLOT_DEPTH_M));
+  sw_key_add_site (key, result, face, draw);
   if (with_pins)
     sw_key_add (key, SW_ROLE_PIN, SW_KEY_DOT,
                 g_strdup (sw_texts_get (draw->texts, "drawing.key.pin")));

@@ -113,7 +113,7 @@ note_piece (SwDrawing *drawing, guint i, const SwPiece *piece, double run_mm, gu
   double half = (upright ? size : width) / 2.0 + 0.4;
   double top = sw_drawing_at (drawing, 0.0, fmax (from, run->down_from_m)).y_mm;
   double end = sw_drawing_at (drawing, 0.0, fmin (to, run->down_to_m)).y_mm;
-  static const double shifts_mm[] = { 0.0, 6.0, -6.0, 3.0, -3.0 };
+  static const double shifts_mm[] = { 0.0, 6.0, -6.0, 3.0, -3.0, 12.0, -12.0 };
   SwLabelSpot spots[G_N_ELEMENTS (shifts_mm)];
   guint n = 0;
 
@@ -141,7 +141,8 @@ note_runs (SwDrawing *drawing, gboolean with_pins)
 {
   const SwFaceLayout *laid = drawing->laid;
   gboolean is_fan = drawing->face->crest_form != SW_CREST_STRAIGHT;
-  guint style = with_pins || is_fan ? SW_LABEL_KNOCK_OUT : SW_LABEL_PLAIN;
+  gboolean on_plain = !with_pins && !is_fan && drawing->face->zones->len == 0;
+  guint style = on_plain ? SW_LABEL_PLAIN : SW_LABEL_KNOCK_OUT;
 
   for (guint i = 0; i < laid->n_runs; i++)
     {
@@ -361,6 +362,7 @@ note_first_lap (SwDrawing *drawing)
 void
 sw_face_view_notes (SwDrawing *drawing, gboolean with_pins)
 {
+  const SwLie lie = { sw_unfold, sw_unfold_at };
   const SwFaceLayout *laid = drawing->laid;
   SwBox box = sw_face_view_box (drawing->result, drawing->face_index);
 
@@ -376,5 +378,7 @@ sw_face_view_notes (SwDrawing *drawing, gboolean with_pins)
     }
   draw_fall_line (drawing, box);
   note_first_lap (drawing);
+  sw_note_obstacles (drawing, &lie);
+  sw_note_zones (drawing, &lie);
   note_runs (drawing, with_pins);
 }

@@ -7,13 +7,13 @@
 #define LEAST_BAND_MM 0.7
 #define HIDDEN_DASH_MM 1.0
 
-/* Parts into which an edge on ruled ground is unfolded. */
-#define UNFOLD_STEPS 24
-
-/* Top of what lies on the ground: the upslope edge of the key trench. */
+/* Top of what lies on the ground: the upslope edge of the key trench, which lies behind the
+ * crest but within the run below an obstacle. */
 static double
 run_top_m (const SwDrawing *drawing, const SwRun *run)
 {
+  if (run->obstacle_above)
+    return run->down_from_m;
   return run->down_from_m - sw_drawing_practice (drawing, SW_PRACTICE_SET_BACK_M)
          - sw_drawing_practice (drawing, SW_PRACTICE_TRENCH_WIDTH_M);
 }
@@ -171,77 +171,15 @@ draw_trench (SwDrawing *drawing, guint i)
   sw_figure_area (drawing->figure, roles[trench->kind], band, 2 * n);
 }
 
-/* Points of an edge over the breaks of the one section: between them it unfolds to a
- * straight line. */
-static void
-add_breaks (const SwFaceLayout *laid, SwPoint a, SwPoint b, GArray *flat)
-{
-  const SwFace *face = laid->face;
-  gboolean outwards = b.y_m > a.y_m;
-
-  for (guint k = 0; k < face->n_section; k++)
-    {
-      double out = face->section[outwards ? k : face->n_section - 1 - k].x_m;
-      SwPoint at;
-
-      if (out <= fmin (a.y_m, b.y_m) || out >= fmax (a.y_m, b.y_m))
-        continue;
-      at.x_m = a.x_m + (b.x_m - a.x_m) * (out - a.y_m) / (b.y_m - a.y_m);
-      at.y_m = sw_ground_down_m (laid->ground, (SwPoint){ at.x_m, out });
-      g_array_append_val (flat, at);
-    }
-}
-
-/* On ruled ground an edge unfolds to a curve. */
-static void
-add_steps (const SwFaceLayout *laid, SwPoint a, SwPoint b, GArray *flat)
-{
-  for (guint k = 1; k < UNFOLD_STEPS; k++)
-    {
-      double t = (double) k / UNFOLD_STEPS;
-      SwPoint on = { a.x_m + (b.x_m - a.x_m) * t, a.y_m + (b.y_m - a.y_m) * t };
-
-      on.y_m = sw_ground_down_m (laid->ground, on);
-      g_array_append_val (flat, on);
-    }
-}
-
-GArray *
-sw_unfold_outline (const SwFaceLayout *laid, guint *n_own)
-{
-  const SwFace *face = laid->face;
-  GArray *flat = g_array_new (FALSE, FALSE, sizeof (SwPoint));
-
-  *n_own = face->n_outline;
-  for (guint i = 0; i < face->n_outline; i++)
-    {
-      SwPoint a = face->outline[i], b = face->outline[(i + 1) % face->n_outline];
-      SwPoint at = { a.x_m, sw_ground_down_m (laid->ground, a) };
-
-      g_array_append_val (flat, at);
-      if (face->n_further > 0)
-        add_steps (laid, a, b, flat);
-      else
-        add_breaks (laid, a, b, flat);
-    }
-  return flat;
-}
-
 static void
 draw_outline (SwDrawing *drawing)
 {
-  guint n_own;
-  g_autoptr (GArray) flat = sw_unfold_outline (drawing->laid, &n_own);
-  g_autofree SwPaperPoint *ring = g_new (SwPaperPoint, flat->len + 1);
+  const SwFace *face = drawing->face;
+  g_autoptr (GArray) ring = sw_unfold (drawing, face->outline, face->n_outline, TRUE);
 
-  for (guint i = 0; i <= flat->len; i++)
-    {
-      SwPoint at = g_array_index (flat, SwPoint, i % flat->len);
-
-      ring[i] = sw_drawing_at (drawing, at.x_m, at.y_m);
-    }
   sw_drawing_object (drawing, "/outline");
-  sw_figure_line (drawing->figure, SW_ROLE_GROUND, ring, flat->len + 1);
+  sw_figure_line (drawing->figure, SW_ROLE_GROUND, (SwPaperPoint *) ring->data,
+                  ring->len);
 }
 
 gboolean
@@ -263,6 +201,8 @@ sw_face_view_shows_pins (const SwDrawing *drawing)
     least_m = fmin (
         least_m, hypot (sw_drawing_practice (drawing, SW_PRACTICE_END_LAP_ROW_GAP_M),
                         sw_drawing_practice (drawing, SW_PRACTICE_END_LAP_PIN_M) / 2.0));
+  if (laid->pins_by_role[SW_PIN_RING] > 0)
+    least_m = fmin (least_m, sw_drawing_practice (drawing, SW_PRACTICE_RING_PIN_M));
   return laid->n_pins > 0
          && least_m * fabs (drawing->view->x_mm_per_m) >= LEAST_PIN_GAP_MM;
 }
@@ -290,6 +230,7 @@ draw_pins (SwDrawing *drawing)
 static void
 draw_laid (SwDrawing *drawing)
 {
+  const SwLie lie = { sw_unfold, sw_unfold_at };
   const SwFaceLayout *laid = drawing->laid;
   gboolean with_pins = sw_face_view_shows_pins (drawing);
 
@@ -300,6 +241,8 @@ draw_laid (SwDrawing *drawing)
     draw_joints (drawing, i);
   for (guint i = 0; i < laid->n_trenches; i++)
     draw_trench (drawing, i);
+  sw_draw_zones (drawing, &lie);
+  sw_draw_obstacles (drawing, &lie);
   draw_outline (drawing);
   if (with_pins)
     draw_pins (drawing);

@@ -1,7 +1,13 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
-#include "drawing.h"
+#include "site-marks.h"
+
+/** A polyline of the plan on the face laid flat, on paper: breaks of the section added to its
+ * edges. (element-type SwPaperPoint) (transfer full) */
+GArray *sw_unfold (const SwDrawing *drawing, const SwPoint *points, guint count,
+                   gboolean closed);
+SwPaperPoint sw_unfold_at (const SwDrawing *drawing, double along_m, double out_m);
 
 /** Whether every two pins are far enough apart on paper to be told apart. */
 gboolean sw_face_view_shows_pins (const SwDrawing *drawing);

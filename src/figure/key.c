@@ -63,31 +63,100 @@ draw_entry (const SwKeyEntry *entry, SwFigure *figure, double x_mm, double y_mm,
                   SW_FACE_REGULAR, 0.0, entry->text);
 }
 
+/* Where the rows of a key have got to. */
+typedef struct
+{
+  SwFigure *figure; /* NULL: only measured */
+  const SwDraw *draw;
+  double x_mm, y_mm, width_mm, text_mm;
+  double at_mm, row_mm; /* where the next entry may begin */
+} KeyFlow;
+
+static double
+words_mm (const KeyFlow *flow, const char *text)
+{
+  return flow->draw->measure->width_mm (SW_FACE_REGULAR, flow->text_mm, text,
+                                        flow->draw->measure->data);
+}
+
+static void
+next_row (KeyFlow *flow)
+{
+  flow->at_mm = 0.0;
+  flow->row_mm += flow->text_mm * LEADING;
+}
+
+static void
+add_part (KeyFlow *flow, const SwKeyEntry *entry, char *text)
+{
+  SwKeyEntry part = { .role = entry->role, .sample = entry->sample, .text = text };
+
+  if (flow->figure != NULL)
+    draw_entry (&part, flow->figure, flow->x_mm + flow->at_mm, flow->y_mm + flow->row_mm,
+                flow->text_mm);
+}
+
+/* Words wider than a row, broken between them. */
+static void
+add_broken (KeyFlow *flow, const SwKeyEntry *entry, double before_mm)
+{
+  g_auto (GStrv) words = g_strsplit (entry->text, " ", -1);
+  g_autoptr (GString) line = g_string_new (NULL);
+  SwKeyEntry rest = *entry;
+
+  for (guint i = 0; words[i] != NULL; i++)
+    {
+      g_autofree char *longer =
+          line->len > 0 ? g_strconcat (line->str, " ", words[i], NULL) : NULL;
+
+      if (longer != NULL && before_mm + words_mm (flow, longer) > flow->width_mm)
+        {
+          add_part (flow, &rest, line->str);
+          next_row (flow);
+          rest.sample = SW_KEY_NONE;
+          before_mm = 0.0;
+          g_string_assign (line, words[i]);
+        }
+      else
+        g_string_assign (line, longer != NULL ? longer : words[i]);
+    }
+  add_part (flow, &rest, line->str);
+  flow->at_mm = before_mm + words_mm (flow, line->str) + BETWEEN_MM;
+}
+
+static void
+add_entry (KeyFlow *flow, const SwKeyEntry *entry)
+{
+  double before_mm = entry->sample == SW_KEY_NONE ? 0.0 : SAMPLE_MM + AFTER_SAMPLE_MM;
+  double width_mm = before_mm + words_mm (flow, entry->text);
+
+  if (flow->at_mm > 0.0 && flow->at_mm + width_mm > flow->width_mm)
+    next_row (flow);
+  if (width_mm > flow->width_mm)
+    {
+      add_broken (flow, entry, before_mm);
+      return;
+    }
+  add_part (flow, entry, entry->text);
+  flow->at_mm += width_mm + BETWEEN_MM;
+}
+
 double
 sw_key_draw (const GArray *key, SwFigure *figure, const SwDraw *draw, double x_mm,
              double y_mm, double width_mm)
 {
-  double text_mm = sw_draw_text_mm (draw) * 0.92, at = 0.0, row = 0.0;
+  KeyFlow flow = { .figure = figure,
+                   .draw = draw,
+                   .x_mm = x_mm,
+                   .y_mm = y_mm,
+                   .width_mm = width_mm,
+                   .text_mm = sw_draw_text_mm (draw) * 0.92 };
 
   if (key == NULL || key->len == 0)
     return 0.0;
   for (guint i = 0; i < key->len; i++)
-    {
-      const SwKeyEntry *entry = &g_array_index (key, SwKeyEntry, i);
-      double width = draw->measure->width_mm (SW_FACE_REGULAR, text_mm, entry->text,
-                                              draw->measure->data)
-                     + (entry->sample == SW_KEY_NONE ? 0.0 : SAMPLE_MM + AFTER_SAMPLE_MM);
-
-      if (at > 0.0 && at + width > width_mm)
-        {
-          at = 0.0;
-          row += text_mm * LEADING;
-        }
-      if (figure != NULL)
-        draw_entry (entry, figure, x_mm + at, y_mm + row, text_mm);
-      at += width + BETWEEN_MM;
-    }
-  return row + text_mm * LEADING;
+    add_entry (&flow, &g_array_index (key, SwKeyEntry, i));
+  return flow.row_mm + flow.text_mm * LEADING;
 }
 
 double

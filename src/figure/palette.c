@@ -29,6 +29,9 @@ static const char *const role_codes[SW_ROLE_COUNT] = {
   [SW_ROLE_CAUTION] = "caution",
   [SW_ROLE_STOP] = "stop",
   [SW_ROLE_SCALE_BAR] = "scale_bar",
+  [SW_ROLE_OBSTACLE] = "obstacle",
+  [SW_ROLE_COLLAR] = "collar",
+  [SW_ROLE_ZONE] = "zone",
   [SW_ROLE_WHITE] = "white",
 };
 

@@ -260,11 +260,14 @@ note_laid (SwDrawing *drawing, SwBox box)
 void
 sw_plan_notes (SwDrawing *drawing)
 {
+  const SwLie lie = { sw_plan_path, sw_plan_at };
   const SwFace *face = drawing->face;
   SwRing ring = { face->outline, face->n_outline };
   SwBox box = sw_ring_box (ring);
   double turn = sw_ring_signed_area_m2 (ring) > 0.0 ? 1.0 : -1.0;
 
+  sw_note_obstacles (drawing, &lie);
+  sw_note_zones (drawing, &lie);
   if (drawing->laid != NULL)
     note_laid (drawing, box);
   if (face->crest < face->toe && face->toe < face->n_section)

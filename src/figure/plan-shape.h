@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
-#include "drawing.h"
+#include "site-marks.h"
 
 /*
  * The true shape of a plan. The world of a plan is (along the crest, out); on a

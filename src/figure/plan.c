@@ -105,6 +105,7 @@ sw_plan_key (const SwResult *result, guint face_index, const SwDraw *draw)
       if (laid->n_tiers > 0 && laid->tiers[0].slots > 0)
         add_key (key, draw, SW_ROLE_SLOT, SW_KEY_LINE, "drawing.key.slot");
     }
+  sw_key_add_site (key, result, face_index, draw);
   add_key (key, draw, SW_ROLE_TEXT, SW_KEY_NONE, "drawing.seen-from-above");
   if (sw_plan_is_bent (face, draw))
     add_key (key, draw, SW_ROLE_TEXT, SW_KEY_NONE, "drawing.arc-lengths");
@@ -115,6 +116,7 @@ SwFigure *
 sw_draw_plan (const SwResult *result, guint face_index, const SwView *view,
               const SwDraw *draw)
 {
+  const SwLie lie = { sw_plan_path, sw_plan_at };
   SwDrawing drawing;
   const SwFace *face = sw_result_face (result, face_index);
   g_autoptr (GArray) key = sw_plan_key (result, face_index, draw);
@@ -129,6 +131,8 @@ sw_draw_plan (const SwResult *result, guint face_index, const SwView *view,
           draw_runs (&drawing);
           draw_trenches (&drawing);
         }
+      sw_draw_zones (&drawing, &lie);
+      sw_draw_obstacles (&drawing, &lie);
       draw_outline (&drawing);
       sw_plan_notes (&drawing);
     }

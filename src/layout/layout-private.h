@@ -46,9 +46,6 @@ SwObstaclePlace *sw_place_obstacles (const SwLaying *laying);
 /** What a chain's edges are told apart by: the tier before obstacles, NULL without any. */
 const SwRegion *sw_before_obstacles (const SwLaying *laying, guint tier);
 
-/** Pins keep this far from an obstacle on plan, and trenches on the ground. */
-#define SW_OBSTACLE_CLEAR_M 0.10
-
 /** True area of the surface over a region, holes left out. */
 double sw_region_true_area_m2 (const SwGround *ground, const SwRegion *region);
 

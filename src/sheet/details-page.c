@@ -29,6 +29,8 @@ static const SwPracticeValue shown[SW_DETAIL_COUNT][MOST_VALUES + 1] = {
   [SW_DETAIL_PIN] = { SW_PRACTICE_PIN_LENGTH_M, SW_PRACTICE_VALUE_COUNT },
   [SW_DETAIL_PIN_PATTERN] = { SW_PRACTICE_PIN_DOWN_M, SW_PRACTICE_PIN_ACROSS_M,
                               SW_PRACTICE_EDGE_PIN_M, SW_PRACTICE_VALUE_COUNT },
+  [SW_DETAIL_COLLAR] = { SW_PRACTICE_COLLAR_M, SW_PRACTICE_RING_PIN_M,
+                         SW_PRACTICE_DEDUCT_M2, SW_PRACTICE_VALUE_COUNT },
 };
 
 /* A value of the toe that this practice's kind of toe does not use. */
@@ -194,6 +196,8 @@ differs (const SwSheet *sheet, guint face, SwDetail detail)
 
   if (face == 0)
     return TRUE;
+  if (detail == SW_DETAIL_COLLAR)
+    return first->n_obstacles == 0;
   return detail == SW_DETAIL_PIN && this->pin != first->pin;
 }
 

@@ -2,6 +2,7 @@
 #undef G_DISABLE_ASSERT
 #include "fixture.h"
 #include <jansson.h>
+#include <math.h>
 
 /* Sizes as in common practice, no source: only their place in the drawings is tested. */
 static const double practice_values[SW_PRACTICE_VALUE_COUNT] = {
@@ -48,21 +49,29 @@ make_practice (SlopeKind slope, SwToeKind toe)
   return practice;
 }
 
+static void
+add_soil (SwCatalogue *catalogue, const char *id, double firm_m, double loose_m)
+{
+  SwSoil *soil = g_new0 (SwSoil, 1);
+
+  soil->id = g_strdup (id);
+  soil->pin_firm_m.value = firm_m;
+  soil->pin_loose_m.value = loose_m;
+  soil->swell.value = 0.12;
+  soil->compaction.value = 0.95;
+  g_ptr_array_add (catalogue->soils, soil);
+}
+
 static SwCatalogue *
 make_catalogue (SlopeKind slope, SwToeKind toe)
 {
   static const double lengths_m[] = { 0.15, 0.2, 0.3 };
   SwCatalogue *catalogue = sw_catalogue_new ();
-  SwSoil *soil = g_new0 (SwSoil, 1);
   SwBlanket *blanket = g_new0 (SwBlanket, 1);
 
   g_ptr_array_add (catalogue->practices, make_practice (slope, toe));
-  soil->id = g_strdup ("sand");
-  soil->pin_firm_m.value = 0.2;
-  soil->pin_loose_m.value = 0.3;
-  soil->swell.value = 0.12;
-  soil->compaction.value = 0.95;
-  g_ptr_array_add (catalogue->soils, soil);
+  add_soil (catalogue, "sand", 0.2, 0.3);
+  add_soil (catalogue, "clay", 0.15, 0.2);
   blanket->id = g_strdup ("double-net");
   blanket->max_hv.value = 1.0;
   blanket->life_months.value = 12;
@@ -107,6 +116,55 @@ shape_survey (SwFace *face)
     section[i] = (SwPoint){ i, 14.5 - 0.5 * i + 0.12 * (i % 3) };
   sw_face_set_section (face, section, 30);
   sw_face_set_outline (face, outline, 4);
+}
+
+static void
+corners (SwBox box, SwPoint outline[4])
+{
+  outline[0] = (SwPoint){ box.x0_m, box.y0_m };
+  outline[1] = (SwPoint){ box.x1_m, box.y0_m };
+  outline[2] = (SwPoint){ box.x1_m, box.y1_m };
+  outline[3] = (SwPoint){ box.x0_m, box.y1_m };
+}
+
+static void
+stand (SwFace *face, const char *id, const char *name, SwBox box)
+{
+  SwObstacle *obstacle = sw_obstacle_new (id);
+  SwPoint outline[4];
+
+  corners (box, outline);
+  sw_text_set (&obstacle->name, name);
+  sw_obstacle_set_outline (obstacle, outline, 4);
+  g_ptr_array_add (face->obstacles, obstacle);
+}
+
+static void
+stand_tree (SwFace *face, const char *id, const char *name, SwPoint middle,
+            double radius_m)
+{
+  SwObstacle *obstacle = sw_obstacle_new (id);
+  SwPoint outline[24];
+
+  for (guint i = 0; i < G_N_ELEMENTS (outline); i++)
+    outline[i] = (SwPoint){ middle.x_m + radius_m * cos (G_PI * i / 12.0),
+                            middle.y_m + radius_m * sin (G_PI * i / 12.0) };
+  sw_text_set (&obstacle->name, name);
+  sw_obstacle_set_outline (obstacle, outline, G_N_ELEMENTS (outline));
+  g_ptr_array_add (face->obstacles, obstacle);
+}
+
+static void
+add_sand (SwFace *face, SwBox box)
+{
+  SwZone *zone = sw_zone_new ("S");
+  SwPoint outline[4];
+
+  corners (box, outline);
+  sw_text_set (&zone->soil_id, "sand");
+  zone->loose = TRUE;
+  sw_zone_set_outline (zone, outline, 4);
+  g_ptr_array_add (face->zones, zone);
 }
 
 static void
@@ -164,6 +222,19 @@ shape (SwJob *job, SwFace *face, SlopeKind slope)
     case SLOPE_RULED:
       shape_straight (face, 6.0, 2.0, 40.0);
       sw_face_add_section (face, 40.0, (SwPoint[]){ { 0, 5.0 }, { 8.0, 1.0 } });
+      break;
+    case SLOPE_SITE:
+      shape_straight (face, 4.5, 2.0, 24.0);
+      stand (face, "1", "Box", (SwBox){ 3.0, 2.0, 4.0, 3.0 });
+      stand_tree (face, "2", "Lime tree with its root plate, kept by order",
+                  (SwPoint){ 7.5, 5.0 }, 0.8);
+      stand (face, "3", "", (SwBox){ 11.0, 3.0, 17.0, 4.0 });
+      stand (face, "4", "Headwall", (SwBox){ 18.5, 7.5, 22.0, 9.0 });
+      break;
+    case SLOPE_SOILS:
+      shape_straight (face, 5.0, 2.5, 40.0);
+      sw_text_set (&face->soil_id, "clay");
+      add_sand (face, (SwBox){ 24.0, -2.0, 40.0, 14.5 });
       break;
     case SLOPE_L:
     case SLOPE_COUNT:

@@ -42,8 +42,8 @@ static void
 test_present (void)
 {
   static const gboolean expected[][SW_DETAIL_COUNT] = {
-    [SLOPE_SAND] = { TRUE, TRUE, FALSE, FALSE, TRUE, TRUE, TRUE },
-    [SLOPE_WIDE] = { TRUE, TRUE, TRUE, TRUE, TRUE, TRUE, TRUE },
+    [SLOPE_SAND] = { TRUE, TRUE, FALSE, FALSE, TRUE, TRUE, TRUE, FALSE },
+    [SLOPE_WIDE] = { TRUE, TRUE, TRUE, TRUE, TRUE, TRUE, TRUE, FALSE },
   };
   static const SlopeKind slopes[] = { SLOPE_SAND, SLOPE_WIDE };
 

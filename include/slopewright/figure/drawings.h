@@ -12,7 +12,8 @@
  * "/stretch/2" (dimensions of the section from that point on), "/further/0"
  * (a section taken elsewhere), "/ground", "/outline", "/datum", "/run/7",
  * "/trench/0", "/tier/0", "/lap/1-2" (run numbers), "/pins", "/fall-line",
- * "/wind", "/start" and "/order". Without a face: "scale-bar", "check-line".
+ * "/wind", "/start", "/order", "/obstacle/1" and "/zone/S" (by their own ids).
+ * Without a face: "scale-bar", "check-line".
  */
 
 /**
@@ -66,10 +67,11 @@ typedef enum
   SW_DETAIL_TOE,
   SW_DETAIL_PIN,
   SW_DETAIL_PIN_PATTERN,
+  SW_DETAIL_COLLAR, /* cut-out and patch round the first obstacle */
   SW_DETAIL_COUNT
 } SwDetail;
 
-/** A dimensioned detail at this face's sizes. NULL where the job has no such thing (no slot, no end lap). */
+/** A dimensioned detail at this face's sizes. NULL where the job has no such thing (no slot, no end lap, no obstacle). */
 SwFigure *sw_draw_detail (const SwResult *result, guint face, SwDetail detail,
                           double width_mm, double height_mm, const SwDraw *draw);
 

@@ -69,6 +69,9 @@ typedef struct
       obstacle; /* above or below an obstacle that ends a run, not along the outline */
 } SwTrench;
 
+/** Pins keep this far from an obstacle on plan, and trenches on the ground. */
+#define SW_OBSTACLE_CLEAR_M 0.10
+
 /** Hole to be cut in a run where an obstacle stands in it; extents on the face view. */
 typedef struct
 {
