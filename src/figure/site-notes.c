@@ -5,6 +5,9 @@
 /* A name stands so far off its obstacle. */
 #define BESIDE_MM 3.8
 
+/* A longer name stands in the key only. */
+#define LONGEST_NAME_MM 34.0
+
 /* Names of soils try the middles of a grid over the face. */
 #define COLUMNS 12
 #define ROWS 7
@@ -51,12 +54,23 @@ keep_clear (SwDrawing *drawing, SwBox paper, double half_line_mm)
   sw_labels_reserve_rect (drawing->labels, x, middle + half_line_mm, width, half);
 }
 
+/* The name, or on paper the number alone when the name is long. */
+static char *
+short_words (const SwDrawing *drawing, guint i)
+{
+  g_autofree char *words = obstacle_words (drawing->face, i, drawing->draw);
+
+  if (drawing->draw->on_screen || 2.0 * half_width_mm (drawing, words) < LONGEST_NAME_MM)
+    return g_steal_pointer (&words);
+  return g_strdup_printf ("%u", i + 1);
+}
+
 /* Within the obstacle when the words fit, else round it. */
 static void
 note_obstacle (SwDrawing *drawing, const SwLie *lie, guint i)
 {
   const SwObstacle *obstacle = drawing->face->obstacles->pdata[i];
-  g_autofree char *words = obstacle_words (drawing->face, i, drawing->draw);
+  g_autofree char *words = short_words (drawing, i);
   g_autoptr (GArray) ring =
       lie->path (drawing, obstacle->outline, obstacle->n_outline, TRUE);
   double x0 = INFINITY, y0 = INFINITY, x1 = -INFINITY, y1 = -INFINITY, x, y;
