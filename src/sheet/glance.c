@@ -187,6 +187,30 @@ add_spread (const SwSheet *sheet, SwFlow *flow)
                                band (sheet, spread->pins), "source", source, NULL));
 }
 
+/* Soils of a face besides its own. */
+static void
+add_zone_basis (const SwSheet *sheet, SwFlow *flow, guint face_index)
+{
+  const GPtrArray *zones = sheet->layout->faces[face_index].face->zones;
+
+  for (guint i = 0; i < zones->len; i++)
+    {
+      const SwZone *zone = g_ptr_array_index (zones, i);
+      const SwSoil *soil = sw_catalogue_soil (sheet->layout->catalogue, zone->soil_id);
+
+      sw_flow_text (
+          flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+          sw_sheet_fill (sheet,
+                         sw_sheet_format (sheet, "pack.basis.zone-%s%s",
+                                          zone->loose ? "loose" : "firm",
+                                          zone->topsoil_m > 0.0 ? "-topsoil" : ""),
+                         "face", sw_sheet_face (sheet, face_index), "zone", zone->id,
+                         "soil", sw_sheet_get (sheet, soil->name_id), "topsoil",
+                         sw_sheet_quantity (sheet, zone->topsoil_m, SW_UNIT_SMALL_M),
+                         NULL));
+    }
+}
+
 /* What the numbers rest on, in a few lines. */
 static void
 add_basis (const SwSheet *sheet, SwFlow *flow)
@@ -223,6 +247,7 @@ add_basis (const SwSheet *sheet, SwFlow *flow)
                          sw_sheet_get (sheet, soil->name_id), "topsoil",
                          sw_sheet_quantity (sheet, face->topsoil_m, SW_UNIT_SMALL_M),
                          NULL));
+      add_zone_basis (sheet, flow, f);
     }
   add_spread (sheet, flow);
 }
