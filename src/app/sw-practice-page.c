@@ -174,7 +174,8 @@ make_row (SwPracticePage *self, GtkGrid *grid, SwPracticeValue value)
   gtk_widget_set_hexpand (row->label, TRUE);
   row->entry = SW_VALUE_ENTRY (sw_value_entry_new (key->unit));
   sw_value_entry_set_label (row->entry, name_of (row));
-  sw_value_entry_set_range (row->entry, key->or_zero ? 0.0 : key->least, key->most);
+  sw_value_entry_set_range (row->entry, key->least, key->most);
+  sw_value_entry_set_or_zero (row->entry, key->or_zero);
   gtk_widget_set_valign (GTK_WIDGET (row->entry), GTK_ALIGN_CENTER);
   row->reset = gtk_button_new_from_icon_name ("edit-clear-symbolic");
   gtk_widget_add_css_class (row->reset, "flat");

@@ -15,6 +15,7 @@ struct _SwValueEntry
   SwUnit unit;
   SwNumberStyle style;
   double value, least, most;
+  gboolean or_zero; /* 0 is taken too, below the least */
   char *shown;      /* text of the value, as put into the field */
   gboolean showing; /* the text changes because we put it there */
 };
@@ -35,6 +36,9 @@ range_problem (SwValueEntry *self)
   g_autofree char *least = sw_value_edit_text (self->least, self->unit, self->style);
   g_autofree char *most = sw_value_edit_text (self->most, self->unit, self->style);
 
+  if (self->or_zero)
+    return g_strdup_printf (_ ("It must be between %s and %s, or 0 for none."), least,
+                            most);
   if (isfinite (self->least) && isfinite (self->most))
     return g_strdup_printf (_ ("It must be between %s and %s."), least, most);
   if (isfinite (self->least))
@@ -51,6 +55,11 @@ read_typed (SwValueEntry *self, double *value, char **problem)
   if (!sw_value_parse (gtk_editable_get_text (GTK_EDITABLE (self->field)), self->unit,
                        self->style, value, problem))
     return FALSE;
+  if (self->or_zero && fabs (*value) <= RANGE_TOLERANCE)
+    {
+      *value = 0.0;
+      return TRUE;
+    }
   if (*value < self->least - RANGE_TOLERANCE || *value > self->most + RANGE_TOLERANCE)
     {
       *problem = range_problem (self);
@@ -316,6 +325,12 @@ sw_value_entry_set_range (SwValueEntry *self, double least, double most)
 {
   self->least = least;
   self->most = most;
+}
+
+void
+sw_value_entry_set_or_zero (SwValueEntry *self, gboolean or_zero)
+{
+  self->or_zero = or_zero;
 }
 
 void

@@ -122,6 +122,20 @@ test_range (Fixture *f, gconstpointer data)
   g_assert_cmpfloat (f->last, ==, 100.0);
 }
 
+static void
+test_or_zero (Fixture *f, gconstpointer data)
+{
+  SwValueEntry *entry = SW_VALUE_ENTRY (f->entry);
+
+  sw_value_entry_set_range (entry, 0.5, 100.0);
+  sw_value_entry_set_or_zero (entry, TRUE);
+  type (f, "0.2");
+  g_assert_false (sw_value_entry_commit (entry));
+  type (f, "0");
+  g_assert_true (sw_value_entry_commit (entry));
+  g_assert_cmpfloat (f->last, ==, 0.0);
+}
+
 /* Looking at a field must not round what is stored: 1/3 m shows as 0.333 m. */
 static void
 test_untouched_is_untouched (Fixture *f, gconstpointer data)
@@ -189,6 +203,7 @@ main (int argc, char *argv[])
   ADD ("nothing-while-typing", test_nothing_while_typing);
   ADD ("nonsense-stays", test_nonsense_stays);
   ADD ("range", test_range);
+  ADD ("or-zero", test_or_zero);
   ADD ("untouched-is-untouched", test_untouched_is_untouched);
   ADD ("same-value-is-no-change", test_same_value_is_no_change);
   ADD ("units-of-the-reader", test_units_of_the_reader);

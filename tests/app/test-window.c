@@ -193,6 +193,56 @@ test_forms_only_look (Fixture *f, gconstpointer data)
 }
 
 static void
+assert_file_keeps (const SwJob *job, const char *what)
+{
+  g_autofree char *text = sw_job_write (job);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (SwJob) back = sw_job_parse (text, strlen (text), what, &error);
+
+  g_assert_no_error (error);
+  g_assert_true (sw_job_equal (back, job));
+}
+
+/* What a field takes must be a job that can be opened again. */
+static void
+test_limits_are_the_files (Fixture *f, gconstpointer data)
+{
+  static const SwField *const forms[] = { sw_face_fields, sw_blanket_fields,
+                                          sw_seed_fields };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (forms); i++)
+    for (const SwField *field = forms[i]; field->kind != SW_FIELD_END; field++)
+      for (int end = 0; end < 2 && field->kind == SW_FIELD_VALUE; end++)
+        {
+          g_autoptr (SwJob) job = sw_job_copy (sw_document_committed (f->document));
+          SwFace *face = g_ptr_array_index (job->faces, 0);
+          gpointer place = field->of_face ? (gpointer) face : (gpointer) job;
+
+          face->crest_form = SW_CREST_NOSE;
+          face->crest_radius_m = 50.0;
+          G_STRUCT_MEMBER (double, place, field->offset) =
+              end == 0 ? field->least : field->most;
+          assert_file_keeps (job, field->label);
+        }
+}
+
+/* Practice values at the ends of what their fields take. */
+static void
+test_practice_limits_are_the_files (Fixture *f, gconstpointer data)
+{
+  for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
+    for (int end = 0; end < 2; end++)
+      {
+        const SwPracticeKey *key = &sw_practice_keys[i];
+        g_autoptr (SwJob) job = sw_job_copy (sw_document_committed (f->document));
+
+        sw_job_set_override (job, (SwPracticeValue) i, end == 0 ? key->least : key->most,
+                             "test");
+        assert_file_keeps (job, key->key);
+      }
+}
+
+static void
 test_findings_follow (Fixture *f, gconstpointer data)
 {
   GtkWidget *list = g_object_ref_sink (sw_findings_list_new ());
@@ -293,6 +343,8 @@ main (int argc, char *argv[])
   ADD ("point-table-commits", test_point_table_commits);
   ADD ("forms-commit", test_forms_commit);
   ADD ("forms-only-look", test_forms_only_look);
+  ADD ("limits-are-the-files", test_limits_are_the_files);
+  ADD ("practice-limits-are-the-files", test_practice_limits_are_the_files);
   ADD ("findings-follow", test_findings_follow);
   ADD ("preview-has-the-pages", test_preview_has_the_pages);
   ADD ("pack-is-written", test_pack_is_written);
