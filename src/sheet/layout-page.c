@@ -51,10 +51,11 @@ add_order (const SwSheet *sheet, SwFlow *flow, guint face_index)
 {
   const SwFaceLayout *face = &sheet->layout->faces[face_index];
   gboolean left = face->face->leeward == SW_SIDE_LEFT;
+  const char *order = left ? "pack.layout.from-left" : "pack.layout.from-right";
 
-  sw_flow_text (
-      flow, SW_STYLE_CREW, SW_ROLE_TEXT,
-      sw_sheet_get (sheet, left ? "pack.layout.from-left" : "pack.layout.from-right"));
+  if (face->n_tiers > 0 && face->tiers[0].closed)
+    order = left ? "pack.layout.round-left" : "pack.layout.round-right";
+  sw_flow_text (flow, SW_STYLE_CREW, SW_ROLE_TEXT, sw_sheet_get (sheet, order));
   for (guint t = 0; t < face->n_tiers; t++)
     {
       const SwTier *tier = &face->tiers[t];
