@@ -256,11 +256,13 @@ static void
 add_talk (const SwSheet *sheet, SwFlow *flow)
 {
   g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
-  gboolean left = sheet->layout->faces[0].face->leeward == SW_SIDE_LEFT;
+  const SwFaceLayout *face = &sheet->layout->faces[0];
+  const char *start = face->face->leeward == SW_SIDE_LEFT ? "side.left" : "side.right";
 
-  g_hash_table_replace (
-      places, (gpointer) "start",
-      g_strdup (sw_sheet_get (sheet, left ? "side.left" : "side.right")));
+  if (face->n_tiers > 0 && face->tiers[0].closed)
+    start = "pack.talk.start-round";
+  g_hash_table_replace (places, (gpointer) "start",
+                        g_strdup (sw_sheet_get (sheet, start)));
   for (guint i = 1; i <= TALK_POINTS; i++)
     {
       const char *id = sw_sheet_format (sheet, "pack.talk.point-%u", i);
