@@ -12,8 +12,8 @@
  */
 
 static const SlopepackCommand *const commands[] = {
-  &slopepack_pack, &slopepack_tally, &slopepack_check,
-  &slopepack_draw, &slopepack_why,   &slopepack_compare
+  &slopepack_pack, &slopepack_tally,   &slopepack_check,   &slopepack_draw,
+  &slopepack_why,  &slopepack_compare, &slopepack_calendar
 };
 
 static SlopepackExit
@@ -25,7 +25,7 @@ print_help (void)
                     "and prints the pack for that slope.\n\nCommands:\n");
 
   for (guint i = 0; i < G_N_ELEMENTS (commands); i++)
-    g_string_append_printf (text, "  %-7s %s\n", commands[i]->name, commands[i]->summary);
+    g_string_append_printf (text, "  %-8s %s\n", commands[i]->name, commands[i]->summary);
   g_string_append (text, "\n"
                          "  --help, -h  this text; after a command, its options\n"
                          "  --version   the version\n\n"

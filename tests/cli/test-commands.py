@@ -20,7 +20,7 @@ import tap  # noqa: E402
 EXAMPLES = ROOT / "examples"
 JOB = EXAMPLES / "sandlark-bluff-road.slope.json"
 BENCHED = EXAMPLES / "pinfold-cutting.slope.json"
-COMMANDS = ["pack", "tally", "check", "draw", "why", "compare"]
+COMMANDS = ["pack", "tally", "check", "draw", "why", "compare", "calendar"]
 DONE, USAGE, STOP, UNREADABLE, CANNOT_LAY, CANNOT_WRITE = 0, 2, 3, 4, 5, 6
 
 
@@ -53,7 +53,7 @@ TABLE = [
     ("help", ["--help"], DONE, ["Usage: slopepack", *COMMANDS, "Exit status"], []),
     ("help-short", ["-h"], DONE, ["Usage: slopepack"], []),
     ("version", ["--version"], DONE, ["slopepack 0."], []),
-    ("unknown-command", ["lay"], USAGE, [], ["'lay'", "pack, tally, check, draw, why, compare"]),
+    ("unknown-command", ["lay"], USAGE, [], ["'lay'", "pack, tally, check, draw, why, compare, calendar"]),
     *[(f"help-of-{name}", [name, "--help"], DONE,
        [f"slopepack {name}", "JOB", "--units"], []) for name in COMMANDS],
     *[(f"no-job-for-{name}", [name], USAGE, [], [f"{name}: expected JOB"]) for name in COMMANDS],
@@ -77,6 +77,9 @@ TABLE = [
     ("tally-json", ["tally", "{job}", "--format", "json"], DONE, ["{"], []),
     ("check-choice", ["check", "{job}"], DONE,
      ["held against this job", "(chosen)", "not given", "meets: 1.5H:1V", "does not: 2H:1V"], []),
+    ("calendar-no-date", ["calendar", "{job}"], UNREADABLE, [],
+     ["card.install_date", 'found ""', "2026-03-31"]),
+    ("calendar-over-job", ["calendar", "{job}", "-o", "{job}"], USAGE, [], ["is the job itself"]),
     ("option-before-job", ["tally", "--format", "csv", "{job}"], DONE, ["name,title"], []),
     ("words-after-separator", ["tally", "--", "{job}"], DONE, ["m²"], []),
     ("compare", ["compare", "{job}"], DONE, ["Rolls", "4, 4 to 6"], []),
@@ -296,6 +299,27 @@ def case_why_every_name():
         text = done.stdout.decode()
         assert done.returncode == DONE and f"({name})" in text, f"{name}: {text}"
         expect_worded(text, name)
+
+
+def case_calendar():
+    """Dates by the practice: every 7 days, mended within 7 (common practice, no source)."""
+    with tempfile.TemporaryDirectory() as folder:
+        job = changed_job(folder, "dated.slope.json",
+                          ('"notes": ', '"install_date": "2026-03-31", "notes": '))
+        listed = run("calendar", job).stdout.decode()
+        path = Path(folder) / "dates.ics"
+        done = run("calendar", job, "-o", path)
+        assert done.returncode == DONE and done.stdout == b"", done.stderr.decode()
+        first, text = path.read_bytes(), path.read_bytes().decode("utf-8")
+        assert run("calendar", job, "-o", path).returncode == DONE
+        assert path.read_bytes() == first, "two files of one job differ"
+    assert listed.startswith("2026-04-07  Inspection 1"), listed[:200]
+    assert "2026-04-14" in listed.splitlines()[0], listed[:200]
+    assert text.startswith("BEGIN:VCALENDAR\r\n") and text.endswith("END:VCALENDAR\r\n")
+    assert "DTSTART;VALUE=DATE:20260407\r\n" in text
+    assert text.count("BEGIN:VEVENT") == text.count("END:VEVENT") == len(listed.splitlines()) - 1
+    assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))
+    assert "\n" not in text.replace("\r\n", "")
 
 
 def case_check_status():

@@ -186,6 +186,7 @@ typedef struct
   char *name, *number, *revision, *date, *prepared_by, *checked_by;
   char *client, *place, *permit, *authority, *utility_ticket, *supervisor;
   char *emergency, *muster, *notes;
+  char *install_date; /* when the blankets lay, as in ISO 8601: "2026-03-31" */
 } SwJobCard;
 
 /** What was measured, looked up or decided for this site beyond yes and no. */

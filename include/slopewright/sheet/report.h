@@ -42,6 +42,12 @@ char *sw_report_findings (const SwResult *result, const SwTexts *texts,
 char *sw_report_choice (const SwResult *result, const SwTexts *texts,
                         SwNumberStyle style);
 
+/**
+ * Inspection and repair dates, one a line, ISO 8601 first. NULL where the job card has no
+ * install date.
+ */
+char *sw_report_dates (const SwResult *result, const SwTexts *texts);
+
 /** Parts of the above, for pages and windows. */
 char *sw_report_working_title (const SwWorking *working, const SwTexts *texts);
 char *sw_report_working_check (const SwWorking *working, const SwTexts *texts,
