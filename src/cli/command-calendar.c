@@ -20,8 +20,8 @@ static SlopepackExit
 write_calendar (const SlopepackJob *opened, const GDate *installed, const char *output)
 {
   g_autoptr (GArray) dues = sw_due_dates_new (opened->result->layout, installed);
-  g_autofree char *text = sw_calendar_text (&opened->job->card, dues, installed,
-                                            opened->texts, opened->fingerprint);
+  g_autofree char *text =
+      sw_calendar_text (&opened->job->card, dues, installed, opened->texts);
   g_autoptr (GFile) file = g_file_new_for_commandline_arg (output);
   g_autoptr (GError) error = NULL;
 

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #define OCTETS_MOST 75
+#define ID_LENGTH 16
 #define LINE_END "\r\n"
 
 /* Text values escape these; a line end becomes "\n" in letters. RFC 5545 sec. 3.3.11. */
@@ -105,10 +106,21 @@ append_event (GString *calendar, const SwJobCard *card, const SwDue *due,
   append_line (calendar, "END:VEVENT");
 }
 
+/* The same job gives the same id, whatever else in it has changed. */
+static char *
+job_id (const SwJobCard *card)
+{
+  g_autofree char *words = g_strjoin ("\n", card->name, card->number, card->place, NULL);
+  g_autofree char *sum = g_compute_checksum_for_string (G_CHECKSUM_SHA256, words, -1);
+
+  return g_strndup (sum, ID_LENGTH);
+}
+
 char *
 sw_calendar_text (const SwJobCard *card, const GArray *dues, const GDate *installed,
-                  const SwTexts *texts, const char *id)
+                  const SwTexts *texts)
 {
+  g_autofree char *id = job_id (card);
   GString *calendar = g_string_new (NULL);
 
   append_line (calendar, "BEGIN:VCALENDAR");

@@ -53,7 +53,8 @@ TABLE = [
     ("help", ["--help"], DONE, ["Usage: slopepack", *COMMANDS, "Exit status"], []),
     ("help-short", ["-h"], DONE, ["Usage: slopepack"], []),
     ("version", ["--version"], DONE, ["slopepack 0."], []),
-    ("unknown-command", ["lay"], USAGE, [], ["'lay'", "pack, tally, check, draw, why, compare, calendar"]),
+    ("unknown-command", ["lay"], USAGE, [],
+     ["'lay'", "pack, tally, check, draw, why, compare, calendar"]),
     *[(f"help-of-{name}", [name, "--help"], DONE,
        [f"slopepack {name}", "JOB", "--units"], []) for name in COMMANDS],
     *[(f"no-job-for-{name}", [name], USAGE, [], [f"{name}: expected JOB"]) for name in COMMANDS],
@@ -302,7 +303,7 @@ def case_why_every_name():
 
 
 def case_calendar():
-    """Dates by the practice: every 7 days, mended within 7 (common practice, no source)."""
+    """Dates by the practice: every 7 days, mended within 4 (practices.json)."""
     with tempfile.TemporaryDirectory() as folder:
         job = changed_job(folder, "dated.slope.json",
                           ('"notes": ', '"install_date": "2026-03-31", "notes": '))
@@ -314,7 +315,7 @@ def case_calendar():
         assert run("calendar", job, "-o", path).returncode == DONE
         assert path.read_bytes() == first, "two files of one job differ"
     assert listed.startswith("2026-04-07  Inspection 1"), listed[:200]
-    assert "2026-04-14" in listed.splitlines()[0], listed[:200]
+    assert "2026-04-11" in listed.splitlines()[0], listed[:200]
     assert text.startswith("BEGIN:VCALENDAR\r\n") and text.endswith("END:VCALENDAR\r\n")
     assert "DTSTART;VALUE=DATE:20260407\r\n" in text
     assert text.count("BEGIN:VEVENT") == text.count("END:VEVENT") == len(listed.splitlines()) - 1

@@ -21,7 +21,7 @@ calendar_of (const char *name, const char *place)
   g_date_add_days (&due.date, 21);
   g_date_add_days (&due.repair_by, 28);
   g_array_append_val (dues, due);
-  return sw_calendar_text (&job->card, dues, &installed, texts, "ab12");
+  return sw_calendar_text (&job->card, dues, &installed, texts);
 }
 
 /* What RFC 5545 asks of a calendar and an event: VERSION, PRODID; UID, DTSTAMP, DTSTART. */
@@ -31,7 +31,7 @@ test_parts (void)
   g_autofree char *text = calendar_of ("Bank", "");
   static const char *const lines[] = { "\r\nVERSION:2.0\r\n",
                                        "\r\nPRODID:",
-                                       "\r\nUID:ab12-inspection-3@slopewright\r\n",
+                                       "-inspection-3@slopewright\r\n",
                                        "\r\nDTSTAMP:20260331T000000Z\r\n",
                                        "\r\nDTSTART;VALUE=DATE:20260421\r\n",
                                        "\r\nSUMMARY:Blanket inspection 3: Bank\r\n",
@@ -42,6 +42,21 @@ test_parts (void)
   for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
     g_assert_nonnull (strstr (text, lines[i]));
   g_assert_null (strstr (text, "LOCATION"));
+}
+
+/* Read in again, the events of a job replace each other; those of two jobs do not. */
+static void
+test_names (void)
+{
+  g_autofree char *first = calendar_of ("Bank", "here");
+  g_autofree char *again = calendar_of ("Bank", "here");
+  g_autofree char *other = calendar_of ("Bank", "there");
+  const char *uid = strstr (first, "UID:");
+  g_autofree char *line = g_strndup (uid, strcspn (uid, "\r"));
+
+  g_assert_cmpuint (strlen (line), ==, strlen ("UID:-inspection-3@slopewright") + 16);
+  g_assert_nonnull (strstr (again, line));
+  g_assert_null (strstr (other, line));
 }
 
 /* Sec. 3.3.11: backslash, semicolon, comma and line end are escaped. */
@@ -78,6 +93,7 @@ main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/store/calendar/parts", test_parts);
+  g_test_add_func ("/store/calendar/names", test_names);
   g_test_add_func ("/store/calendar/escapes", test_escapes);
   g_test_add_func ("/store/calendar/folds", test_folds);
   return g_test_run ();
