@@ -306,7 +306,7 @@ def case_calendar():
     """Dates by the practice: every 7 days, mended within 4 (practices.json)."""
     with tempfile.TemporaryDirectory() as folder:
         job = changed_job(folder, "dated.slope.json",
-                          ('"notes": ', '"install_date": "2026-03-31", "notes": '))
+                          ('"install_date": ""', '"install_date": "2026-03-31"'))
         listed = run("calendar", job).stdout.decode()
         path = Path(folder) / "dates.ics"
         done = run("calendar", job, "-o", path)
