@@ -86,12 +86,24 @@ free_width_mm (const SwDrawing *drawing, const SwRun *run)
   return (run->along_to_m - run->along_from_m - lap_m) * fabs (drawing->view->x_mm_per_m);
 }
 
+/* Whether the run's length fits beside its number, whole or turned along it. */
+static gboolean
+has_room (const SwDrawing *drawing, const SwRun *run)
+{
+  double size = drawing->text_mm * LENGTH_RATIO, run_mm = free_width_mm (drawing, run);
+  double tall_mm = (run->down_to_m - run->down_from_m) * fabs (drawing->view->y_mm_per_m);
+  g_autofree char *text = sw_drawing_length (drawing, run->cut_m);
+  double width = width_mm (drawing, text, size);
+  double needed = width + 1.6 <= run_mm ? size : width;
+
+  return run_mm >= size * 1.2 && tall_mm >= needed + 2.0 * drawing->text_mm;
+}
+
 gboolean
 sw_face_view_shows_lengths (const SwDrawing *drawing)
 {
   for (guint i = 0; i < drawing->laid->n_runs; i++)
-    if (free_width_mm (drawing, &drawing->laid->runs[i])
-        < drawing->text_mm * LENGTH_RATIO * 1.2)
+    if (!has_room (drawing, &drawing->laid->runs[i]))
       return FALSE;
   return TRUE;
 }

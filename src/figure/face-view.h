@@ -12,7 +12,7 @@ SwPaperPoint sw_unfold_at (const SwDrawing *drawing, double along_m, double out_
 /** Whether every two pins are far enough apart on paper to be told apart. */
 gboolean sw_face_view_shows_pins (const SwDrawing *drawing);
 
-/** Whether the narrowest run has room for its cut length. */
+/** Whether every run has room for its cut length. */
 gboolean sw_face_view_shows_lengths (const SwDrawing *drawing);
 
 /** Numbers, lengths, names, arrows and dimensions of a face view. */

@@ -121,6 +121,22 @@ settle_runs (SwLayout *layout)
       }
 }
 
+/* Where runs are joined, other joints might have saved a roll: only their length bounds all
+ * plans. */
+static void
+bound_by_length (SwLayout *layout, guint n_pieces)
+{
+  double length_m = 0.0;
+  guint runs = 0;
+
+  for (guint f = 0; f < layout->n_faces; f++)
+    for (guint r = 0; r < layout->faces[f].n_runs; r++, runs++)
+      length_m += layout->faces[f].runs[r].cut_m;
+  if (n_pieces > runs)
+    layout->rolls_bound =
+        MIN (layout->rolls_bound, sw_count_up (length_m, layout->job->roll_length_m));
+}
+
 SwStatus
 sw_lay_pieces (SwLayout *layout)
 {
@@ -138,6 +154,7 @@ sw_lay_pieces (SwLayout *layout)
     layout->rolls_bound = bound;
   if (status == SW_OK)
     {
+      bound_by_length (layout, chosen->pieces->len);
       layout->rolls = chosen->rolls;
       layout->n_pieces = chosen->pieces->len;
       layout->pieces =

@@ -77,7 +77,21 @@ test_obstacle_places (void)
   fixture_tear_down (&fixture);
 }
 
-/* By hand, with s = 1.1180: box 2 s = 2.24 m down, 1 m and 1.12 m; tree 4.2 s = 4.70 m down,
+static gboolean
+figure_says (const SwFigure *figure, const char *object, const char *text)
+{
+  for (guint i = 0; i < figure->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (figure->items, SwItem, i);
+
+      if (item->kind == SW_ITEM_TEXT && strcmp (item->object, object) == 0
+          && strcmp (item->text, text) == 0)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* The lime's name is too long to stand beside it. By hand, with s = 1.1180: box 2 s = 2.24 m down, 1 m and 1.12 m; tree 4.2 s = 4.70 m down,
  * 6.7 m along, 1.6 m and 1.79 m; headwall 7.5 s = 8.39 m down, 3.5 m and 1.68 m. */
 static void
 test_obstacle_words (void)
@@ -91,7 +105,6 @@ test_obstacle_words (void)
     "4 Headwall: 8.39" NBSP "m down from the crest, 18.50" NBSP "m from the left edge, "
     "3.50" NBSP "m × 1.68" NBSP "m.",
     "1 Box",
-    "2", /* the name is too long to stand beside it */
     "3 Obstacle",
     "4 Headwall",
     "Patch 150" NBSP "mm over the blanket, pins every 300" NBSP "mm",
@@ -108,6 +121,7 @@ test_obstacle_words (void)
       for (guint i = 0; i < G_N_ELEMENTS (words); i++)
         if (figure_text (figure, words[i]) == NULL)
           g_error ("no \"%s\" in drawing %d", words[i], drawing);
+      g_assert_true (figure_says (figure, "A/obstacle/2", "2"));
     }
   fixture_tear_down (&fixture);
 }

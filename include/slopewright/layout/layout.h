@@ -191,7 +191,7 @@ typedef struct
   guint n_pieces;
   int rolls;       /* needed by the cutting plan */
   int rolls_naive; /* every run from a fresh count of whole runs per roll, no off-cut reused */
-  int rolls_bound;   /* proved lower bound for these pieces */
+  int rolls_bound;   /* proved: no plan needs fewer, wherever joints are made */
   double *offcuts_m; /* rolls long: what is left of each */
 } SwLayout;
 
