@@ -306,6 +306,28 @@ count_pages_that_say (const GPtrArray *pages, const char *start)
   return count;
 }
 
+/* By hand: lap middles of the bank are 2.44 - 3.28 / 11 = 2.1418 m apart, 2.1418 / 0.30 =
+ * 7.1, so 8 gaps of 267.7 mm; the drawing has the same number. A heap has no leftmost run,
+ * and its columns draw together. */
+static void
+test_as_laid (void)
+{
+  g_autoptr (Example) bank = example_new ("sandlark-bluff-road");
+  g_autoptr (Example) heap = example_new ("quernby-heap");
+  g_autoptr (GPtrArray) of_bank = example_pack (bank, SW_PAPER_A4);
+  g_autoptr (GPtrArray) of_heap = example_pack (heap, SW_PAPER_A4);
+  g_autofree char *bank_words = pack_words (of_bank);
+  g_autofree char *heap_words = pack_words (of_heap);
+  const char *columns = strstr (bank_words, "Columns as laid");
+
+  g_assert_nonnull (columns);
+  g_assert_true (g_str_has_prefix (columns, "Columns as laid\n268\302\240mm\n"));
+  g_assert_nonnull (strstr (bank_words, "Run 1 is the rightmost"));
+  g_assert_null (strstr (heap_words, "Columns as laid"));
+  g_assert_null (strstr (heap_words, "leftmost"));
+  g_assert_nonnull (strstr (heap_words, "Run 1 begins at the line"));
+}
+
 /* The house lot has a downspout on the slope, a stop; the cutting has none. */
 static void
 test_stop_banner (void)
@@ -459,6 +481,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/pack/hostile-texts", test_hostile_texts);
   g_test_add_func ("/sheet/pack/numbers-of-the-cutting", test_numbers_of_the_cutting);
   g_test_add_func ("/sheet/pack/numbers-of-the-banks", test_numbers_of_the_banks);
+  g_test_add_func ("/sheet/pack/as-laid", test_as_laid);
   g_test_add_func ("/sheet/pack/stop-banner", test_stop_banner);
   g_test_add_func ("/sheet/pack/foot", test_foot);
   g_test_add_func ("/sheet/pack/contents", test_contents);
