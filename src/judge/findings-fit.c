@@ -79,6 +79,17 @@ judge_machines (GPtrArray *findings, const SwLayout *layout, int face)
   sw_finding_number (finding, "gradient", steepest, SW_UNIT_RAD);
 }
 
+static void
+judge_tiers (GPtrArray *findings, const SwLayout *layout, int face)
+{
+  SwFinding *finding;
+
+  if (layout->faces[face].n_tiers < 2)
+    return;
+  finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "finished-work", "F18", face, -1);
+  sw_finding_number (finding, "tiers", layout->faces[face].n_tiers, SW_UNIT_COUNT);
+}
+
 void
 sw_judge_fit (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
 {
@@ -87,5 +98,8 @@ sw_judge_fit (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
   judge_set_back (findings, layout);
   judge_crown (findings, tally);
   for (guint i = 0; i < layout->n_faces; i++)
-    judge_machines (findings, layout, (int) i);
+    {
+      judge_machines (findings, layout, (int) i);
+      judge_tiers (findings, layout, (int) i);
+    }
 }

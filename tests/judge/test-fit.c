@@ -88,6 +88,23 @@ test_machines (void)
   g_assert_true (is_found (steeper, catalogue, "machines"));
 }
 
+/* A bench of 4 m splits the face in two, unless it is laid over. */
+static void
+test_tiers (void)
+{
+  static const SwPoint section[] = {
+    { 0.0, 10.0 }, { 16.0, 6.0 }, { 20.0, 6.0 }, { 36.0, 2.0 }
+  };
+  const SwPoint outline[] = { { 0, 0 }, { 20, 0 }, { 20, 36 }, { 0, 36 } };
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = fixture_job ();
+  SwFace *face = fixture_add_face (job, "A", section, 4, outline, 4);
+
+  g_assert_true (is_found (job, catalogue, "finished-work"));
+  face->bench = SW_BENCH_CONTINUOUS;
+  g_assert_false (is_found (job, catalogue, "finished-work"));
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -96,6 +113,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/judge/fit/mowing", test_mowing);
   g_test_add_func ("/judge/fit/set-back", test_set_back);
   g_test_add_func ("/judge/fit/crown", test_crown);
+  g_test_add_func ("/judge/fit/tiers", test_tiers);
   g_test_add_func ("/judge/fit/machines", test_machines);
   return g_test_run ();
 }
