@@ -162,6 +162,27 @@ test_dimension_whole (void)
   g_assert_cmpuint (figure->items->len, ==, 0);
 }
 
+/* A short upright dimension has its text level beside it, between its two ends: its line
+ * stands at 50 + 6 = 56, and the text's middle lies further out still. */
+static void
+test_dimension_upright (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+  const SwItem *item;
+
+  sw_labels_dimension (labels, SW_LABEL_NEEDED,
+                       (SwLabelSpan){ 50.0, 27.0, 50.0, 20.0, -6.0 }, 2.5, NULL,
+                       "150 mm");
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+  item = figure_text (figure, "150 mm");
+  g_assert_nonnull (item);
+  g_assert_cmpfloat_with_epsilon (item->turn_rad, 0.0, 1e-9);
+  g_assert_cmpfloat (sw_figure_item_points (figure, item)->x_mm, >, 56.0);
+  g_assert_cmpfloat (sw_figure_item_points (figure, item)->y_mm, >, 20.0);
+  g_assert_cmpfloat (sw_figure_item_points (figure, item)->y_mm, <, 27.0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -174,5 +195,6 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/label-place/reserved", test_reserved);
   g_test_add_func ("/figure/label-place/crowd", test_crowd);
   g_test_add_func ("/figure/label-place/dimension-whole", test_dimension_whole);
+  g_test_add_func ("/figure/label-place/dimension-upright", test_dimension_upright);
   return g_test_run ();
 }
