@@ -91,8 +91,9 @@ figure_says (const SwFigure *figure, const char *object, const char *text)
   return FALSE;
 }
 
-/* The lime's name is too long to stand beside it. By hand, with s = 1.1180: box 2 s = 2.24 m down, 1 m and 1.12 m; tree 4.2 s = 4.70 m down,
- * 6.7 m along, 1.6 m and 1.79 m; headwall 7.5 s = 8.39 m down, 3.5 m and 1.68 m. */
+/* The lime's name is too long to stand beside it. By hand, with s = 1.1180: box 2 s =
+ * 2.24 m down, 1 m and 1.12 m; tree 4.2 s = 4.70 m down, 6.7 m along, 1.6 m and 1.79 m;
+ * headwall 7.5 s = 8.39 m down, 3.5 m and 1.68 m. */
 static void
 test_obstacle_words (void)
 {
