@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "report-tally.h"
+#include <slopewright/layout/along.h>
 
 #define TITLE_WIDTH 44
 
@@ -174,6 +175,35 @@ append_cut_list (GString *report, const SwResult *result, const SwTexts *texts,
     }
 }
 
+static void
+count_line (GString *report, const SwTexts *texts, const char *id, int count)
+{
+  g_autofree char *number = g_strdup_printf ("%d", count);
+
+  line (report, sw_texts_get (texts, id), number);
+}
+
+/* Short wide faces may take fewer rolls laid the other way; round crests cannot be. */
+static void
+append_along (GString *report, const SwResult *result, const SwTexts *texts,
+              SwNumberStyle style)
+{
+  SwAlongPlan plan;
+  g_autofree char *length = NULL;
+
+  for (guint f = 0; f < result->layout->n_faces; f++)
+    if (result->layout->faces[f].face->crest_form != SW_CREST_STRAIGHT)
+      return;
+  if (sw_along_new (result->layout, &plan) != SW_OK)
+    return;
+  length = sw_quantity_text (plan.length_m, SW_UNIT_M, style);
+  head (report, sw_texts_get (texts, "report.head.along"));
+  count_line (report, texts, "report.along.courses", plan.courses);
+  line (report, sw_texts_get (texts, "report.along.length"), length);
+  count_line (report, texts, "report.along.joints", plan.joints);
+  count_line (report, texts, "report.along.rolls", plan.rolls);
+}
+
 char *
 sw_report_tally_text (const SwResult *result, const SwTexts *texts, SwNumberStyle style)
 {
@@ -190,5 +220,6 @@ sw_report_tally_text (const SwResult *result, const SwTexts *texts, SwNumberStyl
       append_workings (report, result, prefix, texts, style);
     }
   append_cut_list (report, result, texts, style);
+  append_along (report, result, texts, style);
   return g_string_free (report, FALSE);
 }

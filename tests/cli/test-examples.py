@@ -74,8 +74,21 @@ def case_schema():
     return None
 
 
+def case_along():
+    """Worked by hand in kelpie-lane.expected.md; a round crest has no such comparison."""
+    def tail(name):
+        done = subprocess.run([SLOPEPACK, "tally", ROOT / "examples" / name], timeout=60,
+                              capture_output=True, check=True)
+        return done.stdout.decode().partition("To compare: laid along")[2]
+    for words in (r"Courses, the lowest first +4\n", r"with end laps +362\.10\sm\n",
+                  r"End laps +7\n", r"Rolls +8\n"):
+        assert re.search(words, tail("kelpie-lane.slope.json")), words
+    assert tail("quernby-heap.slope.json") == ""
+
+
 CASES = [("/examples/every-job-has-hand-work", case_every_job_has_hand_work),
-         ("/examples/schema", case_schema)]
+         ("/examples/schema", case_schema),
+         ("/examples/along", case_along)]
 CASES += [case_of(path, name, text)
           for path in sorted((ROOT / "examples").glob("*.expected.md"))
           for name, text in expected(path)]
