@@ -50,8 +50,9 @@ add_grids (SwWorking *working, const SwLayout *layout, const SwFaceLayout *face)
   for (guint i = 0; i < face->n_tiers; i++)
     {
       sw_working_part (working, "down", face->tiers[i].pin_down_m, SW_UNIT_M);
-      sw_working_part (working, "floor", face->tiers[i].density_floor_per_m2,
-                       SW_UNIT_PER_M2);
+      if (face->tiers[i].density_floor_per_m2 > 0.0)
+        sw_working_part (working, "floor", face->tiers[i].density_floor_per_m2,
+                         SW_UNIT_PER_M2);
     }
   sw_working_practice (working, "down_most", layout->practice, SW_PRACTICE_PIN_DOWN_M);
   sw_working_practice (working, "across_most", layout->practice,
