@@ -31,23 +31,6 @@ sw_canvas_kind_of_code (const char *code)
   return NULL;
 }
 
-double
-sw_canvas_ground_up_m (const SwFace *face, double out_m)
-{
-  const SwPoint *p = face->section;
-
-  if (face->n_section == 0)
-    return 0.0;
-  if (out_m <= p[0].x_m)
-    return p[0].y_m;
-  for (guint i = 1; i < face->n_section; i++)
-    if (out_m <= p[i].x_m)
-      return p[i - 1].y_m
-             + (p[i].y_m - p[i - 1].y_m) * (out_m - p[i - 1].x_m)
-                   / (p[i].x_m - p[i - 1].x_m);
-  return p[face->n_section - 1].y_m;
-}
-
 SwPoint
 sw_canvas_kind_from_plan (const SwCanvasKind *kind, const SwResult *result, guint face,
                           SwPoint plan)
@@ -55,7 +38,7 @@ sw_canvas_kind_from_plan (const SwCanvasKind *kind, const SwResult *result, guin
   const SwFace *of_job = g_ptr_array_index (result->job->faces, face);
 
   if (kind == &kinds[SW_CANVAS_SECTION])
-    return (SwPoint){ plan.y_m, sw_canvas_ground_up_m (of_job, plan.y_m) };
+    return (SwPoint){ plan.y_m, sw_face_up_m (of_job, plan.y_m) };
   if (kind == &kinds[SW_CANVAS_FACE_VIEW] && result->layout != NULL)
     return (SwPoint){ plan.x_m,
                       sw_ground_down_m (result->layout->faces[face].ground, plan) };

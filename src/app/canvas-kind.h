@@ -44,6 +44,3 @@ SwPoint sw_canvas_kind_from_plan (const SwCanvasKind *kind, const SwResult *resu
 /** The inverse; in the section the place along the crest stays unknown, 0. */
 SwPoint sw_canvas_kind_to_plan (const SwCanvasKind *kind, const SwResult *result,
                                 guint face, SwPoint world);
-
-/** Height of the ground at @out_m, its ends carried on level. */
-double sw_canvas_ground_up_m (const SwFace *face, double out_m);

@@ -175,7 +175,7 @@ static char *
 place_text (SwWindow *self, SwPoint plan, gboolean along_known)
 {
   SwNumberStyle style = sw_stage_style (self->stage);
-  double up_m = sw_canvas_ground_up_m (sw_stage_face (self->stage), plan.y_m);
+  double up_m = sw_face_up_m (sw_stage_face (self->stage), plan.y_m);
   g_autofree char *out = sw_quantity_text (plan.y_m, SW_UNIT_M, style);
   g_autofree char *up = sw_quantity_text (up_m, SW_UNIT_M, style);
   g_autofree char *along = sw_quantity_text (plan.x_m, SW_UNIT_M, style);

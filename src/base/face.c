@@ -284,3 +284,20 @@ sw_text_set (char **place, const char *text)
   *place = g_strdup (text != NULL ? text : "");
   g_free (old);
 }
+
+double
+sw_face_up_m (const SwFace *face, double out_m)
+{
+  const SwPoint *p = face->section;
+
+  if (face->n_section == 0)
+    return 0.0;
+  if (out_m <= p[0].x_m)
+    return p[0].y_m;
+  for (guint i = 1; i < face->n_section; i++)
+    if (out_m <= p[i].x_m)
+      return p[i - 1].y_m
+             + (p[i].y_m - p[i - 1].y_m) * (out_m - p[i - 1].x_m)
+                   / (p[i].x_m - p[i - 1].x_m);
+  return p[face->n_section - 1].y_m;
+}

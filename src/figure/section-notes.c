@@ -49,8 +49,8 @@ note_benches (SwDrawing *drawing)
     {
       double from_m = laid->tiers[t - 1].reach.out_to_m;
       double to_m = laid->tiers[t].reach.out_from_m, middle_m = (from_m + to_m) / 2.0;
-      SwPaperPoint at = sw_drawing_at (drawing, middle_m,
-                                       sw_section_ground_up_m (drawing->face, middle_m));
+      SwPaperPoint at =
+          sw_drawing_at (drawing, middle_m, sw_face_up_m (drawing->face, middle_m));
       SwLabelSpot spots[] = { { at.x_mm, at.y_mm + SW_SECTION_SOIL_MM + 3.0, 0.0 },
                               { at.x_mm - 8.0, at.y_mm + SW_SECTION_SOIL_MM + 6.5, 0.0 },
                               { at.x_mm, at.y_mm - 15.0, 0.0 } };

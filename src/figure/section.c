@@ -7,21 +7,6 @@
 /* Trenches smaller than this on paper are drawn this large, and the key says so. */
 #define LEAST_TRENCH_MM 1.5
 
-double
-sw_section_ground_up_m (const SwFace *face, double out_m)
-{
-  const SwPoint *p = face->section;
-
-  if (out_m <= p[0].x_m)
-    return p[0].y_m;
-  for (guint i = 1; i < face->n_section; i++)
-    if (out_m <= p[i].x_m)
-      return p[i - 1].y_m
-             + (p[i].y_m - p[i - 1].y_m) * (out_m - p[i - 1].x_m)
-                   / (p[i].x_m - p[i - 1].x_m);
-  return p[face->n_section - 1].y_m;
-}
-
 /* The ground line between two distances out, with the breaks between them. (element-
  * type SwPaperPoint) */
 static GArray *
@@ -29,8 +14,7 @@ ground_line (const SwDrawing *drawing, double from_m, double to_m)
 {
   const SwFace *face = drawing->face;
   GArray *line = g_array_new (FALSE, FALSE, sizeof (SwPaperPoint));
-  SwPaperPoint at =
-      sw_drawing_at (drawing, from_m, sw_section_ground_up_m (face, from_m));
+  SwPaperPoint at = sw_drawing_at (drawing, from_m, sw_face_up_m (face, from_m));
 
   g_array_append_val (line, at);
   for (guint i = 0; i < face->n_section; i++)
@@ -39,7 +23,7 @@ ground_line (const SwDrawing *drawing, double from_m, double to_m)
         at = sw_drawing_at (drawing, face->section[i].x_m, face->section[i].y_m);
         g_array_append_val (line, at);
       }
-  at = sw_drawing_at (drawing, to_m, sw_section_ground_up_m (face, to_m));
+  at = sw_drawing_at (drawing, to_m, sw_face_up_m (face, to_m));
   g_array_append_val (line, at);
   return line;
 }
@@ -92,9 +76,8 @@ trench_hole (const SwDrawing *drawing, double out_m, double width_m, double dept
   double depth = fmax (depth_m * mm_per_m, LEAST_TRENCH_MM);
   double near_m = out_m + width / mm_per_m, floor;
 
-  hole[0] = sw_drawing_at (drawing, out_m, sw_section_ground_up_m (drawing->face, out_m));
-  hole[3] =
-      sw_drawing_at (drawing, near_m, sw_section_ground_up_m (drawing->face, near_m));
+  hole[0] = sw_drawing_at (drawing, out_m, sw_face_up_m (drawing->face, out_m));
+  hole[3] = sw_drawing_at (drawing, near_m, sw_face_up_m (drawing->face, near_m));
   floor = fmax (hole[0].y_mm, hole[3].y_mm) + depth;
   hole[1] = (SwPaperPoint){ hole[0].x_mm, floor };
   hole[2] = (SwPaperPoint){ hole[3].x_mm, floor };

@@ -21,9 +21,6 @@ GArray *sw_section_stretches (const SwFace *face);
 /** Angle between two points, downhill positive. */
 double sw_section_fall_rad (const SwFace *face, guint from, guint to);
 
-/** Height of the section at a distance out; level beyond its ends. */
-double sw_section_ground_up_m (const SwFace *face, double out_m);
-
 /** Lengths and gradients above the ground, stretch by stretch or for the whole, and the fall line. */
 void sw_section_gradients (SwDrawing *drawing, const GArray *stretches);
 

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include <math.h>
+#include <slopewright/base/range.h>
 #include <slopewright/judge/labour.h>
 
 #define DECIMALS_MOST 4
@@ -14,24 +15,12 @@
 
 static const double coins[DECIMALS_MOST + 1] = { 1.0, 10.0, 100.0, 1000.0, 10000.0 };
 
-static gboolean
-is_size (double size)
-{
-  return isfinite (size) && size >= 0.0;
-}
-
-static gboolean
-is_positive (double size)
-{
-  return is_size (size) && size > 0.0;
-}
-
 SwStatus
 sw_man_days (double quantity, double unit, double man_hours, double difficulty,
              double *man_days)
 {
-  if (!is_size (quantity) || !is_positive (unit) || !is_size (man_hours)
-      || !is_positive (difficulty))
+  if (!sw_is_size (quantity) || !sw_is_positive (unit) || !sw_is_size (man_hours)
+      || !sw_is_positive (difficulty))
     return SW_E_RANGE;
   *man_days = quantity / unit * man_hours / SW_HOURS_PER_MAN_DAY * difficulty;
   return SW_OK;
@@ -40,7 +29,7 @@ sw_man_days (double quantity, double unit, double man_hours, double difficulty,
 SwStatus
 sw_day_equivalent (double hours, double *ratio)
 {
-  if (!is_positive (hours) || hours > 24.0)
+  if (!sw_is_positive (hours) || hours > 24.0)
     return SW_E_RANGE;
   *ratio = hours / SW_HOURS_PER_MAN_DAY;
   return SW_OK;
@@ -50,8 +39,8 @@ SwStatus
 sw_duration (double man_days, int crew, double availability, double day_equivalent,
              double *days)
 {
-  if (!is_size (man_days) || crew < 1 || !is_positive (availability) || availability > 1.0
-      || !is_positive (day_equivalent))
+  if (!sw_is_size (man_days) || crew < 1 || !sw_is_positive (availability)
+      || availability > 1.0 || !sw_is_positive (day_equivalent))
     return SW_E_RANGE;
   *days = man_days / crew / availability / day_equivalent;
   return SW_OK;
@@ -60,7 +49,7 @@ sw_duration (double man_days, int crew, double availability, double day_equivale
 SwStatus
 sw_crew_days (double quantity, double per_day, double *days)
 {
-  if (!is_size (quantity) || !is_positive (per_day))
+  if (!sw_is_size (quantity) || !sw_is_positive (per_day))
     return SW_E_RANGE;
   *days = quantity / per_day;
   return SW_OK;
@@ -69,7 +58,8 @@ sw_crew_days (double quantity, double per_day, double *days)
 SwStatus
 sw_man_hours (int people, double days, double hours_per_day, double *man_hours)
 {
-  if (people < 0 || !is_size (days) || !is_size (hours_per_day) || hours_per_day > 24.0)
+  if (people < 0 || !sw_is_size (days) || !sw_is_size (hours_per_day)
+      || hours_per_day > 24.0)
     return SW_E_RANGE;
   *man_hours = people * days * hours_per_day;
   return SW_OK;
@@ -78,7 +68,7 @@ sw_man_hours (int people, double days, double hours_per_day, double *man_hours)
 SwStatus
 sw_unit_hours (int people, double hours, double units, double *hours_per_unit)
 {
-  if (people < 0 || !is_size (hours) || !is_positive (units))
+  if (people < 0 || !sw_is_size (hours) || !sw_is_positive (units))
     return SW_E_RANGE;
   *hours_per_unit = people * hours / units;
   return SW_OK;
@@ -124,8 +114,8 @@ static gboolean
 are_lines (const SwPriceLine *lines, guint count, int decimals)
 {
   for (guint i = 0; i < count; i++)
-    if (!is_size (lines[i].quantity) || !is_size (lines[i].price)
-        || !is_size (lines[i].waste) || !is_amount (line_amount (&lines[i]), decimals))
+    if (!sw_is_size (lines[i].quantity) || !sw_is_size (lines[i].price)
+        || !sw_is_size (lines[i].waste) || !is_amount (line_amount (&lines[i]), decimals))
       return FALSE;
   return TRUE;
 }
@@ -133,8 +123,8 @@ are_lines (const SwPriceLine *lines, guint count, int decimals)
 static gboolean
 are_mark_ups (const SwMarkUps *mark_ups)
 {
-  return is_size (mark_ups->overhead) && is_size (mark_ups->profit)
-         && is_size (mark_ups->tax);
+  return sw_is_size (mark_ups->overhead) && sw_is_size (mark_ups->profit)
+         && sw_is_size (mark_ups->tax);
 }
 
 /* Sums are rounded too: adding hundredths leaves traces. */
@@ -160,7 +150,7 @@ sw_price (const SwPriceLine *lines, guint count, double mobilisation,
   double sum = 0.0, marked;
 
   if (!is_decimals (decimals) || !are_lines (lines, count, decimals)
-      || !is_size (mobilisation) || !are_mark_ups (mark_ups))
+      || !sw_is_size (mobilisation) || !are_mark_ups (mark_ups))
     return SW_E_RANGE;
   for (guint i = 0; i < count; i++)
     sum += round_to (line_amount (&lines[i]), decimals);

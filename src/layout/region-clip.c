@@ -160,20 +160,31 @@ sw_region_new (const SwPoint *outline, guint count, SwRegion **region)
   return SW_OK;
 }
 
+typedef GEOSGeometry *(*Combine) (GEOSContextHandle_t geos, const GEOSGeometry *a,
+                                  const GEOSGeometry *b);
+
+/* Takes both geometries. */
+static SwRegion *
+overlay (GEOSContextHandle_t geos, GEOSGeometry *a, GEOSGeometry *b, Combine function)
+{
+  GEOSGeometry *made = function (geos, a, b);
+  SwRegion *region = empty_region ();
+
+  if (made != NULL)
+    add_geometry (geos, region, made);
+  GEOSGeom_destroy_r (geos, made);
+  GEOSGeom_destroy_r (geos, a);
+  GEOSGeom_destroy_r (geos, b);
+  return region;
+}
+
 SwRegion *
 sw_region_clip (const SwRegion *region, SwRing window_ring)
 {
   GEOSContextHandle_t geos = GEOS_init_r ();
-  GEOSGeometry *window = ring_to_geos (geos, window_ring);
-  GEOSGeometry *whole = region_to_geos (geos, region);
-  GEOSGeometry *common = GEOSIntersection_r (geos, whole, window);
-  SwRegion *clipped = empty_region ();
+  SwRegion *clipped = overlay (geos, region_to_geos (geos, region),
+                               ring_to_geos (geos, window_ring), GEOSIntersection_r);
 
-  if (common != NULL)
-    add_geometry (geos, clipped, common);
-  GEOSGeom_destroy_r (geos, common);
-  GEOSGeom_destroy_r (geos, whole);
-  GEOSGeom_destroy_r (geos, window);
   GEOS_finish_r (geos);
   return clipped;
 }
@@ -189,22 +200,13 @@ sw_region_clip_box (const SwRegion *region, SwBox box)
   return sw_region_clip (region, (SwRing){ corners, G_N_ELEMENTS (corners) });
 }
 
-typedef GEOSGeometry *(*Combine) (GEOSContextHandle_t geos, const GEOSGeometry *a,
-                                  const GEOSGeometry *b);
-
 static SwRegion *
 combine (const SwRegion *a, const SwRegion *b, Combine function)
 {
   GEOSContextHandle_t geos = GEOS_init_r ();
-  GEOSGeometry *x = region_to_geos (geos, a), *y = region_to_geos (geos, b);
-  GEOSGeometry *made = function (geos, x, y);
-  SwRegion *region = empty_region ();
+  SwRegion *region =
+      overlay (geos, region_to_geos (geos, a), region_to_geos (geos, b), function);
 
-  if (made != NULL)
-    add_geometry (geos, region, made);
-  GEOSGeom_destroy_r (geos, made);
-  GEOSGeom_destroy_r (geos, x);
-  GEOSGeom_destroy_r (geos, y);
   GEOS_finish_r (geos);
   return region;
 }

@@ -266,6 +266,9 @@ void sw_zone_set_outline (SwZone *zone, const SwPoint *points, guint count);
 /** The zone of @face that holds the plan point, NULL where the face's own soil holds. */
 const SwZone *sw_face_zone_at (const SwFace *face, SwPoint plan);
 
+/** Height of the face's own section at @out_m; level beyond its ends, 0 without points. */
+double sw_face_up_m (const SwFace *face, double out_m);
+
 /** The face with that id, NULL if none. */
 SwFace *sw_job_face (const SwJob *job, const char *id);
 
