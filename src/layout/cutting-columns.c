@@ -1,84 +1,16 @@
 /* SPDX-License-Identifier: MIT */
 #include "cutting-columns.h"
+#include "cutting-knapsack.h"
 #include <math.h>
 #include <string.h>
 
 /* More kinds than this and the swaps do as well in less time. */
 #define MOST_KINDS 80
 #define MOST_PIVOTS 600
-#define KNAPSACK_STEPS 200000
 /* A filling must be worth so much more than a roll to enter the basis. */
 #define WORTH 1e-9
 /* Prices as whole numbers, for the proof. */
 #define PRICE_SCALE 1e6
-
-/* The dearest filling: bounded by demand, whole-number prices. */
-typedef struct
-{
-  const SwPieceKind *kinds;
-  guint n_kinds;
-  const gint64 *price;
-  guint *order; /* kinds by price per length, dearest first */
-  int *row, *best;
-  gint64 best_price;
-  int steps;
-} Knapsack;
-
-static int
-compare_rate (gconstpointer a, gconstpointer b, gpointer data)
-{
-  const Knapsack *sack = data;
-  guint x = *(const guint *) a, y = *(const guint *) b;
-  double rate_x = (double) sack->price[x] / (double) sack->kinds[x].length;
-  double rate_y = (double) sack->price[y] / (double) sack->kinds[y].length;
-
-  if (rate_x > rate_y || rate_x < rate_y)
-    return rate_x > rate_y ? -1 : 1;
-  return x < y ? -1 : 1;
-}
-
-static void
-grow (Knapsack *sack, guint at, gint64 room, gint64 price)
-{
-  guint kind;
-
-  if (price > sack->best_price)
-    {
-      sack->best_price = price;
-      memcpy (sack->best, sack->row, sack->n_kinds * sizeof (int));
-    }
-  if (at == sack->n_kinds || --sack->steps < 0)
-    return;
-  kind = sack->order[at];
-  /* Room times the best rate left, rounded up, is the most that can be added. */
-  if (price + (room * sack->price[kind]) / sack->kinds[kind].length + 1
-      <= sack->best_price)
-    return;
-  for (int n =
-           (int) MIN ((gint64) sack->kinds[kind].count, room / sack->kinds[kind].length);
-       n >= 0; n--)
-    {
-      sack->row[kind] = n;
-      grow (sack, at + 1, room - n * sack->kinds[kind].length,
-            price + n * sack->price[kind]);
-    }
-  sack->row[kind] = 0;
-}
-
-/* Returns whether the search was exhausted, so that best_price is a maximum. */
-static gboolean
-find_dearest (Knapsack *sack, gint64 capacity)
-{
-  for (guint k = 0; k < sack->n_kinds; k++)
-    sack->order[k] = k;
-  g_qsort_with_data (sack->order, (int) sack->n_kinds, sizeof (guint), compare_rate,
-                     sack);
-  memset (sack->row, 0, sack->n_kinds * sizeof (int));
-  sack->best_price = 0;
-  sack->steps = KNAPSACK_STEPS;
-  grow (sack, 0, capacity, 0);
-  return sack->steps >= 0;
-}
 
 typedef struct
 {
@@ -165,23 +97,19 @@ static gboolean
 settle (Basis *basis, const SwPieceKind *kinds, gint64 capacity, int *bound)
 {
   guint n = basis->n;
-  g_autofree gint64 *price = g_new (gint64, n);
-  g_autofree guint *order = g_new (guint, n);
-  g_autofree int *row = g_new (int, n);
-  g_autofree int *best = g_new0 (int, n);
-  Knapsack sack = { kinds, n, price, order, row, best, 0, 0 };
+  g_autoptr (SwKnapsack) sack = sw_knapsack_new (kinds, n);
 
   for (int i = 0; i < MOST_PIVOTS; i++)
     {
       gboolean exhausted;
 
-      prices (basis, price);
-      exhausted = find_dearest (&sack, capacity);
+      prices (basis, sack->price);
+      exhausted = sw_knapsack_fill (sack, capacity);
       if (exhausted)
-        *bound = MAX (*bound, proved_bound (kinds, n, price, sack.best_price));
-      if ((double) sack.best_price <= PRICE_SCALE * (1.0 + WORTH) + n)
+        *bound = MAX (*bound, proved_bound (kinds, n, sack->price, sack->best_price));
+      if ((double) sack->best_price <= PRICE_SCALE * (1.0 + WORTH) + n)
         return TRUE;
-      if (!pivot (basis, best))
+      if (!pivot (basis, sack->best))
         return FALSE;
     }
   return FALSE;
