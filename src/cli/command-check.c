@@ -7,7 +7,7 @@ static SlopepackExit run (char **argv);
 
 const SlopepackCommand slopepack_check = {
   "check",
-  "Print the findings and how each blanket type fits the job.",
+  "Print the findings, the nineteen checks, and how each blanket type fits the job.",
   "JOB",
   "Exit status 3 when there is a stop finding; with --strict a caution counts too.\n"
   "No finding is no proof that the slope is stable or the work without danger.",
@@ -19,11 +19,12 @@ print_findings (const SlopepackJob *opened)
 {
   g_autofree char *report =
       sw_report_findings (opened->result, opened->texts, opened->style);
-
+  g_autofree char *checks =
+      sw_report_checks (opened->result, opened->texts, opened->style);
   g_autofree char *choice =
       sw_report_choice (opened->result, opened->texts, opened->style);
-  g_autofree char *all =
-      g_strconcat (*report != '\0' ? report : "No findings.\n", "\n", choice, NULL);
+  g_autofree char *all = g_strconcat (*report != '\0' ? report : "No findings.\n", "\n",
+                                      checks, "\n", choice, NULL);
 
   return slopepack_print (all);
 }

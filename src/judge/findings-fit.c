@@ -1,14 +1,12 @@
 /* SPDX-License-Identifier: MIT */
 #include "findings-private.h"
+#include "laying-facts.h"
 #include <slopewright/base/count.h>
 #include <slopewright/base/gradient.h>
 
 /* WorkSafeBC OHSR 26.16 names 35 % (40 % for some machines) for forestry machines: from
  * there on a risk assessment and written procedures. Named here as an example. */
 #define MACHINE_RATIO 0.35
-
-/* A staple narrower than 1 in cuts: the least crown that agencies print. */
-#define CROWN_LEAST_M 0.025
 
 #define RATIO_TOLERANCE 1e-9
 
@@ -55,12 +53,12 @@ judge_crown (GPtrArray *findings, const SwTally *tally)
       SwFinding *finding;
 
       if (pin == NULL || !g_str_equal (pin->name_id, "pin.staple")
-          || sw_ticks (pin->crown_m) >= sw_ticks (CROWN_LEAST_M))
+          || sw_ticks (pin->crown_m) >= sw_ticks (SW_CROWN_LEAST_M))
         continue;
       finding =
           sw_finding_add (findings, SW_SEVERITY_CAUTION, "narrow-crown", "F10", -1, -1);
       sw_finding_number (finding, "crown", pin->crown_m, SW_UNIT_SMALL_M);
-      sw_finding_number (finding, "least", CROWN_LEAST_M, SW_UNIT_SMALL_M);
+      sw_finding_number (finding, "least", SW_CROWN_LEAST_M, SW_UNIT_SMALL_M);
       return;
     }
 }

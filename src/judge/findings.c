@@ -19,10 +19,6 @@
 #define FOOTING_HV 3.0
 #define STEEP_FOOTING_HV 1.5
 
-/* A bend inwards of less than this is the unevenness of a survey; advice of this
- * program. */
-#define HOLLOW_RAD 0.0872664625997165 /* 5 degrees */
-
 /* Ratios are compared with so much slack, as class tables print them. */
 #define RATIO_TOLERANCE 1e-3
 
@@ -156,50 +152,6 @@ judge_gradient (GPtrArray *findings, const SwLayout *layout, int face, int index
     }
 }
 
-/* Joints and slots are worth a look while laying. */
-static void
-judge_laying (GPtrArray *findings, const SwLayout *layout, int face_index, int index)
-{
-  const SwFaceLayout *face = &layout->faces[face_index];
-  const SwTier *tier = &face->tiers[index];
-  guint joints = 0;
-  SwFinding *finding;
-
-  for (guint r = tier->first_run; r < tier->first_run + tier->n_runs; r++)
-    joints += face->runs[r].n_pieces - 1;
-  if (joints > 0)
-    {
-      finding =
-          sw_finding_add (findings, SW_SEVERITY_NOTE, "joints", "F8", face_index, index);
-      sw_finding_number (finding, "joints", joints, SW_UNIT_COUNT);
-      sw_finding_number (finding, "end_lap", tier->end_lap_m, SW_UNIT_SMALL_M);
-    }
-  if (tier->slots > 0)
-    {
-      finding =
-          sw_finding_add (findings, SW_SEVERITY_NOTE, "slots", "F1", face_index, index);
-      sw_finding_number (finding, "slots", tier->slots, SW_UNIT_COUNT);
-    }
-}
-
-/* Whether what is covered as one has a hollow across the slope, over which a blanket
- * hangs free. The inner edge of a bench that splits the face has none: a tier ends
- * there. */
-static gboolean
-has_hollow (const SwFace *face, const SwReach *reach)
-{
-  for (guint i = reach->from_break + 1; i < reach->to_break; i++)
-    {
-      const SwPoint *p = &face->section[i];
-      double before = atan2 (p[-1].y_m - p[0].y_m, p[0].x_m - p[-1].x_m);
-      double after = atan2 (p[0].y_m - p[1].y_m, p[1].x_m - p[0].x_m);
-
-      if (before - after > HOLLOW_RAD)
-        return TRUE;
-    }
-  return FALSE;
-}
-
 static void
 judge_pin_length (GPtrArray *findings, const SwFaceLayout *face, int index, int zone)
 {
@@ -288,9 +240,6 @@ judge_face (GPtrArray *findings, const SwLayout *layout, int index)
   for (guint i = 0; i < face->n_tiers; i++)
     {
       judge_gradient (findings, layout, index, (int) i);
-      judge_laying (findings, layout, index, (int) i);
-      if (has_hollow (face->face, &face->tiers[i].reach))
-        sw_finding_add (findings, SW_SEVERITY_CAUTION, "bridging", "F2", index, (int) i);
     }
   judge_pins (findings, layout, index);
   judge_obstacles (findings, layout, index);
@@ -335,6 +284,7 @@ sw_findings_new (const SwLayout *layout, const SwTally *tally)
   judge_site (findings, layout->job);
   for (guint i = 0; i < layout->n_faces; i++)
     judge_face (findings, layout, (int) i);
+  sw_judge_laying (findings, layout);
   judge_material (findings, layout, tally);
   sw_judge_water (findings, layout);
   sw_judge_slides (findings, layout);

@@ -3,6 +3,7 @@
 
 #include <slopewright/base/number-text.h>
 #include <slopewright/base/texts.h>
+#include <slopewright/judge/checks.h>
 #include <slopewright/judge/result.h>
 
 /* The same contents as text, for terminals and other programs. All (transfer full). */
@@ -36,6 +37,13 @@ char *sw_report_findings (const SwResult *result, const SwTexts *texts,
                           SwNumberStyle style);
 
 /**
+ * The nineteen checks, F1 to F19: what speaks, what was looked at, what is to be asked; ""
+ * where the job cannot be laid out.
+ */
+char *sw_report_checks (const SwResult *result, const SwTexts *texts,
+                        SwNumberStyle style);
+
+/**
  * Every blanket type against what the job asks for, as a table: meets or does not, with
  * the number. A list, never a recommendation.
  */
@@ -56,3 +64,11 @@ char *sw_report_input_origin (const SwInput *input, const SwTexts *texts);
 char *sw_report_finding_title (const SwFinding *finding, const SwTexts *texts);
 char *sw_report_finding_text (const SwResult *result, const SwFinding *finding,
                               const SwTexts *texts, SwNumberStyle style);
+
+/** What a check looked at, one sentence with its numbers. */
+char *sw_report_check_looked (const SwCheck *check, const SwTexts *texts,
+                              SwNumberStyle style);
+/** "Ask on the site visit: …", one for each open fact; (element-type utf8), then NULL. */
+char **sw_report_check_asks (const SwCheck *check, const SwTexts *texts);
+/** How it stands: the worst severity that speaks, or "nothing found", or "not known". */
+const char *sw_report_check_state (const SwCheck *check, const SwTexts *texts);
