@@ -55,7 +55,7 @@ const SwField sw_face_fields[] = {
   FACE_VALUE (length_error_m, N_ ("Length error ±"), N_ ("Change Length Error"),
               SW_UNIT_M, 0.0, 10.0),
   FACE_VALUE (angle_error_rad, N_ ("Angle error ±"), N_ ("Change Angle Error"),
-              SW_UNIT_RAD, 0.0, G_PI / 9.0),
+              SW_UNIT_ANGLE, 0.0, G_PI / 9.0),
   { .kind = SW_FIELD_END },
 };
 

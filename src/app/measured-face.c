@@ -62,10 +62,11 @@ tapes_text (const SwMeasured *measured, SwNumberStyle style)
   diagonal = diagonal_text (&shape, style);
   if (shape.sharpest_rad >= SHARPEST_RAD && shape.flattest_rad <= FLATTEST_RAD)
     return g_strconcat ("\n", diagonal, NULL);
-  return g_strconcat ("\n", diagonal, "\n",
-                      _ ("Two tapes meet at less than 30° or more than 120°: a small slip "
-                         "moves that corner far."),
-                      NULL);
+  return g_strconcat (
+      "\n", diagonal, "\n",
+      _ ("Two tapes meet at less than 30° or more than 120°: a small slip "
+         "moves that corner far."),
+      NULL);
 }
 
 static char *
@@ -95,8 +96,8 @@ sw_measured_text (const SwMeasured *measured, SwNumberStyle style, gboolean *fit
       SwPoint crest = face->section[0], toe = face->section[1];
       g_autofree char *length = sw_quantity_text (
           hypot (toe.x_m - crest.x_m, crest.y_m - toe.y_m), SW_UNIT_M, style);
-      g_autofree char *gradient = sw_gradient_text (
-          atan2 (crest.y_m - toe.y_m, toe.x_m - crest.x_m), style);
+      g_autofree char *gradient =
+          sw_gradient_text (atan2 (crest.y_m - toe.y_m, toe.x_m - crest.x_m), style);
       g_autofree char *area = sw_quantity_text (
           sw_ground_area_m2 (ground, (SwRing){ face->outline, face->n_outline }),
           SW_UNIT_M2, style);

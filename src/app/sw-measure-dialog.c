@@ -14,8 +14,8 @@ typedef struct
 {
   const char *label;
   SwUnit unit;
-  gsize offset;        /* of a double in SwMeasured */
-  gboolean or_zero;    /* may be left out */
+  gsize offset;           /* of a double in SwMeasured */
+  gboolean or_zero;       /* may be left out */
   gboolean of[HOW_COUNT]; /* asked for, by SwObtained */
 } Question;
 
@@ -184,11 +184,11 @@ make_sketch (SwMeasureDialog *self)
   gtk_drawing_area_set_content_width (GTK_DRAWING_AREA (sketch), 300);
   gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (sketch), 160);
   gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (sketch), draw_sketch, self, NULL);
-  gtk_accessible_update_property (
-      GTK_ACCESSIBLE (sketch), GTK_ACCESSIBLE_PROPERTY_LABEL,
-      _ ("The four corners, seen from the toe looking up: A left and B right on the crest, "
-         "C right and D left at the toe"),
-      -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (sketch), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("The four corners, seen from the toe looking up: A "
+                                     "left and B right on the crest, "
+                                     "C right and D left at the toe"),
+                                  -1);
   return sketch;
 }
 
@@ -301,9 +301,10 @@ sw_measure_dialog_init (SwMeasureDialog *self)
 GtkWidget *
 sw_measure_dialog_new (GtkWindow *parent, SwStage *stage, SwObtained how)
 {
-  SwMeasureDialog *self = g_object_new (
-      SW_TYPE_MEASURE_DIALOG, "transient-for", parent, "modal", TRUE, "title",
-      _ ("Shape from Measurements"), "resizable", FALSE, "destroy-with-parent", TRUE, NULL);
+  SwMeasureDialog *self =
+      g_object_new (SW_TYPE_MEASURE_DIALOG, "transient-for", parent, "modal", TRUE,
+                    "title", _ ("Shape from Measurements"), "resizable", FALSE,
+                    "destroy-with-parent", TRUE, NULL);
 
   self->stage = g_object_ref (stage);
   self->measured = sw_measured_from_face (sw_stage_face (stage));

@@ -4,6 +4,7 @@
 #include <glib/gi18n.h>
 #include <string.h>
 
+#include "gradient-parse.h"
 #include "length-text.h"
 #include "number-scan.h"
 
@@ -17,53 +18,36 @@ typedef struct
   double si;
 } Suffix;
 
+/* Beside the unit that a field shows, in either system. */
 static const Suffix suffixes[] = {
-  { SW_UNIT_PERCENT, "%", 0.01 },
-  { SW_UNIT_RAD, "°", G_PI / 180.0 },
-  { SW_UNIT_RAD, "degrees", G_PI / 180.0 },
-  { SW_UNIT_RAD, "degree", G_PI / 180.0 },
-  { SW_UNIT_RAD, "deg", G_PI / 180.0 },
-  { SW_UNIT_HV, "H:1V", 1.0 },
-  { SW_UNIT_HV, ":1", 1.0 },
-  { SW_UNIT_PER_M2, "/m²", 1.0 },
+  { SW_UNIT_ANGLE, "degrees", G_PI / 180.0 },
+  { SW_UNIT_ANGLE, "degree", G_PI / 180.0 },
+  { SW_UNIT_ANGLE, "deg", G_PI / 180.0 },
   { SW_UNIT_PER_M2, "/m2", 1.0 },
-  { SW_UNIT_PER_M2, "/yd²", 1.0 / SW_M2_PER_YD2 },
   { SW_UNIT_PER_M2, "/yd2", 1.0 / SW_M2_PER_YD2 },
   { SW_UNIT_KG_PER_M2, "kg/m²", 1.0 },
   { SW_UNIT_KG_PER_M2, "kg/m2", 1.0 },
-  { SW_UNIT_KG_PER_M2, "g/m²", 0.001 },
   { SW_UNIT_KG_PER_M2, "g/m2", 0.001 },
   { SW_UNIT_KG_PER_M2, "kg/ha", 1.0 / SW_M2_PER_HA },
-  { SW_UNIT_KG_PER_M2, "lb/1000 ft²", KG_PER_M2_PER_LB_PER_1000_FT2 },
   { SW_UNIT_KG_PER_M2, "lb/1000 ft2", KG_PER_M2_PER_LB_PER_1000_FT2 },
   { SW_UNIT_KG_PER_M2, "lb/acre", KG_PER_M2_PER_LB_PER_ACRE },
   { SW_UNIT_KG_PER_M2, "lb/ac", KG_PER_M2_PER_LB_PER_ACRE },
   { SW_UNIT_MONTH, "months", 1.0 },
-  { SW_UNIT_MONTH, "mo", 1.0 },
   { SW_UNIT_DAY, "days", 1.0 },
   { SW_UNIT_DAY, "day", 1.0 },
-  { SW_UNIT_DAY, "d", 1.0 },
   { SW_UNIT_HOUR, "hours", 1.0 },
-  { SW_UNIT_HOUR, "h", 1.0 },
+  { SW_UNIT_M2, "m2", 1.0 },
+  { SW_UNIT_M2, "ft²", SW_M2_PER_FT2 },
+  { SW_UNIT_M2, "ft2", SW_M2_PER_FT2 },
+  { SW_UNIT_M3, "m3", 1.0 },
+  { SW_UNIT_N_PER_M3, "kN/m3", 1000.0 },
 };
 
 /* SI of 1 as the reader's fields show it. */
 static double
 bare_si (SwUnit unit, SwUnitSystem units)
 {
-  switch (unit)
-    {
-    case SW_UNIT_PERCENT:
-      return 0.01;
-    case SW_UNIT_RAD:
-      return G_PI / 180.0;
-    case SW_UNIT_PER_M2:
-      return units == SW_UNITS_US ? 1.0 / SW_M2_PER_YD2 : 1.0;
-    case SW_UNIT_KG_PER_M2:
-      return units == SW_UNITS_US ? KG_PER_M2_PER_LB_PER_1000_FT2 : 0.001;
-    default:
-      return 1.0;
-    }
+  return 1.0 / sw_quantity_per_si (unit, units);
 }
 
 static double
@@ -73,6 +57,10 @@ scan_suffix (SwScan *scan, SwUnit unit)
   for (gsize i = 0; i < G_N_ELEMENTS (suffixes); i++)
     if (suffixes[i].unit == unit && sw_scan_word (scan, suffixes[i].word))
       return suffixes[i].si;
+  for (SwUnitSystem units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
+    if (*sw_quantity_unit (unit, units) != '\0'
+        && sw_scan_word (scan, sw_quantity_unit (unit, units)))
+      return bare_si (unit, units);
   return bare_si (unit, scan->style.units);
 }
 
@@ -85,6 +73,8 @@ sw_value_parse (const char *text, SwUnit unit, SwNumberStyle style, double *valu
 
   if (unit == SW_UNIT_M || unit == SW_UNIT_SMALL_M)
     return sw_length_parse (text, unit, style, value, problem);
+  if (unit == SW_UNIT_RAD || unit == SW_UNIT_HV)
+    return sw_gradient_parse (text, unit, style, value, problem);
   if (sw_scan_at_end (&scan))
     {
       *problem = g_strdup (_ ("Type a number."));
@@ -146,7 +136,8 @@ char *
 sw_value_edit_text (double value, SwUnit unit, SwNumberStyle style)
 {
   const char *symbol = edit_unit (unit, style.units);
-  gboolean joined = unit == SW_UNIT_HV || unit == SW_UNIT_RAD || *symbol == '\0';
+  gboolean joined = unit == SW_UNIT_HV || unit == SW_UNIT_RAD || unit == SW_UNIT_ANGLE
+                    || *symbol == '\0';
   double shown = value;
   g_autofree char *digits = NULL;
 

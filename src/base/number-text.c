@@ -246,6 +246,12 @@ sw_quantity_text (double value, SwUnit unit, SwNumberStyle style)
                       symbol, NULL);
 }
 
+double
+sw_quantity_per_si (SwUnit unit, SwUnitSystem units)
+{
+  return display_of (unit, units)->per_si;
+}
+
 const char *
 sw_quantity_unit (SwUnit unit, SwUnitSystem units)
 {

@@ -138,6 +138,18 @@ test_other_values (void)
     { "2:1", SW_UNIT_HV, SW_UNITS_METRIC, 2.0 },
     { "2.5H:1V", SW_UNIT_HV, SW_UNITS_METRIC, 2.5 },
     { "3", SW_UNIT_HV, SW_UNITS_METRIC, 3.0 },
+    { "1V:2H", SW_UNIT_HV, SW_UNITS_METRIC, 2.0 },
+    { "50 %", SW_UNIT_HV, SW_UNITS_METRIC, 2.0 },
+    { "45°", SW_UNIT_HV, SW_UNITS_METRIC, 1.0 },
+    { "2:1", SW_UNIT_RAD, SW_UNITS_METRIC, 0.463647609001 }, /* atan 1/2 */
+    { "50 %", SW_UNIT_RAD, SW_UNITS_US, 0.463647609001 },
+    { "0.5:1", SW_UNIT_RAD, SW_UNITS_US, 1.107148717794 }, /* atan 2 */
+    { "1.5H:1V", SW_UNIT_RAD, SW_UNITS_US, 0.588002603548 },
+    { "2.5", SW_UNIT_ANGLE, SW_UNITS_METRIC, 0.043633231300 },
+    { "25 mm/h", SW_UNIT_RAIN, SW_UNITS_METRIC, 0.025 / 3600.0 },
+    { "1 in/h", SW_UNIT_RAIN, SW_UNITS_METRIC, 0.0254 / 3600.0 },
+    { "1.5 lb/ft²", SW_UNIT_PA, SW_UNITS_US, 1.5 * 47.880258980335840 },
+    { "17 kN/m³", SW_UNIT_N_PER_M3, SW_UNITS_US, 17000.0 },
     { "4.5 g/m²", SW_UNIT_KG_PER_M2, SW_UNITS_METRIC, 0.0045 },
     { "4,5", SW_UNIT_KG_PER_M2, SW_UNITS_METRIC, 0.0045 },
     { "45 kg/ha", SW_UNIT_KG_PER_M2, SW_UNITS_US, 0.0045 },
@@ -167,7 +179,9 @@ test_other_refusals (void)
     SwUnit unit;
   } rows[] = { { "85 m", SW_UNIT_PERCENT }, { "1:2", SW_UNIT_HV },
                { "2:1:1", SW_UNIT_HV },     { "x", SW_UNIT_RAD },
-               { "26.6 %", SW_UNIT_RAD },   { "", SW_UNIT_PERCENT },
+               { "1:2", SW_UNIT_RAD },      { "", SW_UNIT_PERCENT },
+               { "2H:1H", SW_UNIT_RAD },    { "2V:1", SW_UNIT_HV },
+               { "2.5:1", SW_UNIT_ANGLE },  { "26.6 m", SW_UNIT_RAD },
                { "-5", SW_UNIT_PERCENT } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -203,6 +217,10 @@ test_round_trip (void)
     { SW_UNIT_HV, 2.5, 1e-9 },           { SW_UNIT_KG_PER_M2, 0.0045, 3e-6 },
     { SW_UNIT_PER_M2, 1.35, 1e-3 },      { SW_UNIT_DAY, 14.0, 1e-9 },
     { SW_UNIT_HOUR, 24.0, 1e-9 },        { SW_UNIT_RATIO, 1.25, 1e-9 },
+    { SW_UNIT_ANGLE, 0.0174533, 1e-5 },  { SW_UNIT_RAIN, 0.025 / 3600.0, 1e-8 },
+    { SW_UNIT_PA, 84.0, 0.03 },          { SW_UNIT_N_PER_M3, 17000.0, 0.6 },
+    { SW_UNIT_M2, 12.5, 1e-3 },          { SW_UNIT_M3, 3.25, 1e-3 },
+    { SW_UNIT_KG, 23.0, 1e-3 },          { SW_UNIT_M_PER_S, 12.0, 1e-3 },
   };
 
   for (gsize s = 0; s < G_N_ELEMENTS (styles); s++)

@@ -40,6 +40,9 @@ char *sw_quantity_number (double value, SwUnit unit, SwNumberStyle style);
 /** The unit alone as in a column head: "m", "ft", "mm"; "" for counts. */
 const char *sw_quantity_unit (SwUnit unit, SwUnitSystem units);
 
+/** What 1 in SI is in the unit that sw_quantity_unit() names: 1000 for mm. */
+double sw_quantity_per_si (SwUnit unit, SwUnitSystem units);
+
 /**
  * "2H:1V · 26.6° · 50 %", always in this order. @angle_rad in [0, pi/2); level
  * ground has no ratio: "– · 0.0° · 0 %".
