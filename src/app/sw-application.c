@@ -20,6 +20,7 @@ add_window (SwApplication *self)
 {
   SwWindow *window = sw_window_new (GTK_APPLICATION (self), self->stock);
 
+  sw_window_show_start (window);
   gtk_window_present (GTK_WINDOW (window));
   return window;
 }

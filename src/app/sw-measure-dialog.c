@@ -26,7 +26,7 @@ static const Question questions[] = {
   { N_ ("Run on plan"), SW_UNIT_M, MEASURED (run_m), FALSE, { 0, 0, 1, 0 } },
   { N_ ("Rise"), SW_UNIT_M, MEASURED (rise_m), FALSE, { 0, 1, 1, 0 } },
   { N_ ("Gradient"), SW_UNIT_HV, MEASURED (hv), FALSE, { 0, 1, 0, 0 } },
-  { N_ ("Angle or gradient"), SW_UNIT_RAD, MEASURED (angle_rad), FALSE, { 1, 0, 0, 1 } },
+  { N_ ("Angle or gradient"), SW_UNIT_RAD, MEASURED (angle_rad), FALSE, { 1, 0, 0, 0 } },
   { N_ ("Width along the crest"), SW_UNIT_M, MEASURED (width_m), FALSE, { 1, 1, 1, 0 } },
   { N_ ("Crest, A to B"), SW_UNIT_M, MEASURED (sides.ab_m), FALSE, { 0, 0, 0, 1 } },
   { N_ ("Right side, B to C"), SW_UNIT_M, MEASURED (sides.bc_m), FALSE, { 0, 0, 0, 1 } },
@@ -34,6 +34,7 @@ static const Question questions[] = {
   { N_ ("Left side, D to A"), SW_UNIT_M, MEASURED (sides.da_m), FALSE, { 0, 0, 0, 1 } },
   { N_ ("Diagonal, A to C"), SW_UNIT_M, MEASURED (sides.ac_m), FALSE, { 0, 0, 0, 1 } },
   { N_ ("Check, B to D"), SW_UNIT_M, MEASURED (sides.bd_m), TRUE, { 0, 0, 0, 1 } },
+  { N_ ("Angle or gradient"), SW_UNIT_RAD, MEASURED (angle_rad), FALSE, { 0, 0, 0, 1 } },
 };
 
 typedef struct
@@ -84,6 +85,18 @@ on_committed (Row *row, double value)
 {
   G_STRUCT_MEMBER (double, &row->dialog->measured, row->question->offset) = value;
   refresh (row->dialog);
+}
+
+/* Typing begins at once. */
+static void
+focus_first (SwMeasureDialog *self)
+{
+  for (gsize i = 0; i < G_N_ELEMENTS (questions); i++)
+    if (questions[i].of[self->measured.how])
+      {
+        gtk_widget_grab_focus (self->rows[i].entry);
+        return;
+      }
 }
 
 static void
@@ -164,6 +177,7 @@ draw_sketch (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer 
   for (guint i = 0; i < 4; i++)
     cairo_line_to (cr, x[i], y[i]);
   cairo_close_path (cr);
+  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   cairo_set_line_width (cr, 2.0);
   cairo_stroke (cr);
   cairo_set_dash (cr, (double[]){ 5.0, 4.0 }, 2, 0.0);
@@ -313,6 +327,7 @@ sw_measure_dialog_new (GtkWindow *parent, SwStage *stage, SwObtained how)
   make_header (self);
   make_contents (self);
   refresh (self);
+  focus_first (self);
   return GTK_WIDGET (self);
 }
 

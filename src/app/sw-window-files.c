@@ -37,6 +37,14 @@ tell_file (SwWindow *self, const char *format, GFile *file)
   sw_stage_tell (self->stage, message);
 }
 
+void
+sw_window_fit (SwWindow *self)
+{
+  sw_window_leave_start (self);
+  for (guint i = 0; i < SW_CANVAS_KIND_COUNT; i++)
+    sw_canvas_fit (sw_canvas_pane_canvas (self->panes[i]));
+}
+
 gboolean
 sw_window_load (SwWindow *self, GFile *file)
 {
@@ -49,10 +57,21 @@ sw_window_load (SwWindow *self, GFile *file)
       return FALSE;
     }
   remember_recent (file);
-  for (guint i = 0; i < SW_CANVAS_KIND_COUNT; i++)
-    sw_canvas_fit (sw_canvas_pane_canvas (self->panes[i]));
+  sw_window_fit (self);
   tell_file (self, _ ("Opened %s"), file);
   return TRUE;
+}
+
+void
+sw_window_load_copy (SwWindow *self, GFile *file)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (sw_document_load_copy (document_of (self), file, &error))
+    sw_window_fit (self);
+  else
+    sw_dialogs_error (GTK_WINDOW (self), _ ("The job could not be opened"),
+                      error->message);
 }
 
 static void

@@ -1,10 +1,13 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
+#include <slopewright/document/draft.h>
+
 #include "sw-canvas-pane.h"
 #include "sw-findings-list.h"
 #include "sw-inspector.h"
 #include "sw-preview.h"
+#include "sw-start-page.h"
 #include "sw-window.h"
 
 struct _SwWindow
@@ -13,6 +16,8 @@ struct _SwWindow
   SwStage *stage;
   SwCanvasPane *panes[SW_CANVAS_KIND_COUNT];
   SwTallyBar *tally;
+  SwStartPage *start;
+  SwDraft *draft;
 
   /* from the template */
   GtkLabel *title, *subtitle, *status, *place, *problem;
@@ -32,3 +37,13 @@ void sw_window_install_file_actions (GtkWidgetClass *klass);
 
 /** Save; asks for a name when there is none. */
 void sw_window_save (SwWindow *window);
+
+/** Show all of the drawings, and leave the start page. */
+void sw_window_fit (SwWindow *window);
+void sw_window_leave_start (SwWindow *window);
+
+/** Load a job without keeping its file; trouble is told in a dialog. */
+void sw_window_load_copy (SwWindow *window, GFile *file);
+
+/** Actions of the start page, and win.measure. */
+void sw_window_install_start_actions (GtkWidgetClass *klass);

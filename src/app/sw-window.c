@@ -291,6 +291,7 @@ sw_window_dispose (GObject *object)
   SwWindow *self = SW_WINDOW (object);
 
   gtk_widget_dispose_template (GTK_WIDGET (self), SW_TYPE_WINDOW);
+  g_clear_object (&self->draft);
   g_clear_object (&self->stage);
   G_OBJECT_CLASS (sw_window_parent_class)->dispose (object);
 }
@@ -342,6 +343,7 @@ sw_window_class_init (SwWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.redo", NULL, redo_action);
   gtk_widget_class_install_action (widget_class, "win.show-view", "s", show_view_action);
   sw_window_install_file_actions (widget_class);
+  sw_window_install_start_actions (widget_class);
 }
 
 static void
@@ -366,6 +368,8 @@ add_parts (SwWindow *self)
   GtkWidget *findings = sw_findings_list_new ();
 
   add_panes (self);
+  self->start = SW_START_PAGE (sw_start_page_new ());
+  gtk_stack_add_named (self->views, GTK_WIDGET (self->start), "start");
   self->tally = SW_TALLY_BAR (sw_tally_bar_new ());
   sw_tally_bar_set_stage (self->tally, self->stage);
   gtk_box_append (self->tally_room, GTK_WIDGET (self->tally));
@@ -402,7 +406,9 @@ sw_window_new (GtkApplication *app, const SwStock *stock)
 {
   SwWindow *self = g_object_new (SW_TYPE_WINDOW, "application", app, NULL);
   g_autoptr (SwDocument) document = sw_document_new (stock->catalogue, NULL);
+  g_autofree char *drafts = sw_draft_folder ();
 
+  self->draft = sw_draft_new (document, drafts);
   self->stage = sw_stage_new (document, stock);
   add_parts (self);
   listen (self);

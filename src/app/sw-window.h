@@ -23,3 +23,6 @@ gboolean sw_window_is_fresh (SwWindow *window);
 
 /** Read @file; a failure is shown in words and leaves everything as it was. */
 gboolean sw_window_load (SwWindow *window, GFile *file);
+
+/** Let the window begin with the start page instead of the drawings. */
+void sw_window_show_start (SwWindow *window);

@@ -278,22 +278,37 @@ set_file (SwDocument *self, GFile *file)
     g_object_notify_by_pspec (G_OBJECT (self), properties[PROP_FILE]);
 }
 
-gboolean
-sw_document_load (SwDocument *self, GFile *file, GError **error)
+static void
+take (SwDocument *self, SwJob *job, GFile *file)
 {
-  g_autoptr (SwJob) job = sw_job_load (file, error);
-  Shown before;
+  Shown before = remember (self);
 
-  if (job == NULL)
-    return FALSE;
-  before = remember (self);
   g_clear_pointer (&self->preview, sw_job_unref);
   sw_steps_free (self->steps);
   self->steps = sw_steps_new (job);
   set_file (self, file);
   recompute (self);
   tell (self, before);
-  return TRUE;
+}
+
+gboolean
+sw_document_load (SwDocument *self, GFile *file, GError **error)
+{
+  g_autoptr (SwJob) job = sw_job_load (file, error);
+
+  if (job != NULL)
+    take (self, job, file);
+  return job != NULL;
+}
+
+gboolean
+sw_document_load_copy (SwDocument *self, GFile *file, GError **error)
+{
+  g_autoptr (SwJob) job = sw_job_load (file, error);
+
+  if (job != NULL)
+    take (self, job, NULL);
+  return job != NULL;
 }
 
 gboolean

@@ -51,4 +51,6 @@ char *sw_document_title (SwDocument *document); /* job or file name; (transfer f
 
 /** Reading never touches the document until it has fully succeeded. */
 gboolean sw_document_load (SwDocument *document, GFile *file, GError **error);
+/** The same without keeping the file: saving asks for a name. */
+gboolean sw_document_load_copy (SwDocument *document, GFile *file, GError **error);
 gboolean sw_document_save (SwDocument *document, GFile *file, GError **error);

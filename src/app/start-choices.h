@@ -1,0 +1,18 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <gtk/gtk.h>
+
+/** A job file that can be opened from the start page. */
+typedef struct
+{
+  char *name; /* as people know it */
+  char *note; /* where it stands, or what it shows */
+  GFile *file;
+} SwStartChoice;
+
+/** Jobs opened before that are still there, newest first, at most @most. (transfer full) (element-type SwStartChoice) */
+GPtrArray *sw_start_recent (guint most);
+
+/** Jobs that come with the program. (transfer full) (element-type SwStartChoice) */
+GPtrArray *sw_start_examples (void);

@@ -1,0 +1,144 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include <glib/gstdio.h>
+#include <math.h>
+
+#include "measured-face.h"
+#include "start-choices.h"
+#include "sw-measure-dialog.h"
+#include "sw-value-entry.h"
+#include "sw-window.h"
+
+typedef struct
+{
+  SwStock *stock;
+  SwWindow *window;
+  SwStage *stage;
+  SwDocument *document;
+} Fixture;
+
+static void
+set_up (Fixture *f, gconstpointer data)
+{
+  f->stock = sw_stock_new (NULL);
+  f->window = sw_window_new (NULL, f->stock);
+  f->stage = sw_window_stage (f->window);
+  f->document = sw_stage_document (f->stage);
+}
+
+static void
+tear_down (Fixture *f, gconstpointer data)
+{
+  gtk_window_destroy (GTK_WINDOW (f->window));
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
+  sw_stock_free (f->stock);
+}
+
+static void
+type (SwMeasureDialog *dialog, guint field, const char *text)
+{
+  SwValueEntry *entry = SW_VALUE_ENTRY (sw_measure_dialog_field (dialog, field));
+
+  gtk_editable_set_text (GTK_EDITABLE (sw_value_entry_field (entry)), text);
+  g_assert_true (sw_value_entry_commit (entry));
+}
+
+/* 13 m taped at 5 in 12 (a 5-12-13 triangle): run 12, rise 5; one step, undone in one. */
+static void
+test_taped (Fixture *f, gconstpointer data)
+{
+  SwMeasureDialog *dialog = SW_MEASURE_DIALOG (
+      sw_measure_dialog_new (GTK_WINDOW (f->window), f->stage, SW_OBTAINED_TAPED_ANGLE));
+  const SwFace *face;
+
+  type (dialog, 0, "13 m");
+  type (dialog, 4, "12H:5V");
+  type (dialog, 5, "30");
+  sw_measure_dialog_use (dialog);
+  face = sw_stage_face (f->stage);
+  g_assert_cmpfloat_with_epsilon (face->section[0].y_m, 5.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (face->section[1].x_m, 12.0, 1e-9);
+  g_assert_cmpint (face->obtained, ==, SW_OBTAINED_TAPED_ANGLE);
+  g_assert_cmpfloat_with_epsilon (sw_stage_result (f->stage)->tally->areas.net_m2, 390.0,
+                                  1e-6);
+  sw_document_undo (f->document);
+  g_assert_false (sw_document_can_undo (f->document));
+}
+
+/* The numbers a dialog begins with give the face back. */
+static void
+test_begins_with_the_face (void)
+{
+  g_autoptr (SwJob) job = sw_job_new_default ();
+  const SwFace *face = g_ptr_array_index (job->faces, 0);
+  SwFace *again = sw_face_copy (face);
+
+  for (SwObtained how = SW_OBTAINED_TAPED_ANGLE; how <= SW_OBTAINED_TAPED_SHAPE; how++)
+    {
+      SwMeasured measured = sw_measured_from_face (face);
+
+      measured.how = how;
+      g_assert_cmpint (sw_measured_shape (&measured, again), ==, SW_OK);
+      for (guint i = 0; i < face->n_section; i++)
+        {
+          g_assert_cmpfloat_with_epsilon (again->section[i].x_m, face->section[i].x_m,
+                                          1e-9);
+          g_assert_cmpfloat_with_epsilon (again->section[i].y_m, face->section[i].y_m,
+                                          1e-9);
+        }
+    }
+  sw_face_free (again);
+}
+
+/* Tapes that do not meet are told, and nothing changes. */
+static void
+test_tapes_do_not_meet (Fixture *f, gconstpointer data)
+{
+  SwMeasureDialog *dialog = SW_MEASURE_DIALOG (
+      sw_measure_dialog_new (GTK_WINDOW (f->window), f->stage, SW_OBTAINED_TAPED_SHAPE));
+
+  type (dialog, 6, "100");
+  g_assert_nonnull (strstr (sw_measure_dialog_message (dialog), "do not meet"));
+  sw_measure_dialog_use (dialog);
+  g_assert_false (sw_document_can_undo (f->document));
+  gtk_window_destroy (GTK_WINDOW (dialog));
+}
+
+/* Every example opens from the start page, as a job that is not saved yet. */
+static void
+test_examples (Fixture *f, gconstpointer data)
+{
+  g_autoptr (GPtrArray) examples = sw_start_examples ();
+  g_autoptr (GDir) dir = g_dir_open (EXAMPLES_DIR, 0, NULL);
+  const char *base;
+  guint files = 0;
+
+  while ((base = g_dir_read_name (dir)) != NULL)
+    files += g_str_has_suffix (base, ".slope.json");
+  g_assert_cmpuint (examples->len, ==, files);
+  for (guint i = 0; i < examples->len; i++)
+    {
+      const SwStartChoice *choice = g_ptr_array_index (examples, i);
+      g_autofree char *uri = g_file_get_uri (choice->file);
+
+      gtk_widget_activate_action (GTK_WIDGET (f->window), "win.open-example", "s", uri);
+      g_assert_cmpstr (sw_document_committed (f->document)->card.name, ==, choice->name);
+      g_assert_null (sw_document_file (f->document));
+      g_assert_false (sw_document_modified (f->document));
+    }
+}
+
+int
+main (int argc, char *argv[])
+{
+  gtk_test_init (&argc, &argv, NULL);
+#define ADD(name, function)                                                              \
+  g_test_add ("/app/start/" name, Fixture, NULL, set_up, function, tear_down)
+  g_test_add_func ("/app/start/begins-with-the-face", test_begins_with_the_face);
+  ADD ("taped", test_taped);
+  ADD ("tapes-do-not-meet", test_tapes_do_not_meet);
+  ADD ("examples", test_examples);
+#undef ADD
+  return g_test_run ();
+}
