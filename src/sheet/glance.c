@@ -3,8 +3,10 @@
 #include <slopewright/judge/spread.h>
 
 #define COLUMN_GAP_MM 6.0
+#define CONTENTS_COLUMNS 3
 #define TILE_GAP_MM 3.0
 #define MOST_TILES 5
+#define SECTION_GAP_MM 4.0
 #define SECTION_LEAST_MM 58.0
 #define PLAN_MOST_MM 150.0
 #define SECTION_MOST_MM 120.0
@@ -125,38 +127,6 @@ add_tiers (const SwSheet *sheet, SwFlow *flow)
   sw_flow_table (flow, table);
 }
 
-static void
-add_findings (const SwSheet *sheet, SwFlow *flow)
-{
-  const SwColumn columns[] = { { "", SW_CELL_TEXT, 18.0 }, { "", SW_CELL_TEXT, 0.0 } };
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
-  const GPtrArray *findings = sheet->result->findings;
-
-  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.findings.title"));
-  for (guint i = 0; i < findings->len; i++)
-    {
-      const SwFinding *finding = g_ptr_array_index (findings, i);
-      const char *severity =
-          sw_sheet_get (sheet, sw_sheet_format (sheet, "severity.%s",
-                                                sw_severity_code (finding->severity)));
-      const char *basis = sw_sheet_get (
-          sheet, sw_sheet_format (sheet, "finding.%s.basis", finding->code));
-      const char *title =
-          sw_sheet_keep (sheet, sw_report_finding_title (finding, sheet->texts));
-      const char *text = sw_sheet_finding (sheet, finding);
-
-      sw_table_row (table, sw_sheet_format (sheet, "*%s*", severity),
-                    sw_sheet_fill (sheet, "pack.findings.row", "title", title, "text",
-                                   text, "basis", basis, NULL),
-                    NULL);
-    }
-  if (findings->len == 0)
-    sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                  sw_sheet_get (sheet, "pack.findings.none"));
-  sw_flow_table (flow, table);
-}
-
 /* "21", or "21 to 23". */
 static const char *
 band (const SwSheet *sheet, SwBand of)
@@ -261,7 +231,7 @@ add_section (const SwSheet *sheet, SwFlow *flow, guint face, double most_mm)
   SwView view =
       sw_section_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
 
-  sw_flow_space (flow, 4.0);
+  sw_flow_space (flow, SECTION_GAP_MM);
   sw_flow_drawing (flow, sw_draw_section (sheet->result, face, &view, sheet->draw));
 }
 
@@ -277,24 +247,30 @@ contents_table (const SwSheet *sheet, guint from, guint to)
       const SwSheetEntry *entry = &g_array_index (sheet->contents, SwSheetEntry, i);
 
       sw_table_row (table, sw_sheet_plain (sheet, entry->title),
-                    sw_sheet_format (sheet, "%u", entry->page + sheet->front + 1), NULL);
+                    sw_sheet_format (sheet, "%u", sw_sheet_entry_page (sheet, entry)),
+                    NULL);
+      sw_table_link (table, entry->title);
     }
   return table;
 }
 
-/* The other pages with their numbers, in two columns. */
+/* The other pages with their numbers, in columns. */
 static void
 add_contents (const SwSheet *sheet, SwFlow *flow)
 {
-  double width_mm = sw_flow_share_mm (flow, COLUMN_GAP_MM, 2);
-  guint count = sheet->contents->len, half = (count + 1) / 2;
-  SwFlow *columns[] = { sw_flow_new (&sheet->pen, width_mm),
-                        sw_flow_new (&sheet->pen, width_mm) };
+  double width_mm = sw_flow_share_mm (flow, COLUMN_GAP_MM, CONTENTS_COLUMNS);
+  guint count = sheet->contents->len;
+  guint each = (count + CONTENTS_COLUMNS - 1) / CONTENTS_COLUMNS;
+  SwFlow *columns[CONTENTS_COLUMNS];
 
-  sw_flow_table (columns[0], contents_table (sheet, 0, half));
-  sw_flow_table (columns[1], contents_table (sheet, half, count));
+  for (guint i = 0; i < CONTENTS_COLUMNS; i++)
+    {
+      columns[i] = sw_flow_new (&sheet->pen, width_mm);
+      sw_flow_table (columns[i], contents_table (sheet, MIN (i * each, count),
+                                                 MIN ((i + 1) * each, count)));
+    }
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.contents.title"));
-  sw_flow_row (flow, COLUMN_GAP_MM, columns, 2);
+  sw_flow_row (flow, COLUMN_GAP_MM, columns, CONTENTS_COLUMNS);
 }
 
 static void
@@ -324,23 +300,21 @@ add_plans (const SwSheet *sheet, SwFlow *flow)
 void
 sw_page_glance (SwSheet *sheet)
 {
-  SwFlow *flow = sw_sheet_flow (sheet), *tiers = sw_sheet_flow (sheet);
-  double body_mm = sw_sheet_body_height_mm (sheet), free_mm;
+  SwFlow *flow = sw_sheet_flow (sheet);
+  double body_mm = sw_sheet_body_height_mm (sheet);
 
   sw_sheet_job_card (sheet, flow);
   add_tiles (sheet, flow);
-  add_tiers (sheet, tiers);
-  free_mm = body_mm - sw_flow_height_mm (flow) - sw_flow_height_mm (tiers) - 10.0;
-  sw_flow_free (tiers);
+  add_tiers (sheet, flow);
   for (guint face = 0; face < sheet->layout->n_faces; face++)
     add_section (sheet, flow, face,
-                 CLAMP (free_mm, SECTION_LEAST_MM * sheet->pen.scale,
+                 CLAMP (sw_flow_room_mm (flow, body_mm) - SECTION_GAP_MM,
+                        SECTION_LEAST_MM * sheet->pen.scale,
                         SECTION_MOST_MM * sheet->pen.scale));
-  add_tiers (sheet, flow);
-  add_findings (sheet, flow);
+  sw_sheet_findings (sheet, flow);
+  add_contents (sheet, flow);
   add_notes (sheet, flow);
   add_basis (sheet, flow);
-  add_contents (sheet, flow);
   add_plans (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.glance.title"), flow);
 }

@@ -9,21 +9,20 @@ static void
 add_run_rows (const SwSheet *sheet, SwTable *table, guint face_index, guint tier)
 {
   const SwFaceLayout *face = &sheet->layout->faces[face_index];
-  guint end = face->tiers[tier].first_run + face->tiers[tier].n_runs;
+  g_autoptr (GPtrArray) groups = sw_sheet_alike_runs (face, tier);
 
   if (face->n_tiers > 1)
     sw_table_band (table, sw_sheet_place (sheet, face_index, tier));
-  for (guint first = face->tiers[tier].first_run; first < end;)
+  for (guint i = 0; i < groups->len; i++)
     {
-      guint next = sw_sheet_alike_end (face, first, end);
-      const SwRun *run = &face->runs[first];
+      const GArray *runs = g_ptr_array_index (groups, i);
+      const SwRun *run = &face->runs[g_array_index (runs, guint, 0)];
 
-      sw_table_row (table, sw_sheet_runs (sheet, face, first, next),
-                    sw_sheet_count (sheet, next - first),
+      sw_table_row (table, sw_sheet_runs (sheet, face, runs),
+                    sw_sheet_count (sheet, runs->len),
                     sw_sheet_quantity (sheet, run->terms.face, SW_UNIT_M),
                     sw_sheet_quantity (sheet, run->cut_m, SW_UNIT_M),
                     sw_sheet_count (sheet, run->n_pieces), NULL);
-      first = next;
     }
 }
 

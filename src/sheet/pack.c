@@ -19,16 +19,33 @@ count_stops (const GPtrArray *findings)
 }
 
 static void
-add_pages (SwSheet *sheet)
+add_layouts (SwSheet *sheet)
 {
   for (guint face = 0; face < sheet->layout->n_faces; face++)
     sw_page_layout (sheet, face);
-  sw_page_details (sheet);
-  sw_page_steps (sheet);
-  sw_page_materials (sheet);
-  sw_page_safety (sheet);
-  sw_page_inspection (sheet);
-  sw_page_workings (sheet);
+}
+
+/* What stands behind the front pages of the crew pack, in order. */
+static const struct
+{
+  SwPart part;
+  void (*add) (SwSheet *sheet);
+} crew_parts[] = {
+  { SW_PART_LAYOUT, add_layouts },        { SW_PART_DETAILS, sw_page_details },
+  { SW_PART_STEPS, sw_page_steps },       { SW_PART_MATERIALS, sw_page_materials },
+  { SW_PART_SAFETY, sw_page_safety },     { SW_PART_INSPECTION, sw_page_inspection },
+  { SW_PART_WORKINGS, sw_page_workings },
+};
+
+static void
+add_pages (SwSheet *sheet)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (crew_parts); i++)
+    {
+      sheet->part = crew_parts[i].part;
+      crew_parts[i].add (sheet);
+    }
+  sheet->part = SW_PART_FRONT;
 }
 
 static void

@@ -119,7 +119,8 @@ sw_sheet_drawing_mm (const SwSheet *sheet,
 static void
 add_entry (SwSheet *sheet, const char *title)
 {
-  SwSheetEntry entry = { sw_sheet_format (sheet, "%s", title), sheet->pages->len };
+  SwSheetEntry entry = { sw_sheet_format (sheet, "%s", title), sheet->part,
+                         sheet->pages->len };
   const SwSheetEntry *last =
       sheet->contents->len > 0
           ? &g_array_index (sheet->contents, SwSheetEntry, sheet->contents->len - 1)
@@ -127,6 +128,25 @@ add_entry (SwSheet *sheet, const char *title)
 
   if (last == NULL || !g_str_equal (last->title, title))
     g_array_append_val (sheet->contents, entry);
+}
+
+const SwSheetEntry *
+sw_sheet_entry (const SwSheet *sheet, SwPart part)
+{
+  for (guint i = 0; i < sheet->contents->len; i++)
+    {
+      const SwSheetEntry *entry = &g_array_index (sheet->contents, SwSheetEntry, i);
+
+      if (entry->part == part)
+        return entry;
+    }
+  return NULL;
+}
+
+guint
+sw_sheet_entry_page (const SwSheet *sheet, const SwSheetEntry *entry)
+{
+  return entry->page + sheet->front + 1;
 }
 
 static void

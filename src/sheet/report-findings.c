@@ -10,8 +10,8 @@ sw_report_finding_title (const SwFinding *finding, const SwTexts *texts)
 }
 
 char *
-sw_report_finding_text (const SwResult *result, const SwFinding *finding,
-                        const SwTexts *texts, SwNumberStyle style)
+sw_report_finding_text_at (const SwFinding *finding, const char *place,
+                           const SwTexts *texts, SwNumberStyle style)
 {
   g_autofree char *id = g_strdup_printf ("finding.%s.text", finding->code);
   g_autoptr (GHashTable) places =
@@ -24,11 +24,20 @@ sw_report_finding_text (const SwResult *result, const SwFinding *finding,
       g_hash_table_replace (places, (gpointer) input->symbol,
                             sw_report_quantity (input->value, input->unit, style));
     }
-  if (finding->face >= 0)
-    g_hash_table_replace (
-        places, (gpointer) "face",
-        sw_report_place_words (result, finding->face, finding->tier, texts));
+  g_hash_table_replace (places, (gpointer) "face", g_strdup (place));
   return sw_texts_fill_table (texts, id, places);
+}
+
+char *
+sw_report_finding_text (const SwResult *result, const SwFinding *finding,
+                        const SwTexts *texts, SwNumberStyle style)
+{
+  g_autofree char *place =
+      finding->face >= 0
+          ? sw_report_place_words (result, finding->face, finding->tier, texts)
+          : g_strdup ("");
+
+  return sw_report_finding_text_at (finding, place, texts, style);
 }
 
 char *

@@ -17,6 +17,9 @@ char *sw_report_quantity (double value, SwUnit unit, SwNumberStyle style);
  * feet however small, ratios as decimals, areas in the square of the length.
  */
 char *sw_report_calculator (double value, SwUnit unit, SwNumberStyle style);
+/** As sw_report_finding_text(), for places that are told together. */
+char *sw_report_finding_text_at (const SwFinding *finding, const char *place,
+                                 const SwTexts *texts, SwNumberStyle style);
 /** Name of an input: "side lap". */
 char *sw_report_input_words (const SwInput *input, const SwTexts *texts);
 /** "Illinois Urban Manual 830 (read in the agency's text)". */

@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet.h"
-#include <slopewright/base/count.h>
 #include <stdarg.h>
 
 #define NO_BREAK_SPACE "\xc2\xa0"
@@ -72,11 +71,10 @@ sw_sheet_quantity (const SwSheet *sheet, double value, SwUnit unit)
 }
 
 const char *
-sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding)
+sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding, const char *places)
 {
-  return sw_sheet_keep (
-      sheet, unbroken (sw_report_finding_text (sheet->result, finding, sheet->texts,
-                                               sheet->draw->style)));
+  return sw_sheet_keep (sheet, unbroken (sw_report_finding_text_at (
+                                   finding, places, sheet->texts, sheet->draw->style)));
 }
 
 const char *
@@ -156,29 +154,4 @@ sw_sheet_cut_range (const SwSheet *sheet, guint face, guint tier)
   if (g_str_equal (least, most))
     return most;
   return sw_sheet_fill (sheet, "pack.from-to", "from", least, "to", most, NULL);
-}
-
-/* One past the last run that is cut and joined like the one at @first. */
-guint
-sw_sheet_alike_end (const SwFaceLayout *face, guint first, guint end)
-{
-  const SwRun *run = &face->runs[first];
-  guint next = first + 1;
-
-  while (next < end && sw_ticks (face->runs[next].cut_m) == sw_ticks (run->cut_m)
-         && face->runs[next].n_pieces == run->n_pieces)
-    next++;
-  return next;
-}
-
-/* "7" or "7 to 12". */
-const char *
-sw_sheet_runs (const SwSheet *sheet, const SwFaceLayout *face, guint first, guint end)
-{
-  const char *from = sw_sheet_keep (sheet, sw_run_label (&face->runs[first]));
-
-  if (end == first + 1)
-    return from;
-  return sw_sheet_fill (sheet, "pack.from-to", "from", from, "to",
-                        sw_sheet_keep (sheet, sw_run_label (&face->runs[end - 1])), NULL);
 }

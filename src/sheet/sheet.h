@@ -5,10 +5,27 @@
 #include "table.h"
 #include <slopewright/sheet/pack.h>
 
+/* Parts of a pack. Which ones a pack has, and in which order, is said in pack.c. */
+typedef enum
+{
+  SW_PART_FRONT,
+  SW_PART_LAYOUT,
+  SW_PART_DETAILS,
+  SW_PART_STEPS,
+  SW_PART_MATERIALS,
+  SW_PART_SAFETY,
+  SW_PART_INSPECTION,
+  SW_PART_JUDGEMENT,
+  SW_PART_HAND_CHECK,
+  SW_PART_WORKINGS,
+  SW_PART_COUNT
+} SwPart;
+
 /* A line of the list of contents. */
 typedef struct
 {
-  const char *title;
+  const char *title; /* of the page, where links lead to */
+  SwPart part;
   guint page; /* counted from the end of the front pages, from 0 */
 } SwSheetEntry;
 
@@ -29,6 +46,7 @@ typedef struct
   GPtrArray *pages;  /* (element-type SwFigure): bodies in their places */
   GPtrArray *titles; /* (element-type utf8): one a page */
   GArray *contents;  /* (element-type SwSheetEntry): of the pages after the front */
+  SwPart part;       /* whose pages are being added */
   guint front;       /* how many pages stand before them */
   GArray *plans; /* (element-type guint): faces whose plan the layout left to the front */
   GStringChunk *strings; /* of the functions below */
@@ -46,8 +64,9 @@ const char *sw_sheet_keep (const SwSheet *sheet, char *taken);
 /** User text as markup. */
 const char *sw_sheet_plain (const SwSheet *sheet, const char *text);
 const char *sw_sheet_quantity (const SwSheet *sheet, double value, SwUnit unit);
-/** What a finding says. */
-const char *sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding);
+/** What a finding says of these places. */
+const char *sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding,
+                              const char *places);
 const char *sw_sheet_number (const SwSheet *sheet, double value, SwUnit unit);
 const char *sw_sheet_count (const SwSheet *sheet, double value);
 /** A practice value as read; its source as words. */
@@ -59,11 +78,16 @@ const char *sw_sheet_face (const SwSheet *sheet, guint face);
 const char *sw_sheet_place (const SwSheet *sheet, guint face, guint tier);
 /** Whether the job has one face with one tier. */
 gboolean sw_sheet_is_plain (const SwSheet *sheet);
-/** One past the last run that is cut and joined like the one at @first. */
-guint sw_sheet_alike_end (const SwFaceLayout *face, guint first, guint end);
-/** "7" or "7 to 12": the runs from @first up to @end. */
-const char *sw_sheet_runs (const SwSheet *sheet, const SwFaceLayout *face, guint first,
-                           guint end);
+/**
+ * sw_sheet_alike_runs:
+ *
+ * Returns: (transfer full) (element-type GArray of guint): the runs of a tier by their
+ *   index in the face, those together that are cut and joined alike, wherever they lie.
+ */
+GPtrArray *sw_sheet_alike_runs (const SwFaceLayout *face, guint tier);
+/** "1 to 4, 7, 9 to 12": @runs by their index, in order. */
+const char *sw_sheet_runs (const SwSheet *sheet, const SwFaceLayout *face,
+                           const GArray *runs);
 /** Cut length of the runs of a tier: "14.77 m", or "12.10 m to 14.77 m". */
 const char *sw_sheet_cut_range (const SwSheet *sheet, guint face, guint tier);
 
@@ -76,6 +100,11 @@ double sw_sheet_body_height_mm (const SwSheet *sheet);
 void sw_sheet_turned_body_mm (const SwSheet *sheet, double *width_mm, double *height_mm);
 
 SwFlow *sw_sheet_flow (const SwSheet *sheet);
+/** Where a part begins in this pack, or NULL; only the front pages can ask. */
+const SwSheetEntry *sw_sheet_entry (const SwSheet *sheet, SwPart part);
+/** Number of its page, from 1, as printed. */
+guint sw_sheet_entry_page (const SwSheet *sheet, const SwSheetEntry *entry);
+
 /** Set a flow on as many pages as it takes; takes it. */
 void sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow);
 /** One page turned on its side with this figure as its body; takes it. */
@@ -83,7 +112,7 @@ void sw_sheet_add_turned (SwSheet *sheet, const char *title, SwFigure *body);
 /** Head and foot of all pages, when their number is known. */
 void sw_sheet_frame_pages (SwSheet *sheet);
 
-/* The pages of the crew pack, in order. */
+/* Pages by part. */
 
 void sw_page_glance (SwSheet *sheet);
 void sw_page_layout (SwSheet *sheet, guint face);
@@ -114,6 +143,10 @@ double sw_sheet_drawing_mm (const SwSheet *sheet,
                                            const SwDraw *draw, double *scale),
                             guint face, double width_mm, double most_mm);
 
+/** All findings, each code once with its places and the page where it is read. */
+void sw_sheet_findings (const SwSheet *sheet, SwFlow *flow);
+/** Program, input, what the user changed, and every preset with its source. */
+void sw_sheet_presets (const SwSheet *sheet, SwFlow *flow);
 /** The job card with the emergency box beside it. */
 void sw_sheet_job_card (const SwSheet *sheet, SwFlow *flow);
 /** The box with whom to call and where to meet; on several pages. */

@@ -21,6 +21,7 @@ typedef struct
 {
   RowKind kind;
   char **cells; /* one a column; a band has one */
+  char *target; /* title of the page that the row leads to; may be NULL */
 } Row;
 
 struct SwTable
@@ -37,7 +38,10 @@ struct SwTable
 static void
 clear_row (gpointer data)
 {
-  g_strfreev (((Row *) data)->cells);
+  Row *row = data;
+
+  g_strfreev (row->cells);
+  g_free (row->target);
 }
 
 SwTable *
@@ -126,6 +130,15 @@ sw_table_total (SwTable *table, ...)
   va_start (cells, table);
   add_row (table, ROW_TOTAL, cells);
   va_end (cells);
+}
+
+void
+sw_table_link (SwTable *table, const char *target)
+{
+  Row *row = &g_array_index (table->rows, Row, table->rows->len - 1);
+
+  g_free (row->target);
+  row->target = g_strdup (target);
 }
 
 void
@@ -288,6 +301,8 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
       x_mm += cell_mm;
     }
   draw_rules (s, figure, row);
+  if (row->target != NULL)
+    sw_figure_link (figure, 0.0, 0.0, s->width_mm, height_mm, row->target);
   return figure;
 }
 

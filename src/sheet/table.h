@@ -37,6 +37,8 @@ void sw_table_set_row_mm (SwTable *table, double height_mm);
 void sw_table_row (SwTable *table, ...) G_GNUC_NULL_TERMINATED;
 /** The same, bold above a heavier line. */
 void sw_table_total (SwTable *table, ...) G_GNUC_NULL_TERMINATED;
+/** The row added last leads to the page with that title. */
+void sw_table_link (SwTable *table, const char *target);
 /** A row of one cell over the whole width that names the rows below it. */
 void sw_table_band (SwTable *table, const char *markup);
 

@@ -3,6 +3,9 @@
 #include <string.h>
 
 #define NAME_SHARE 0.72
+/* Share of a page that is worth beginning the presets on. */
+#define SHARED_PAGE_ROOM 0.4
+#define CHAPTER_GAP_MM 9.0
 
 /* Run by run the same sum: these stand in one table. */
 static gboolean
@@ -149,22 +152,20 @@ cut_row (const SwSheet *sheet, SwTable *table, const char *label, const SwRun *r
       NULL);
 }
 
-/* One row for neighbours that are cut alike, within a tier. */
+/* One row for runs of a tier that are cut alike. */
 static void
-add_cut_rows (const SwSheet *sheet, SwTable *table, const SwFaceLayout *face,
-              const SwTier *tier)
+add_cut_rows (const SwSheet *sheet, SwTable *table, const SwFaceLayout *face, guint tier)
 {
-  guint end = tier->first_run + tier->n_runs;
+  g_autoptr (GPtrArray) groups = sw_sheet_alike_runs (face, tier);
 
-  for (guint first = tier->first_run; first < end;)
+  for (guint i = 0; i < groups->len; i++)
     {
-      guint next = sw_sheet_alike_end (face, first, end);
+      const GArray *runs = g_ptr_array_index (groups, i);
 
       cut_row (sheet, table,
                sw_sheet_format (sheet, "%s-%s", face->face->id,
-                                sw_sheet_runs (sheet, face, first, next)),
-               &face->runs[first]);
-      first = next;
+                                sw_sheet_runs (sheet, face, runs)),
+               &face->runs[g_array_index (runs, guint, 0)]);
     }
 }
 
@@ -175,10 +176,9 @@ runs_differ (const SwSheet *sheet)
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
       {
-        const SwFaceLayout *face = &sheet->layout->faces[f];
-        guint first = face->tiers[t].first_run, end = first + face->tiers[t].n_runs;
+        g_autoptr (GPtrArray) groups = sw_sheet_alike_runs (&sheet->layout->faces[f], t);
 
-        if (first < end && sw_sheet_alike_end (face, first, end) < end)
+        if (groups->len > 1)
           return TRUE;
       }
   return FALSE;
@@ -196,111 +196,20 @@ add_cut_lengths (const SwSheet *sheet, SwFlow *flow)
   for (guint i = 0; i < G_N_ELEMENTS (codes); i++)
     columns[i] = (SwColumn){ sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.term.%s",
                                                                    codes[i])),
-                             SW_CELL_NUMBER, 0.0 };
+                             i == 0 ? SW_CELL_TEXT : SW_CELL_NUMBER, 0.0 };
   table = sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
-      add_cut_rows (sheet, table, &sheet->layout->faces[f],
-                    &sheet->layout->faces[f].tiers[t]);
+      add_cut_rows (sheet, table, &sheet->layout->faces[f], t);
   sw_flow_heading (
       flow, sw_sheet_fill (sheet, "pack.term.title", "unit",
                            sw_quantity_unit (SW_UNIT_M, sheet->draw->style.units), NULL));
   sw_flow_table (flow, table);
 }
 
-static gboolean
-is_overridden (const SwJob *job, SwPracticeValue value)
-{
-  for (guint i = 0; i < job->n_overrides; i++)
-    if (job->overrides[i].value == value)
-      return TRUE;
-  return FALSE;
-}
-
 static void
-add_practice (const SwSheet *sheet, SwFlow *flow)
+add_workings (const SwSheet *sheet, SwFlow *flow)
 {
-  const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.preset"), SW_CELL_TEXT, 58.0 },
-    { sw_sheet_get (sheet, "pack.column.value"), SW_CELL_NUMBER, 38.0 },
-    { sw_sheet_get (sheet, "pack.column.source"), SW_CELL_TEXT, 0.0 },
-  };
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
-
-  for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
-    {
-      SwPracticeValue value = (SwPracticeValue) i;
-      const char *source = sw_sheet_practice_source (sheet, value);
-
-      sw_table_row (table,
-                    sw_sheet_get (sheet, sw_sheet_format (sheet, "practice.%s",
-                                                          sw_practice_keys[i].key)),
-                    sw_sheet_practice (sheet, value),
-                    is_overridden (sheet->job, value) ? sw_sheet_fill (
-                        sheet, "pack.preset.changed", "source", source, NULL)
-                                                      : sw_sheet_plain (sheet, source),
-                    NULL);
-    }
-  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_fill (sheet, "pack.presets.practice", "name",
-                               sheet->practice->name, "edition", sheet->practice->edition,
-                               "agency", sheet->practice->agency, "source",
-                               sheet->practice->source, "changed",
-                               sw_sheet_count (sheet, sheet->job->n_overrides), NULL));
-  sw_flow_tie (flow);
-  sw_flow_space (flow, 1.5);
-  sw_flow_table (flow, table);
-}
-
-/* Soils, blanket and pins as the catalogue has them. */
-static void
-add_catalogue (const SwSheet *sheet, SwFlow *flow)
-{
-  const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.entry"), SW_CELL_TEXT, 58.0 },
-    { sw_sheet_get (sheet, "pack.column.source"), SW_CELL_TEXT, 0.0 },
-  };
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
-  const SwBlanket *blanket = sheet->layout->blanket;
-  const char *before = NULL;
-
-  sw_table_row (table, sw_sheet_get (sheet, blanket->name_id),
-                sw_sheet_plain (sheet, blanket->source), NULL);
-  for (guint f = 0; f < sheet->layout->n_faces; f++)
-    {
-      const SwSoil *soil = sw_catalogue_soil (sheet->layout->catalogue,
-                                              sheet->layout->faces[f].face->soil_id);
-
-      if (g_strcmp0 (soil->id, before) != 0)
-        sw_table_row (table, sw_sheet_get (sheet, soil->name_id),
-                      sw_sheet_plain (sheet, soil->source), NULL);
-      before = soil->id;
-    }
-  for (guint i = 0; i < sheet->tally->pin_orders->len; i++)
-    {
-      const SwPin *pin = g_array_index (sheet->tally->pin_orders, SwPinOrder, i).pin;
-
-      if (pin != NULL)
-        sw_table_row (
-            table,
-            sw_sheet_format (sheet, "%s %s", sw_sheet_get (sheet, pin->name_id),
-                             sw_sheet_quantity (sheet, pin->length_m, SW_UNIT_SMALL_M)),
-            sw_sheet_plain (sheet, sw_sheet_keep (sheet, sw_report_source_words (
-                                                             pin->source, pin->evidence,
-                                                             sheet->texts))),
-            NULL);
-    }
-  sw_flow_space (flow, 4.0);
-  sw_flow_table (flow, table);
-}
-
-void
-sw_page_workings (SwSheet *sheet)
-{
-  SwFlow *flow = sw_sheet_flow (sheet);
-
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_get (sheet, "pack.workings.how"));
   add_workings_of (sheet, flow, -1);
@@ -308,9 +217,26 @@ sw_page_workings (SwSheet *sheet)
     add_workings_of (sheet, flow, (int) f);
   if (runs_differ (sheet))
     add_cut_lengths (sheet, flow);
-  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.workings.title"), flow);
-  flow = sw_sheet_flow (sheet);
-  add_practice (sheet, flow);
-  add_catalogue (sheet, flow);
-  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.presets.title"), flow);
+}
+
+/* Workings that end high on a page leave the rest of it to the presets. */
+void
+sw_page_workings (SwSheet *sheet)
+{
+  SwFlow *flow = sw_sheet_flow (sheet);
+  double body_mm = sw_sheet_body_height_mm (sheet);
+
+  add_workings (sheet, flow);
+  if (sw_flow_room_mm (flow, body_mm) < SHARED_PAGE_ROOM * body_mm)
+    {
+      sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.workings.title"), flow);
+      flow = sw_sheet_flow (sheet);
+      sw_sheet_presets (sheet, flow);
+      sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.presets.title"), flow);
+      return;
+    }
+  sw_flow_space (flow, CHAPTER_GAP_MM);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.presets.title"));
+  sw_sheet_presets (sheet, flow);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.workings.title-both"), flow);
 }

@@ -1,0 +1,147 @@
+/* SPDX-License-Identifier: MIT */
+#include "sheet.h"
+
+static gboolean
+is_overridden (const SwJob *job, SwPracticeValue value)
+{
+  for (guint i = 0; i < job->n_overrides; i++)
+    if (job->overrides[i].value == value)
+      return TRUE;
+  return FALSE;
+}
+
+static void
+add_practice (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.preset"), SW_CELL_TEXT, 58.0 },
+    { sw_sheet_get (sheet, "pack.column.value"), SW_CELL_NUMBER, 38.0 },
+    { sw_sheet_get (sheet, "pack.column.source"), SW_CELL_TEXT, 0.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
+
+  for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
+    {
+      SwPracticeValue value = (SwPracticeValue) i;
+      const char *source = sw_sheet_practice_source (sheet, value);
+
+      sw_table_row (table,
+                    sw_sheet_get (sheet, sw_sheet_format (sheet, "practice.%s",
+                                                          sw_practice_keys[i].key)),
+                    sw_sheet_practice (sheet, value),
+                    is_overridden (sheet->job, value) ? sw_sheet_fill (
+                        sheet, "pack.preset.changed", "source", source, NULL)
+                                                      : sw_sheet_plain (sheet, source),
+                    NULL);
+    }
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_fill (sheet, "pack.presets.practice", "name",
+                               sheet->practice->name, "edition", sheet->practice->edition,
+                               "agency", sheet->practice->agency, "source",
+                               sheet->practice->source, "changed",
+                               sw_sheet_count (sheet, sheet->job->n_overrides), NULL));
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
+  sw_flow_table (flow, table);
+}
+
+/* Soils, blanket and pins as the catalogue has them. */
+static void
+add_catalogue (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.entry"), SW_CELL_TEXT, 58.0 },
+    { sw_sheet_get (sheet, "pack.column.source"), SW_CELL_TEXT, 0.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
+  const SwBlanket *blanket = sheet->layout->blanket;
+  const char *before = NULL;
+
+  sw_table_row (table, sw_sheet_get (sheet, blanket->name_id),
+                sw_sheet_plain (sheet, blanket->source), NULL);
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    {
+      const SwSoil *soil = sw_catalogue_soil (sheet->layout->catalogue,
+                                              sheet->layout->faces[f].face->soil_id);
+
+      if (g_strcmp0 (soil->id, before) != 0)
+        sw_table_row (table, sw_sheet_get (sheet, soil->name_id),
+                      sw_sheet_plain (sheet, soil->source), NULL);
+      before = soil->id;
+    }
+  for (guint i = 0; i < sheet->tally->pin_orders->len; i++)
+    {
+      const SwPin *pin = g_array_index (sheet->tally->pin_orders, SwPinOrder, i).pin;
+
+      if (pin != NULL)
+        sw_table_row (
+            table,
+            sw_sheet_format (sheet, "%s %s", sw_sheet_get (sheet, pin->name_id),
+                             sw_sheet_quantity (sheet, pin->length_m, SW_UNIT_SMALL_M)),
+            sw_sheet_plain (sheet, sw_sheet_keep (sheet, sw_report_source_words (
+                                                             pin->source, pin->evidence,
+                                                             sheet->texts))),
+            NULL);
+    }
+  sw_flow_space (flow, 4.0);
+  sw_flow_table (flow, table);
+}
+
+/* What a program and an input made can be made again from them, and from nothing else. */
+static void
+add_origin (const SwSheet *sheet, SwFlow *flow)
+{
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_fill (sheet, "pack.presets.origin", "version", sheet->version,
+                               "fingerprint", sheet->fingerprint, NULL));
+}
+
+/* What the user put in the place of the practice's values, with the reason typed. */
+static void
+add_overrides (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwPractice *own =
+      sw_catalogue_practice (sheet->layout->catalogue, sheet->job->practice_id);
+  const SwColumn columns[] = {
+    { sw_sheet_get (sheet, "pack.column.preset"), SW_CELL_TEXT, 58.0 },
+    { sw_sheet_get (sheet, "pack.column.value-practice"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.value-here"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.reason"), SW_CELL_TEXT, 0.0 },
+  };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
+
+  for (guint i = 0; i < sheet->job->n_overrides; i++)
+    {
+      SwPracticeValue value = sheet->job->overrides[i].value;
+      const char *why = sheet->practice->values[value].source;
+
+      sw_table_row (table,
+                    sw_sheet_get (sheet, sw_sheet_format (sheet, "practice.%s",
+                                                          sw_practice_keys[value].key)),
+                    sw_sheet_quantity (sheet, own->values[value].value,
+                                       sw_practice_keys[value].unit),
+                    sw_sheet_format (sheet, "*%s*", sw_sheet_practice (sheet, value)),
+                    sw_sheet_plain (sheet, why != NULL && *why != '\0'
+                                               ? why
+                                               : sw_sheet_get (sheet, "pack.not-given")),
+                    NULL);
+    }
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.overrides.title"));
+  if (sw_table_n_rows (table) == 0)
+    sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                  sw_sheet_get (sheet, "pack.overrides.none"));
+  sw_flow_table (flow, table);
+}
+
+void
+sw_sheet_presets (const SwSheet *sheet, SwFlow *flow)
+{
+  add_origin (sheet, flow);
+  add_overrides (sheet, flow);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.presets.values"));
+  add_practice (sheet, flow);
+  add_catalogue (sheet, flow);
+}
