@@ -39,9 +39,8 @@ sw_canvas_kind_from_plan (const SwCanvasKind *kind, const SwResult *result, guin
 
   if (kind == &kinds[SW_CANVAS_SECTION])
     return (SwPoint){ plan.y_m, sw_face_up_m (of_job, plan.y_m) };
-  if (kind == &kinds[SW_CANVAS_FACE_VIEW] && result->layout != NULL)
-    return (SwPoint){ plan.x_m,
-                      sw_ground_down_m (result->layout->faces[face].ground, plan) };
+  if (kind == &kinds[SW_CANVAS_FACE_VIEW])
+    return sw_face_view_from_plan (result, face, plan);
   return plan;
 }
 
@@ -51,8 +50,7 @@ sw_canvas_kind_to_plan (const SwCanvasKind *kind, const SwResult *result, guint 
 {
   if (kind == &kinds[SW_CANVAS_SECTION])
     return (SwPoint){ 0.0, world.x_m };
-  if (kind == &kinds[SW_CANVAS_FACE_VIEW] && result->layout != NULL)
-    return (SwPoint){ world.x_m, sw_ground_out_m (result->layout->faces[face].ground,
-                                                  world.x_m, world.y_m) };
+  if (kind == &kinds[SW_CANVAS_FACE_VIEW])
+    return sw_face_view_to_plan (result, face, world);
   return world;
 }

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "face-view.h"
 #include "plan-shape.h"
 #include <math.h>
 
@@ -17,6 +18,12 @@
 #define FACE_SIDE_MM 18.0
 #define FACE_TOP_MM 16.0
 #define FACE_BELOW_MM 11.0
+#define ROUND_SIDE_MM 20.0
+#define ROUND_TOP_MM 15.0
+#define ROUND_BELOW_MM 16.0
+
+/* Parts into which an arc is cut to find its box. */
+#define ARC_PARTS 96
 
 /* A figure keeps at least this much for the thing itself. */
 #define LEAST_MM 10.0
@@ -89,15 +96,11 @@ sw_plan_box (const SwResult *result, guint face_index)
 }
 
 SwBox
-sw_face_view_box (const SwResult *result, guint face_index)
+sw_face_view_reach (const SwResult *result, guint face_index)
 {
-  const SwFaceLayout *laid;
-  SwBox box;
+  const SwFaceLayout *laid = &result->layout->faces[face_index];
+  SwBox box = { INFINITY, INFINITY, -INFINITY, -INFINITY };
 
-  if (result->layout == NULL)
-    return sw_plan_box (result, face_index);
-  laid = &result->layout->faces[face_index];
-  box = (SwBox){ INFINITY, INFINITY, -INFINITY, -INFINITY };
   for (guint i = 0; i < laid->n_tiers; i++)
     {
       const SwTier *tier = &laid->tiers[i];
@@ -110,6 +113,39 @@ sw_face_view_box (const SwResult *result, guint face_index)
   box.y0_m -= behind_crest_m (result);
   box.y1_m += practice_or (result, SW_PRACTICE_TOE_WIDTH_M, 0.0);
   return box;
+}
+
+/* Box of a reach of the face as it lies flat. */
+static SwBox
+developed_box (SwDevelopment development, SwBox reach)
+{
+  SwBox box = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+
+  for (guint k = 0; k <= 2 * ARC_PARTS + 1; k++)
+    {
+      double t = (double) (k / 2) / ARC_PARTS;
+      SwPoint on = { reach.x0_m + (reach.x1_m - reach.x0_m) * t,
+                     k % 2 == 0 ? reach.y0_m : reach.y1_m };
+      SwPoint at = sw_development_lay (development, on);
+
+      box = (SwBox){ fmin (box.x0_m, at.x_m), fmin (box.y0_m, at.y_m),
+                     fmax (box.x1_m, at.x_m), fmax (box.y1_m, at.y_m) };
+    }
+  return box;
+}
+
+SwBox
+sw_face_view_box (const SwResult *result, guint face_index)
+{
+  SwDevelopment development;
+  SwBox reach;
+
+  if (result->layout == NULL)
+    return sw_plan_box (result, face_index);
+  reach = sw_face_view_reach (result, face_index);
+  development = sw_development_of (&result->layout->faces[face_index]);
+  return sw_development_is_bent (development) ? developed_box (development, reach)
+                                              : reach;
 }
 
 SwView
@@ -174,9 +210,13 @@ sw_face_view_fit (const SwResult *result, guint face, double width_mm, double he
                   const SwDraw *draw, double *scale)
 {
   g_autoptr (GArray) key = sw_face_view_key (result, face, draw, FALSE, FALSE);
+  gboolean is_round = sw_result_face (result, face)->crest_form != SW_CREST_STRAIGHT;
+  double side_mm = is_round ? ROUND_SIDE_MM : FACE_SIDE_MM;
+  double above_mm = is_round ? ROUND_TOP_MM : FACE_TOP_MM;
+  double below_mm = is_round ? ROUND_BELOW_MM : FACE_BELOW_MM;
 
   return sw_fit_inside (sw_face_view_box (result, face), draw, width_mm, height_mm,
-                        FACE_SIDE_MM, FACE_SIDE_MM, top_mm (FACE_TOP_MM, draw),
-                        FACE_BELOW_MM + sw_drawing_foot_mm (key, draw, width_mm), FALSE,
+                        side_mm, side_mm, top_mm (above_mm, draw),
+                        below_mm + sw_drawing_foot_mm (key, draw, width_mm), FALSE,
                         scale);
 }

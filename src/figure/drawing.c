@@ -45,6 +45,7 @@ sw_drawing_begin (SwDrawing *drawing, const SwResult *result, guint face,
     {
       drawing->laid = &result->layout->faces[face];
       drawing->practice = result->layout->practice;
+      drawing->development = sw_development_of (drawing->laid);
     }
   drawing->figure = sw_figure_new (w, h);
   drawing->figure->title =
@@ -100,33 +101,12 @@ sw_drawing_at (const SwDrawing *drawing, double x_m, double y_m)
   return sw_view_to_paper (drawing->view, (SwPoint){ x_m, y_m });
 }
 
-gboolean
-sw_drawing_rect (const SwDrawing *drawing, SwBox world, SwLabelBox *rect)
+double
+sw_drawing_width_mm (const SwDrawing *drawing, const char *text, double size_mm)
 {
-  /* A little more than the view, so that cut edges stay out of sight. */
-  double dx = (drawing->seen.x1_m - drawing->seen.x0_m) * 0.05;
-  double dy = (drawing->seen.y1_m - drawing->seen.y0_m) * 0.05;
-  double x0 = fmax (world.x0_m, drawing->seen.x0_m - dx);
-  double x1 = fmin (world.x1_m, drawing->seen.x1_m + dx);
-  double y0 = fmax (world.y0_m, drawing->seen.y0_m - dy);
-  double y1 = fmin (world.y1_m, drawing->seen.y1_m + dy);
-  SwPaperPoint a, b;
+  const SwTextMeasure *measure = drawing->draw->measure;
 
-  if (x0 > x1 || y0 > y1)
-    return FALSE;
-  a = sw_drawing_at (drawing, x0, y0);
-  b = sw_drawing_at (drawing, x1, y1);
-  *rect = (SwLabelBox){ (a.x_mm + b.x_mm) / 2.0, (a.y_mm + b.y_mm) / 2.0,
-                        fabs (b.x_mm - a.x_mm) / 2.0, fabs (b.y_mm - a.y_mm) / 2.0, 0.0 };
-  return TRUE;
-}
-
-void
-sw_drawing_fill (SwDrawing *drawing, SwRole role, SwLabelBox rect)
-{
-  sw_figure_box (drawing->figure, role, rect.x_mm - rect.half_width_mm,
-                 rect.y_mm - rect.half_height_mm, 2.0 * rect.half_width_mm,
-                 2.0 * rect.half_height_mm);
+  return measure->width_mm (SW_FACE_REGULAR, size_mm, text, measure->data);
 }
 
 double

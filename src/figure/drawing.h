@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
+#include "development.h"
 #include "drafting.h"
 #include <slopewright/figure/drawings.h>
 
@@ -16,6 +17,7 @@ typedef struct
   const SwView *view;
   const SwDraw *draw;
   SwLabels *labels;
+  SwDevelopment development; /* of a face view: how the face lies flat */
   double text_mm;
   SwBox seen;       /* world metres in view */
   double bottom_mm; /* where the next row of key or scale bar may begin, from below */
@@ -37,9 +39,8 @@ const char *sw_drawing_object_id (const SwDrawing *drawing, const char *format, 
 
 SwPaperPoint sw_drawing_at (const SwDrawing *drawing, double x_m, double y_m);
 
-/** Rectangle between two world corners, cut to the view. FALSE: nothing of it is in view. */
-gboolean sw_drawing_rect (const SwDrawing *drawing, SwBox world, SwLabelBox *rect);
-void sw_drawing_fill (SwDrawing *drawing, SwRole role, SwLabelBox rect);
+/** Width of a text in the regular face. */
+double sw_drawing_width_mm (const SwDrawing *drawing, const char *text, double size_mm);
 
 /** Value of the practice, SI. */
 double sw_drawing_practice (const SwDrawing *drawing, SwPracticeValue value);
@@ -122,9 +123,10 @@ GArray *sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw
 /** Face of the result, in the layout's job where there is one. */
 const SwFace *sw_result_face (const SwResult *result, guint face);
 
-/** Left (-1) or right (1) edge of a run as along_m, at a distance down. */
+/** Left (-1) or right (1) edge of a run as along_m, where a metre of along_m is @stretch
+ * metres wide: constant width takes more of the shorter arc of a fan. */
 double sw_run_edge_m (const SwDrawing *drawing, const SwRun *run, int side,
-                      double down_m);
+                      double stretch);
 
 /** Gradient of the section between two of its points, >= 0. */
 double sw_section_angle_rad (const SwFace *face, guint from, guint to);

@@ -3,6 +3,9 @@
 #include <math.h>
 #include <slopewright/base/count.h>
 
+/* A width that is off by less is true on any sheet. */
+#define LEAST_WIDTH_ERROR 1e-3
+
 /* "104 mm", or "100 mm to 104 mm" when tiers differ. */
 static char *
 range_text (double low_m, double high_m, const SwDraw *draw)
@@ -66,6 +69,7 @@ static void
 add_laps (GArray *key, const SwFaceLayout *laid, const SwDraw *draw)
 {
   gboolean overlaps = FALSE, joints = FALSE;
+  gboolean is_fan = laid->face->crest_form != SW_CREST_STRAIGHT;
 
   for (guint t = 0; t < laid->n_tiers; t++)
     overlaps = overlaps || laid->tiers[t].strips > 1;
@@ -76,7 +80,9 @@ add_laps (GArray *key, const SwFaceLayout *laid, const SwDraw *draw)
       g_autofree char *lap = sw_side_lap_text (laid, draw);
 
       sw_key_add (key, SW_ROLE_LAP, SW_KEY_BOX,
-                  sw_texts_fill (draw->texts, "drawing.key.lap", "lap", lap, NULL));
+                  sw_texts_fill (draw->texts,
+                                 is_fan ? "drawing.key.lap-fan" : "drawing.key.lap",
+                                 "lap", lap, NULL));
     }
   if (joints)
     {
@@ -109,6 +115,37 @@ add_trenches (GArray *key, const SwPractice *practice, const SwDraw *draw)
                              SW_PRACTICE_TOE_WIDTH_M, SW_PRACTICE_TOE_DEPTH_M));
 }
 
+static void
+add_words (GArray *key, const SwDraw *draw, const char *id)
+{
+  sw_key_add (key, SW_ROLE_TEXT, SW_KEY_NONE, g_strdup (sw_texts_get (draw->texts, id)));
+}
+
+/* How the face was laid flat, and what is not true of it. */
+static void
+add_manner (GArray *key, const SwFaceLayout *laid, const SwDraw *draw)
+{
+  double error = sw_development_width_error (laid);
+
+  if (laid->face->crest_form == SW_CREST_STRAIGHT)
+    add_words (key, draw,
+               laid->face->n_further > 0 ? "drawing.laid-flat-ruled"
+                                         : "drawing.laid-flat");
+  else if (error < LEAST_WIDTH_ERROR)
+    add_words (key, draw, "drawing.developed");
+  else
+    {
+      g_autofree char *percent =
+          sw_decimal_text (ceil (error * 1000.0) / 10.0, 1, draw->style);
+
+      sw_key_add (key, SW_ROLE_TEXT, SW_KEY_NONE,
+                  sw_texts_fill (draw->texts, "drawing.developed-breaks", "error",
+                                 percent, NULL));
+    }
+  if (laid->n_tiers > 0 && laid->tiers[0].closed)
+    add_words (key, draw, "drawing.developed-cut");
+}
+
 GArray *
 sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
                   gboolean with_pins, gboolean with_lengths)
@@ -138,10 +175,6 @@ sw_face_view_key (const SwResult *result, guint face, const SwDraw *draw,
   else
     sw_key_add (key, SW_ROLE_PIN, SW_KEY_NONE,
                 g_strdup (sw_texts_get (draw->texts, "drawing.key.pins-elsewhere")));
-  sw_key_add (key, SW_ROLE_TEXT, SW_KEY_NONE,
-              g_strdup (sw_texts_get (draw->texts, "drawing.laid-flat")));
-  if (laid->face->crest_form != SW_CREST_STRAIGHT)
-    sw_key_add (key, SW_ROLE_TEXT, SW_KEY_NONE,
-                g_strdup (sw_texts_get (draw->texts, "drawing.round-crest")));
+  add_manner (key, laid, draw);
   return key;
 }

@@ -7,6 +7,12 @@
 #define LEAST_BAND_MM 0.7
 #define HIDDEN_DASH_MM 1.0
 
+/* A smaller angle is its own sine. */
+#define LEAST_SINE 1e-9
+
+/* A narrower lap's hidden edge would run into its full one. */
+#define LEAST_DASHED_MM 0.8
+
 /* Top of what lies on the ground: the upslope edge of the key trench, which lies behind the
  * crest but within the run below an obstacle. */
 static double
@@ -18,45 +24,89 @@ run_top_m (const SwDrawing *drawing, const SwRun *run)
          - sw_drawing_practice (drawing, SW_PRACTICE_TRENCH_WIDTH_M);
 }
 
-/* Constant width in truth takes more of the shorter arc of a fan; the outer runs are trimmed
- * to the edge of the face. */
+/* The outer runs are trimmed to the edge of the face. */
 double
-sw_run_edge_m (const SwDrawing *drawing, const SwRun *run, int side, double down_m)
+sw_run_edge_m (const SwDrawing *drawing, const SwRun *run, int side, double stretch)
 {
   const SwTier *tier = &drawing->laid->tiers[run->tier];
-  const SwGround *ground = drawing->laid->ground;
-  double middle_m = (run->along_from_m + run->along_to_m) / 2.0, out_m, edge_m;
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+  double edge_m = middle_m + side * run->width_m / 2.0 / stretch;
 
   if (drawing->face->crest_form == SW_CREST_STRAIGHT)
     return side < 0 ? run->along_from_m : run->along_to_m;
-  out_m = sw_ground_out_m (ground, middle_m, down_m);
-  edge_m = middle_m + side * run->width_m / 2.0 / sw_ground_stretch (ground, out_m);
   return tier->closed ? edge_m : CLAMP (edge_m, tier->along_from_m, tier->along_to_m);
 }
 
-/* A four-sided piece of the face view; not drawn when out of view, and cut to it when upright. */
+/* Blanket lies flat on a developed cone as a strip of one width, so half of it is the sine,
+ * not the arc, of the angle that it takes. */
+static double
+edge_m (const SwDrawing *drawing, const SwRun *run, int side, double down_m)
+{
+  double stretch = sw_development_stretch (drawing->development, down_m);
+  double bend = run->width_m / 2.0 * drawing->development.turn_per_m;
+  double sine = fabs (bend / stretch);
+
+  if (sine > LEAST_SINE && sine < 1.0)
+    stretch *= sine / asin (sine);
+  return sw_run_edge_m (drawing, run, side, stretch);
+}
+
+static gboolean
+is_on_sheet (const SwDrawing *drawing, const GArray *path)
+{
+  SwBox box = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+
+  for (guint i = 0; i < path->len; i++)
+    {
+      SwPaperPoint at = g_array_index (path, SwPaperPoint, i);
+
+      box = (SwBox){ fmin (box.x0_m, at.x_mm), fmin (box.y0_m, at.y_mm),
+                     fmax (box.x1_m, at.x_mm), fmax (box.y1_m, at.y_mm) };
+    }
+  return box.x1_m >= 0.0 && box.x0_m <= drawing->view->width_mm && box.y1_m >= 0.0
+         && box.y0_m <= drawing->view->height_mm;
+}
+
+/* Keep of a stretch down the face what is in view, and a little more. Only where down is
+ * down the sheet too. */
+static void
+cut_to_view (const SwDrawing *drawing, double *from_m, double *to_m)
+{
+  double more_m = (drawing->seen.y1_m - drawing->seen.y0_m) * 0.05;
+
+  if (sw_development_is_bent (drawing->development))
+    return;
+  *from_m = fmax (*from_m, drawing->seen.y0_m - more_m);
+  *to_m = fmin (*to_m, drawing->seen.y1_m + more_m);
+}
+
+/* A piece of blanket from the upper left round: its sides straight, its ends along the
+ * contour. @quad: its corners on paper. FALSE: out of view, and not drawn. */
 static gboolean
 draw_quad (SwDrawing *drawing, SwRole role, const double along_m[4], double from_m,
            double to_m, SwPaperPoint quad[4])
 {
-  SwBox seen = drawing->seen;
-  double high = (seen.y1_m - seen.y0_m) * 0.05;
-  gboolean straight = drawing->face->crest_form == SW_CREST_STRAIGHT;
+  g_autoptr (GArray) path = NULL;
+  g_autoptr (GArray) lower = NULL;
 
-  if (fmax (along_m[1], along_m[2]) < seen.x0_m
-      || fmin (along_m[0], along_m[3]) > seen.x1_m || to_m < seen.y0_m
-      || from_m > seen.y1_m)
+  cut_to_view (drawing, &from_m, &to_m);
+  if (from_m > to_m)
     return FALSE;
-  if (straight)
-    {
-      from_m = fmax (from_m, seen.y0_m - high);
-      to_m = fmin (to_m, seen.y1_m + high);
-    }
-  quad[0] = sw_drawing_at (drawing, along_m[0], from_m);
-  quad[1] = sw_drawing_at (drawing, along_m[1], from_m);
-  quad[2] = sw_drawing_at (drawing, along_m[2], to_m);
-  quad[3] = sw_drawing_at (drawing, along_m[3], to_m);
-  sw_figure_area (drawing->figure, role, quad, 4);
+  {
+    SwPoint top[2] = { { along_m[0], from_m }, { along_m[1], from_m } };
+    SwPoint bottom[2] = { { along_m[2], to_m }, { along_m[3], to_m } };
+
+    path = sw_face_view_path (drawing, top, 2, FALSE);
+    lower = sw_face_view_path (drawing, bottom, 2, FALSE);
+  }
+  quad[0] = g_array_index (path, SwPaperPoint, 0);
+  quad[1] = g_array_index (path, SwPaperPoint, path->len - 1);
+  quad[2] = g_array_index (lower, SwPaperPoint, 0);
+  quad[3] = g_array_index (lower, SwPaperPoint, lower->len - 1);
+  g_array_append_vals (path, lower->data, lower->len);
+  if (!is_on_sheet (drawing, path))
+    return FALSE;
+  sw_figure_area (drawing->figure, role, (SwPaperPoint *) path->data, path->len);
   return TRUE;
 }
 
@@ -65,10 +115,9 @@ draw_run (SwDrawing *drawing, guint i)
 {
   const SwRun *run = &drawing->laid->runs[i];
   double from_m = run_top_m (drawing, run), to_m = run->down_to_m;
-  double along_m[4] = { sw_run_edge_m (drawing, run, -1, from_m),
-                        sw_run_edge_m (drawing, run, 1, from_m),
-                        sw_run_edge_m (drawing, run, 1, to_m),
-                        sw_run_edge_m (drawing, run, -1, to_m) };
+  double along_m[4] = { edge_m (drawing, run, -1, from_m),
+                        edge_m (drawing, run, 1, from_m), edge_m (drawing, run, 1, to_m),
+                        edge_m (drawing, run, -1, to_m) };
   SwPaperPoint quad[4];
 
   sw_drawing_object (drawing, "/run/%u", i);
@@ -79,31 +128,61 @@ draw_run (SwDrawing *drawing, guint i)
                        quad[side].y_mm, quad[3 - side].x_mm, quad[3 - side].y_mm);
 }
 
-/* Where run @b, laid later, lies over run @a: hatched, the hidden edge dashed, the
- * upper one full. */
-static void
-draw_lap (SwDrawing *drawing, const SwRun *a, const SwRun *b)
+/* Two runs side by side; across the cut of a closed heap one of them is shifted by a
+ * whole turn. */
+typedef struct
 {
-  gboolean left = drawing->face->leeward == SW_SIDE_LEFT;
-  const SwRun *at_left = left ? a : b, *at_right = left ? b : a;
-  double from_m = fmax (run_top_m (drawing, a), run_top_m (drawing, b));
-  double to_m = fmin (a->down_to_m, b->down_to_m);
-  double along_m[4] = { sw_run_edge_m (drawing, at_right, -1, from_m),
-                        sw_run_edge_m (drawing, at_left, 1, from_m),
-                        sw_run_edge_m (drawing, at_left, 1, to_m),
-                        sw_run_edge_m (drawing, at_right, -1, to_m) };
-  guint upper = left ? 0 : 1, hidden = 1 - upper;
+  const SwRun *left, *right;
+  double left_shift_m, right_shift_m;
+  gboolean right_is_upper;
+} Neighbours;
+
+/* Where the one lies over the other: hatched, the hidden edge dashed, the upper one full. */
+static void
+draw_lap (SwDrawing *drawing, Neighbours pair)
+{
+  double from_m = fmax (run_top_m (drawing, pair.left), run_top_m (drawing, pair.right));
+  double to_m = fmin (pair.left->down_to_m, pair.right->down_to_m);
+  double along_m[4] = { edge_m (drawing, pair.right, -1, from_m) + pair.right_shift_m,
+                        edge_m (drawing, pair.left, 1, from_m) + pair.left_shift_m,
+                        edge_m (drawing, pair.left, 1, to_m) + pair.left_shift_m,
+                        edge_m (drawing, pair.right, -1, to_m) + pair.right_shift_m };
+  guint upper = pair.right_is_upper ? 0 : 1, hidden = 1 - upper;
   SwPaperPoint quad[4];
 
-  sw_drawing_object (drawing, "/lap/%d-%d", a->number, b->number);
   if (to_m <= from_m || along_m[1] <= along_m[0]
       || !draw_quad (drawing, SW_ROLE_LAP, along_m, from_m, to_m, quad))
     return;
   sw_figure_segment (drawing->figure, SW_ROLE_RUN_EDGE, quad[upper].x_mm,
                      quad[upper].y_mm, quad[3 - upper].x_mm, quad[3 - upper].y_mm);
-  if (quad[1].x_mm - quad[0].x_mm > 0.8)
+  if (hypot (quad[1].x_mm - quad[0].x_mm, quad[1].y_mm - quad[0].y_mm) > LEAST_DASHED_MM)
     sw_draft_dashes (drawing->figure, SW_ROLE_MUTED, quad[hidden].x_mm, quad[hidden].y_mm,
                      quad[3 - hidden].x_mm, quad[3 - hidden].y_mm, HIDDEN_DASH_MM);
+}
+
+/* Run @b, laid later, lies over run @a. */
+static void
+draw_lap_of (SwDrawing *drawing, const SwRun *a, const SwRun *b)
+{
+  gboolean left = drawing->face->leeward == SW_SIDE_LEFT;
+
+  sw_drawing_object (drawing, "/lap/%d-%d", a->number, b->number);
+  draw_lap (drawing, left ? (Neighbours){ a, b, 0.0, 0.0, TRUE }
+                          : (Neighbours){ b, a, 0.0, 0.0, FALSE });
+}
+
+/* All round a heap the last run lies over the first. */
+static void
+draw_closing_lap (SwDrawing *drawing, const SwTier *tier)
+{
+  const SwRun *first = &drawing->laid->runs[tier->first_run];
+  const SwRun *last = &drawing->laid->runs[tier->first_run + tier->n_runs - 1];
+  double round_m = tier->along_to_m - tier->along_from_m;
+
+  sw_drawing_object (drawing, "/lap/%d-%d", first->number, last->number);
+  draw_lap (drawing, drawing->face->leeward == SW_SIDE_LEFT
+                         ? (Neighbours){ last, first, 0.0, round_m, FALSE }
+                         : (Neighbours){ first, last, -round_m, 0.0, TRUE });
 }
 
 static void
@@ -119,8 +198,16 @@ draw_laps (SwDrawing *drawing)
         for (guint k = i + 1; k < end && laid->runs[k].number <= laid->runs[i].number + 1;
              k++)
           if (laid->runs[k].number == laid->runs[i].number + 1)
-            draw_lap (drawing, &laid->runs[i], &laid->runs[k]);
+            draw_lap_of (drawing, &laid->runs[i], &laid->runs[k]);
+      if (laid->tiers[t].closed && laid->tiers[t].n_runs > 2)
+        draw_closing_lap (drawing, &laid->tiers[t]);
     }
+}
+
+static double
+least_half_band_m (const SwDrawing *drawing)
+{
+  return LEAST_BAND_MM / 2.0 / fabs (drawing->view->y_mm_per_m);
 }
 
 static void
@@ -131,16 +218,24 @@ draw_joints (SwDrawing *drawing, guint i)
 
   for (guint p = 1; p < run->n_pieces; p++)
     {
-      SwBox box = { run->along_from_m, pieces[p].down_from_m, run->along_to_m,
-                    pieces[p - 1].down_to_m };
-      SwLabelBox rect;
+      double from_m = pieces[p].down_from_m, to_m = pieces[p - 1].down_to_m;
+      double middle_m = (from_m + to_m) / 2.0;
+      double half_m = fmax ((to_m - from_m) / 2.0, least_half_band_m (drawing));
+      double left_m = edge_m (drawing, run, -1, middle_m);
+      double right_m = edge_m (drawing, run, 1, middle_m);
+      double along_m[4] = { left_m, right_m, right_m, left_m };
+      SwPaperPoint quad[4];
 
-      if (!sw_drawing_rect (drawing, box, &rect))
-        continue;
-      rect.half_height_mm = fmax (rect.half_height_mm, LEAST_BAND_MM / 2.0);
       sw_drawing_object (drawing, "/run/%u", i);
-      sw_drawing_fill (drawing, SW_ROLE_JOINT, rect);
-      sw_labels_reserve (drawing->labels, rect);
+      if (draw_quad (drawing, SW_ROLE_JOINT, along_m, middle_m - half_m,
+                     middle_m + half_m, quad))
+        sw_labels_reserve (
+            drawing->labels,
+            (SwLabelBox){
+                (quad[0].x_mm + quad[2].x_mm) / 2.0, (quad[0].y_mm + quad[2].y_mm) / 2.0,
+                hypot (quad[1].x_mm - quad[0].x_mm, quad[1].y_mm - quad[0].y_mm) / 2.0,
+                half_m * fabs (drawing->view->y_mm_per_m),
+                sw_face_view_turn_rad (drawing, (left_m + right_m) / 2.0) });
     }
 }
 
@@ -152,23 +247,24 @@ draw_trench (SwDrawing *drawing, guint i)
                                   [SW_TRENCH_SLOT] = SW_ROLE_SLOT,
                                   [SW_TRENCH_TOE] = SW_ROLE_TRENCH };
   const SwTrench *trench = &drawing->laid->trenches[i];
-  double half =
-      fmax (trench->width_m * fabs (drawing->view->y_mm_per_m), LEAST_BAND_MM) / 2.0;
+  double half_m = fmax (trench->width_m / 2.0, least_half_band_m (drawing));
   guint n = trench->n_line;
-  g_autofree SwPaperPoint *band = g_new (SwPaperPoint, 2 * n);
+  g_autofree SwPoint *band = g_new (SwPoint, 2 * n);
+  g_autoptr (GArray) path = NULL;
 
   if (n < 2 || trench->depth_m <= 0.0)
     return;
   for (guint k = 0; k < n; k++)
     {
-      SwPaperPoint at =
-          sw_drawing_at (drawing, trench->line[k].along_m, trench->line[k].down_m);
+      SwPlace at = trench->line[k];
 
-      band[k] = (SwPaperPoint){ at.x_mm, at.y_mm - half };
-      band[2 * n - 1 - k] = (SwPaperPoint){ at.x_mm, at.y_mm + half };
+      band[k] = (SwPoint){ at.along_m, at.down_m - half_m };
+      band[2 * n - 1 - k] = (SwPoint){ at.along_m, at.down_m + half_m };
     }
+  path = sw_face_view_path (drawing, band, 2 * n, TRUE);
   sw_drawing_object (drawing, "/trench/%u", i);
-  sw_figure_area (drawing->figure, roles[trench->kind], band, 2 * n);
+  sw_figure_area (drawing->figure, roles[trench->kind], (SwPaperPoint *) path->data,
+                  path->len - 1);
 }
 
 static void
@@ -211,18 +307,18 @@ static void
 draw_pins (SwDrawing *drawing)
 {
   const SwFaceLayout *laid = drawing->laid;
-  SwBox seen = drawing->seen;
+  const SwView *view = drawing->view;
 
   sw_drawing_object (drawing, "/pins");
   for (gsize i = 0; i < laid->n_pins; i++)
     {
       const SwPinPlace *pin = &laid->pins[i];
-      double along = (double) pin->along_m, down = (double) pin->down_m;
-      SwPaperPoint at;
+      SwPaperPoint at =
+          sw_face_view_at (drawing, (double) pin->along_m, (double) pin->down_m);
 
-      if (along < seen.x0_m || along > seen.x1_m || down < seen.y0_m || down > seen.y1_m)
+      if (at.x_mm < 0.0 || at.x_mm > view->width_mm || at.y_mm < 0.0
+          || at.y_mm > view->height_mm)
         continue;
-      at = sw_drawing_at (drawing, along, down);
       sw_figure_circle (drawing->figure, SW_ROLE_PIN, at.x_mm, at.y_mm, PIN_MM);
     }
 }

@@ -132,17 +132,20 @@ text_width_mm (const SwLabels *labels, const SwLabelWish *wish)
                                     labels->measure->data);
 }
 
-/* Text along the line, upright for a reader in front of the sheet or at its right edge. */
-static double
-reading_turn (double dx, double dy)
+double
+sw_label_reading_turn_rad (double turn_rad)
 {
-  double turn = atan2 (-dy, dx);
+  while (turn_rad > G_PI_2 + 1e-6)
+    turn_rad -= G_PI;
+  while (turn_rad <= -G_PI_2 + 1e-6)
+    turn_rad += G_PI;
+  return turn_rad;
+}
 
-  if (turn > G_PI_2 + 1e-6)
-    turn -= G_PI;
-  if (turn <= -G_PI_2 + 1e-6)
-    turn += G_PI;
-  return turn;
+double
+sw_label_shadow_mm (SwLabelBox box, double turn_rad)
+{
+  return half_shadow (box, cos (turn_rad), -sin (turn_rad));
 }
 
 void
@@ -169,7 +172,7 @@ sw_labels_dimension (SwLabels *labels, SwLabelRank rank, SwLabelSpan span, doubl
   x = (span.x0_mm + span.x1_mm) / 2.0 + uy * span.offset_mm;
   y = (span.y0_mm + span.y1_mm) / 2.0 - ux * span.offset_mm;
   width = text_width_mm (labels, &wish);
-  turn = reading_turn (dx, dy);
+  turn = sw_label_reading_turn_rad (atan2 (-dy, dx));
   beside = (span.offset_mm < 0.0 ? -1.0 : 1.0) * size_mm * 1.15;
   if (width + 2.0 * (PAD_MM + SW_ARROW_MM) <= length)
     spots[n++] = (SwLabelSpot){ x, y, turn };

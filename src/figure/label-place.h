@@ -20,6 +20,13 @@ typedef struct
 /** Whether the boxes overlap by more than a hair (0.01 mm). */
 gboolean sw_label_boxes_meet (SwLabelBox a, SwLabelBox b);
 
+/** Half the length of what @box throws on a line turned by @turn_rad. */
+double sw_label_shadow_mm (SwLabelBox box, double turn_rad);
+
+/** @turn_rad or its opposite: whichever a reader in front of the sheet, or at its right
+ * edge, reads upright. */
+double sw_label_reading_turn_rad (double turn_rad);
+
 /** Where the middle of a label could be, and how the text is turned there. */
 typedef struct
 {

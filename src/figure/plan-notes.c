@@ -12,19 +12,31 @@
 /* A number's middle is this far inside its run's end. */
 #define NUMBER_IN_MM 2.4
 
+/* A fall line shorter than this on paper is an arrow all its way; others are so long. */
+#define SHORT_FALL_MM 10.0
+#define LEAST_FALL_MM 2.5
+#define LONGEST_FALL_MM 30.0
+#define FALL_NAME_MM 3.0
+
+/* Points nearer than this are one. */
+#define SAME_PLACE_M 1e-6
+
 /* Sides shorter than this on paper carry no dimension. */
 #define SHORT_SIDE_MM 6.0
 
-/* Where a number lies within the outline: near the upper end, else the middle, else
- * the lower end. */
+/* Where a number lies within the outline: near the upper end of its run, or the lower one
+ * where that is the wider, else the middle, else the other end. */
 static guint
 number_spots (const SwDrawing *drawing, const SwRun *run, SwLabelSpot spots[3])
 {
   SwRing ring = { drawing->face->outline, drawing->face->n_outline };
   double x_m = (run->along_from_m + run->along_to_m) / 2.0;
   double in_m = NUMBER_IN_MM / drawing->view->x_mm_per_m;
-  double outs_m[] = { run->out_from_m + in_m, (run->out_from_m + run->out_to_m) / 2.0,
-                      run->out_to_m - in_m };
+  double upper_m = run->out_from_m + in_m, lower_m = run->out_to_m - in_m;
+  gboolean is_nose = drawing->face->crest_form == SW_CREST_NOSE;
+  double outs_m[] = { is_nose ? lower_m : upper_m,
+                      (run->out_from_m + run->out_to_m) / 2.0,
+                      is_nose ? upper_m : lower_m };
   guint n = 0;
 
   for (guint i = 0; i < G_N_ELEMENTS (outs_m); i++)
@@ -41,7 +53,8 @@ static void
 number_run (SwDrawing *drawing, guint i)
 {
   const SwRun *run = &drawing->laid->runs[i];
-  double width = (run->along_to_m - run->along_from_m) * drawing->view->x_mm_per_m;
+  double width = (run->along_to_m - run->along_from_m)
+                 * drawing->laid->tiers[run->tier].stretch * drawing->view->x_mm_per_m;
   int every = width >= NUMBER_EVERY_MM ? 1 : width * 5.0 >= NUMBER_EVERY_MM ? 5 : 20;
   g_autofree char *label = sw_run_label (run);
   const char *id = sw_drawing_object_id (drawing, "/run/%u", i);
@@ -87,9 +100,7 @@ draw_break (SwDrawing *drawing, SwBox box, guint i, const char *text_id)
   g_autoptr (GArray) path = break_path (drawing, box, i);
   SwPaperPoint end = g_array_index (path, SwPaperPoint, path->len - 1);
   const char *words = sw_drawing_text (drawing, text_id);
-  double half = drawing->draw->measure->width_mm (SW_FACE_REGULAR, drawing->text_mm,
-                                                  words, drawing->draw->measure->data)
-                / 2.0;
+  double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
   double right = end.x_mm + SIDE_ROW_MM + 2.5 + half;
   SwLabelSpot spots[] = { { right, end.y_mm, 0.0 },
                           { right, end.y_mm - 3.0, 0.0 },
@@ -154,35 +165,54 @@ longest_span (const SwDrawing *drawing, double along_m)
   return longest;
 }
 
+/* The words along the arrow on either side of it, else level beside it. */
+static void
+name_fall_arrow (SwDrawing *drawing, SwLabelBox arrow)
+{
+  const char *words = sw_drawing_text (drawing, "drawing.fall-line");
+  double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0 + 0.5;
+  double turn = sw_label_reading_turn_rad (arrow.turn_rad);
+  double off_mm = sw_label_shadow_mm (arrow, 0.0) + 1.0 + half;
+  double x = FALL_NAME_MM * sin (turn), y = FALL_NAME_MM * cos (turn);
+  SwLabelSpot spots[] = { { arrow.x_mm + x, arrow.y_mm + y, turn },
+                          { arrow.x_mm - x, arrow.y_mm - y, turn },
+                          { arrow.x_mm + off_mm, arrow.y_mm, 0.0 },
+                          { arrow.x_mm - off_mm, arrow.y_mm, 0.0 } };
+
+  sw_labels_wish (drawing->labels,
+                  &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
+                                  .role = SW_ROLE_TEXT,
+                                  .style = SW_LABEL_KNOCK_OUT,
+                                  .size_mm = drawing->text_mm,
+                                  .object = sw_drawing_object_id (drawing, "/fall-line"),
+                                  .text = words,
+                                  .spots = spots,
+                                  .n_spots = G_N_ELEMENTS (spots) });
+}
+
 /* One arrow down the longest stretch that the outline has at @along_m. */
 static void
 draw_fall_arrow (SwDrawing *drawing, double along_m, gboolean named)
 {
   SwSpan span = longest_span (drawing, along_m);
-  double whole_m = span.to_m - span.from_m, length, turn;
-  SwPaperPoint a = sw_plan_at (drawing, along_m, span.from_m + whole_m * 0.22);
-  SwPaperPoint b = sw_plan_at (drawing, along_m, span.from_m + whole_m * 0.72);
-  double dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm, cut;
+  SwPaperPoint top = sw_plan_at (drawing, along_m, span.from_m);
+  SwPaperPoint end = sw_plan_at (drawing, along_m, span.to_m);
+  double dx = end.x_mm - top.x_mm, dy = end.y_mm - top.y_mm, whole = hypot (dx, dy);
+  double from = whole < SHORT_FALL_MM ? 0.08 : 0.22;
+  double to = whole < SHORT_FALL_MM ? 0.92 : fmin (0.72, from + LONGEST_FALL_MM / whole);
+  SwPaperPoint a = { top.x_mm + dx * from, top.y_mm + dy * from };
+  SwPaperPoint b = { top.x_mm + dx * to, top.y_mm + dy * to };
+  SwLabelBox arrow = { (a.x_mm + b.x_mm) / 2.0, (a.y_mm + b.y_mm) / 2.0,
+                       whole * (to - from) / 2.0, 1.0, atan2 (-dy, dx) };
 
-  length = hypot (dx, dy);
-  if (length < 5.0)
+  if (whole * (to - from) < LEAST_FALL_MM)
     return;
-  cut = fmin (1.0, 30.0 / length);
-  b = (SwPaperPoint){ a.x_mm + dx * cut, a.y_mm + dy * cut };
-  length *= cut;
-  turn = atan2 (-dy, dx);
   sw_drawing_object (drawing, "/fall-line");
   sw_draft_arrow (drawing->figure, SW_ROLE_FALL_LINE, a.x_mm, a.y_mm, b.x_mm, b.y_mm,
-                  3.0);
-  sw_labels_reserve (drawing->labels,
-                     (SwLabelBox){ (a.x_mm + b.x_mm) / 2.0, (a.y_mm + b.y_mm) / 2.0,
-                                   length / 2.0, 1.0, turn });
+                  fmin (3.0, whole * (to - from) / 2.0));
+  sw_labels_reserve (drawing->labels, arrow);
   if (named)
-    sw_drawing_note (drawing, SW_LABEL_MAIN, SW_ROLE_TEXT,
-                     (a.x_mm + b.x_mm) / 2.0 - 3.0 * sin (turn),
-                     (a.y_mm + b.y_mm) / 2.0 - 3.0 * cos (turn), turn + G_PI,
-                     sw_drawing_object_id (drawing, "/fall-line"),
-                     sw_drawing_text (drawing, "drawing.fall-line"));
+    name_fall_arrow (drawing, arrow);
 }
 
 /* The wind blows towards the leeward end, where the first run lies. */
@@ -195,9 +225,7 @@ draw_wind (SwDrawing *drawing)
   double length = fmin (ARROW_MM, (paper.x1_m - paper.x0_m) * 0.4);
   double from = left ? paper.x1_m : paper.x0_m, sign = left ? -1.0 : 1.0;
   const char *words = sw_drawing_text (drawing, "drawing.wind");
-  double half = drawing->draw->measure->width_mm (SW_FACE_REGULAR, drawing->text_mm,
-                                                  words, drawing->draw->measure->data)
-                / 2.0;
+  double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
 
   sw_drawing_object (drawing, "/wind");
   sw_draft_arrow (drawing->figure, SW_ROLE_WIND, from, y, from + sign * length, y, 3.0);
@@ -248,6 +276,20 @@ dimension_side (SwDrawing *drawing, guint i, double turn)
         (SwLabelSpan){ a.x_mm, a.y_mm, b.x_mm, b.y_mm, turn * SIDE_ROW_MM }, id, text);
 }
 
+/* Round a heap the outline's two ends are one line on the ground: one dimension is enough. */
+static gboolean
+is_other_end (const SwDrawing *drawing, SwPoint p, SwPoint q)
+{
+  const SwFaceLayout *laid = drawing->laid;
+  double end_m;
+
+  if (laid == NULL || laid->n_tiers == 0 || !laid->tiers[0].closed
+      || drawing->draw->on_screen)
+    return FALSE;
+  end_m = laid->tiers[0].along_to_m - SAME_PLACE_M;
+  return p.x_m > end_m && q.x_m > end_m;
+}
+
 static void
 note_laid (SwDrawing *drawing, SwBox box)
 {
@@ -278,7 +320,9 @@ sw_plan_notes (SwDrawing *drawing)
         draw_fall_arrow (drawing, box.x0_m + (box.x1_m - box.x0_m) * i / 4.0, i == 1);
     }
   for (guint i = 0; i < face->n_outline; i++)
-    dimension_side (drawing, i, turn);
+    if (!is_other_end (drawing, face->outline[i],
+                       face->outline[(i + 1) % face->n_outline]))
+      dimension_side (drawing, i, turn);
   draw_wind (drawing);
   for (guint i = 0; i < face->n_outline; i++)
     sw_drawing_handle (drawing,

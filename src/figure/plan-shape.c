@@ -2,8 +2,11 @@
 #include "plan-shape.h"
 #include <math.h>
 
-/* Parts into which an edge of a bent plan is cut. */
-#define PARTS 48
+/* Parts into which an edge of a bent plan is cut to find its box. */
+#define PARTS 96
+
+/* An arc is drawn in chords that turn no more than this. */
+#define CHORD_RAD 0.03
 
 gboolean
 sw_plan_is_bent (const SwFace *face, const SwDraw *draw)
@@ -69,23 +72,37 @@ sw_plan_at (const SwDrawing *drawing, double along_m, double out_m)
   return sw_view_to_paper (drawing->view, at);
 }
 
+static guint
+chords (const SwDrawing *drawing, SwPoint a, SwPoint b)
+{
+  const SwFace *face = drawing->face;
+
+  if (!sw_plan_is_bent (face, drawing->draw))
+    return 1;
+  return MAX (1, (guint) ceil (fabs (b.x_m - a.x_m) / face->crest_radius_m / CHORD_RAD));
+}
+
 GArray *
 sw_plan_path (const SwDrawing *drawing, const SwPoint *points, guint count,
               gboolean closed)
 {
   GArray *path = g_array_new (FALSE, FALSE, sizeof (SwPaperPoint));
-  guint parts = sw_plan_is_bent (drawing->face, drawing->draw) ? PARTS : 1;
   guint edges = closed ? count : count - 1;
   SwPaperPoint at;
 
   for (guint i = 0; i < edges; i++)
-    for (guint k = 0; k < parts; k++)
-      {
-        SwPoint on = between (points[i], points[(i + 1) % count], (double) k / parts);
+    {
+      SwPoint a = points[i], b = points[(i + 1) % count];
+      guint parts = chords (drawing, a, b);
 
-        at = sw_plan_at (drawing, on.x_m, on.y_m);
-        g_array_append_val (path, at);
-      }
+      for (guint k = 0; k < parts; k++)
+        {
+          SwPoint on = between (a, b, (double) k / parts);
+
+          at = sw_plan_at (drawing, on.x_m, on.y_m);
+          g_array_append_val (path, at);
+        }
+    }
   at = sw_plan_at (drawing, points[edges % count].x_m, points[edges % count].y_m);
   g_array_append_val (path, at);
   return path;

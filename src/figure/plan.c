@@ -27,11 +27,12 @@ static void
 draw_run (SwDrawing *drawing, guint i)
 {
   const SwRun *run = &drawing->laid->runs[i];
-  double from_m = run->down_from_m, to_m = run->down_to_m;
-  SwPoint top[2] = { { sw_run_edge_m (drawing, run, -1, from_m), run->out_from_m },
-                     { sw_run_edge_m (drawing, run, 1, from_m), run->out_from_m } };
-  SwPoint bottom[2] = { { sw_run_edge_m (drawing, run, 1, to_m), run->out_to_m },
-                        { sw_run_edge_m (drawing, run, -1, to_m), run->out_to_m } };
+  double wide_top = sw_ground_stretch (drawing->laid->ground, run->out_from_m);
+  double wide_end = sw_ground_stretch (drawing->laid->ground, run->out_to_m);
+  SwPoint top[2] = { { sw_run_edge_m (drawing, run, -1, wide_top), run->out_from_m },
+                     { sw_run_edge_m (drawing, run, 1, wide_top), run->out_from_m } };
+  SwPoint bottom[2] = { { sw_run_edge_m (drawing, run, 1, wide_end), run->out_to_m },
+                        { sw_run_edge_m (drawing, run, -1, wide_end), run->out_to_m } };
   g_autoptr (GArray) strip = sw_plan_path (drawing, top, 2, FALSE);
   g_autoptr (GArray) lower = sw_plan_path (drawing, bottom, 2, FALSE);
   guint upper = strip->len;
@@ -106,7 +107,10 @@ sw_plan_key (const SwResult *result, guint face_index, const SwDraw *draw)
         add_key (key, draw, SW_ROLE_SLOT, SW_KEY_LINE, "drawing.key.slot");
     }
   sw_key_add_site (key, result, face_index, draw);
-  add_key (key, draw, SW_ROLE_TEXT, SW_KEY_NONE, "drawing.seen-from-above");
+  add_key (key, draw, SW_ROLE_TEXT, SW_KEY_NONE,
+           !sw_plan_is_bent (face, draw)       ? "drawing.seen-from-above"
+           : face->crest_form == SW_CREST_NOSE ? "drawing.seen-from-above-nose"
+                                               : "drawing.seen-from-above-bowl");
   if (sw_plan_is_bent (face, draw))
     add_key (key, draw, SW_ROLE_TEXT, SW_KEY_NONE, "drawing.arc-lengths");
   return key;

@@ -18,9 +18,7 @@
 static double
 half_width_mm (const SwDrawing *drawing, const char *text)
 {
-  const SwTextMeasure *measure = drawing->draw->measure;
-
-  return measure->width_mm (SW_FACE_REGULAR, drawing->text_mm, text, measure->data) / 2.0;
+  return sw_drawing_width_mm (drawing, text, drawing->text_mm) / 2.0;
 }
 
 /* "2 Tree ring" */
@@ -226,12 +224,16 @@ place_words (const SwFaceLayout *laid, guint i, const SwDraw *draw)
 {
   const SwObstaclePlace *place = &laid->obstacles[i];
   SwBox box = sw_ring_box ((SwRing){ laid->face->outline, laid->face->n_outline });
+  /* A tape follows the contour through its middle. */
+  double stretch = sw_ground_stretch (
+      laid->ground, sw_ground_out_m (laid->ground, place->along_from_m,
+                                     (place->down_from_m + place->down_to_m) / 2.0));
   g_autofree char *name = obstacle_words (laid->face, i, draw);
   g_autofree char *crest = sw_quantity_text (place->down_from_m, SW_UNIT_M, draw->style);
-  g_autofree char *left =
-      sw_quantity_text (place->along_from_m - box.x0_m, SW_UNIT_M, draw->style);
-  g_autofree char *wide =
-      sw_quantity_text (place->along_to_m - place->along_from_m, SW_UNIT_M, draw->style);
+  g_autofree char *left = sw_quantity_text ((place->along_from_m - box.x0_m) * stretch,
+                                            SW_UNIT_M, draw->style);
+  g_autofree char *wide = sw_quantity_text (
+      (place->along_to_m - place->along_from_m) * stretch, SW_UNIT_M, draw->style);
   g_autofree char *tall =
       sw_quantity_text (place->down_to_m - place->down_from_m, SW_UNIT_M, draw->style);
 

@@ -118,6 +118,20 @@ shape_survey (SwFace *face)
   sw_face_set_outline (face, outline, 4);
 }
 
+/* 2:1, a bench of 3 m, 1.5:1. */
+static void
+shape_terraced_nose (SwFace *face)
+{
+  SwPoint section[] = { { 0, 12.0 }, { 12, 6.0 }, { 15, 5.9 }, { 23.85, 0 } };
+  SwPoint outline[] = { { 0, 0 }, { 17.3, 0 }, { 17.3, 23.85 }, { 0, 23.85 } };
+
+  sw_face_set_section (face, section, 4);
+  sw_face_set_outline (face, outline, 4);
+  face->crest_form = SW_CREST_NOSE;
+  face->crest_radius_m = 9.0;
+  face->leeward = SW_SIDE_RIGHT;
+}
+
 static void
 corners (SwBox box, SwPoint outline[4])
 {
@@ -218,6 +232,9 @@ shape (SwJob *job, SwFace *face, SlopeKind slope)
       shape_straight (face, 6.5, 1.54, 2.0 * G_PI * 4.0);
       face->crest_form = SW_CREST_NOSE;
       face->crest_radius_m = 4.0;
+      break;
+    case SLOPE_TERRACED_NOSE:
+      shape_terraced_nose (face);
       break;
     case SLOPE_RULED:
       shape_straight (face, 6.0, 2.0, 40.0);

@@ -18,6 +18,7 @@ typedef enum
   SLOPE_NOSE,    /* round the end of an embankment */
   SLOPE_BOWL,    /* round the inside of a bend */
   SLOPE_HEAP,    /* all round a stockpile */
+  SLOPE_TERRACED_NOSE, /* round, with a bench between two gradients */
   SLOPE_RULED,   /* lower at the far end */
   SLOPE_SITE,    /* a box, a tree, a wall right across two runs, a headwall at the toe */
   SLOPE_SOILS,   /* firm clay, and a zone of loose sand past crest and toe */

@@ -211,7 +211,7 @@ test_round_crest (void)
   paper = draw (&fixture, PLAN, 180.0, 120.0);
   assert_texts (paper, expected);
   flat = draw (&fixture, FACE_VIEW, 180.0, 120.0);
-  g_assert_nonnull (figure_text (flat, "41.33" NBSP "m"));
+  g_assert_nonnull (figure_text (flat, "41.33" NBSP "m along the toe"));
   fixture.draw.on_screen = TRUE;
   view = sw_plan_fit (fixture.result, 0, 180.0, 120.0, &fixture.draw, NULL);
   screen = sw_draw_plan (fixture.result, 0, &view, &fixture.draw);

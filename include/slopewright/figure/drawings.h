@@ -18,12 +18,31 @@
 
 /**
  * Box of what a drawing shows, in its world metres: section (out, up), plan
- * (along, out), face view (along, down). The plan of a round crest is bent to
- * its true shape on paper and straight on screen.
+ * (along, out), face view (x, y of the sheet that the face lies flat on). The
+ * plan of a round crest is bent to its true shape on paper and straight on
+ * screen.
  */
 SwBox sw_section_box (const SwResult *result, guint face);
 SwBox sw_plan_box (const SwResult *result, guint face);
 SwBox sw_face_view_box (const SwResult *result, guint face);
+
+/**
+ * sw_face_view_from_plan:
+ * @plan: (along, out), metres
+ *
+ * How a face lies flat. On a straight crest x is along and y the true
+ * distance down the fall line. A round crest unrolls as a cone does: to the sector of a
+ * ring, the middle fall line upright, all fall lines at true length; where the
+ * section is of one gradient every length and area is true, else widths are
+ * true along crest and toe. All face views are drawn through this.
+ *
+ * Returns: where @plan lies in a face view's world; @plan itself when the job
+ *   could not be laid out
+ */
+SwPoint sw_face_view_from_plan (const SwResult *result, guint face, SwPoint plan);
+
+/** The inverse: which plan point lies at @sheet. */
+SwPoint sw_face_view_to_plan (const SwResult *result, guint face, SwPoint sheet);
 
 /**
  * sw_section_fit:

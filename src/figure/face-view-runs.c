@@ -1,0 +1,232 @@
+/* SPDX-License-Identifier: MIT */
+#include "face-view.h"
+#include <math.h>
+
+/* Height of a cut length over the usual text. */
+#define LENGTH_RATIO 0.92
+
+/* A number tries so many places down its run. */
+#define NUMBER_SPOTS 8
+#define NUMBER_STEP_MM 2.0
+
+/* So little air is enough below a number. */
+#define LEAST_GAP_MM 0.8
+
+/* How many runs share one number, so that numbers stay readable: 1, 2, 5, 10 or 20. */
+static int
+number_every (double run_mm, double text_mm)
+{
+  static const int steps[] = { 1, 2, 5, 10 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (steps); i++)
+    if (run_mm * steps[i] >= text_mm * 1.25)
+      return steps[i];
+  return 20;
+}
+
+/* 1, 3, 5 … or 1, 5, 10, 15 … */
+static gboolean
+is_numbered (int number, int every)
+{
+  return every == 2 ? number % 2 == 1 : number == 1 || number % every == 0;
+}
+
+/* A stretch of a run in view, and how it lies on paper. */
+typedef struct
+{
+  double along_m; /* its middle */
+  double from_m, to_m;
+  double turn_rad; /* of the contour */
+  double tall_mm;
+} Strip;
+
+static Strip
+strip_of (const SwDrawing *drawing, const SwRun *run, double from_m, double to_m)
+{
+  double along_m = (run->along_from_m + run->along_to_m) / 2.0;
+
+  from_m = fmax (from_m, run->down_from_m);
+  to_m = fmin (to_m, run->down_to_m);
+  if (!sw_development_is_bent (drawing->development))
+    {
+      from_m = fmax (from_m, drawing->seen.y0_m);
+      to_m = fmin (to_m, drawing->seen.y1_m);
+    }
+  return (Strip){ along_m, from_m, to_m, sw_face_view_turn_rad (drawing, along_m),
+                  (to_m - from_m) * fabs (drawing->view->y_mm_per_m) };
+}
+
+/* What the run's neighbours leave of its width, on paper; less towards the shorter arc. */
+static double
+free_width_mm (const SwDrawing *drawing, const SwRun *run, double down_m)
+{
+  const SwTier *tier = &drawing->laid->tiers[run->tier];
+  double lap_m = tier->side_lap_m / tier->stretch;
+
+  return (run->along_to_m - run->along_from_m - lap_m)
+         * sw_development_stretch (drawing->development, down_m)
+         * fabs (drawing->view->x_mm_per_m);
+}
+
+/* Numbers stand at the wider end: at the toe of a nose, else at the crest. */
+static gboolean
+is_wide_below (const SwDrawing *drawing)
+{
+  return sw_development_is_bent (drawing->development)
+         && drawing->development.turn_per_m > 0.0;
+}
+
+/* Places for a number of this box, @gap_mm off the end of its strip, and on from there. */
+static guint
+number_spots (const SwDrawing *drawing, Strip strip, SwLabelBox box, double gap_mm,
+              SwLabelSpot spots[NUMBER_SPOTS])
+{
+  double first_mm = sw_label_shadow_mm (box, strip.turn_rad + G_PI_2) + gap_mm;
+  double rest_mm = strip.tall_mm - 2.0 * first_mm + LEAST_GAP_MM;
+  double step_mm = sw_development_is_bent (drawing->development)
+                       ? fmax (NUMBER_STEP_MM, rest_mm / NUMBER_SPOTS)
+                       : NUMBER_STEP_MM;
+  gboolean below = is_wide_below (drawing);
+  guint n = 0;
+
+  for (; n < NUMBER_SPOTS && n * step_mm <= rest_mm; n++)
+    {
+      double in_mm = first_mm + n * step_mm;
+      SwPaperPoint at =
+          sw_face_view_beside (drawing, strip.along_m, below ? strip.to_m : strip.from_m,
+                               0.0, below ? -in_mm : in_mm);
+
+      spots[n] = (SwLabelSpot){ at.x_mm, at.y_mm, box.turn_rad };
+    }
+  return n;
+}
+
+/* Level when it fits, else along the run. */
+static void
+number_run (SwDrawing *drawing, guint i, guint style)
+{
+  const SwRun *run = &drawing->laid->runs[i];
+  Strip strip = strip_of (drawing, run, -INFINITY, INFINITY);
+  double run_mm =
+      free_width_mm (drawing, run, is_wide_below (drawing) ? strip.to_m : strip.from_m);
+  double size = drawing->text_mm * (run_mm > 12.0 ? 1.15 : 1.0);
+  g_autofree char *label = sw_run_label (run);
+  double width = sw_drawing_width_mm (drawing, label, size) * 1.1;
+  SwLabelBox box = { 0.0, 0.0, width / 2.0, size / 2.0, 0.0 };
+  gboolean level = 2.0 * sw_label_shadow_mm (box, strip.turn_rad) + 0.6 <= run_mm;
+  SwLabelSpot spots[NUMBER_SPOTS];
+  guint n;
+
+  if (!is_numbered (run->number, number_every (run_mm, drawing->text_mm)))
+    return;
+  if (!level)
+    box.turn_rad = sw_label_reading_turn_rad (strip.turn_rad + G_PI_2);
+  n = number_spots (drawing, strip, box, level ? size * 0.4 + 0.6 : 1.0, spots);
+  sw_labels_wish (drawing->labels,
+                  &(SwLabelWish){ .rank = SW_LABEL_MAIN,
+                                  .role = SW_ROLE_TEXT,
+                                  .ground = SW_ROLE_RUN,
+                                  .style = SW_LABEL_BOLD | style,
+                                  .size_mm = size,
+                                  .object = sw_drawing_object_id (drawing, "/run/%u", i),
+                                  .text = label,
+                                  .spots = spots,
+                                  .n_spots = n });
+}
+
+/* Whether the run's length fits beside its number, whole or turned along it. */
+static gboolean
+has_room (const SwDrawing *drawing, const SwRun *run)
+{
+  double size = drawing->text_mm * LENGTH_RATIO;
+  double run_mm = free_width_mm (drawing, run, (run->down_from_m + run->down_to_m) / 2.0);
+  double tall_mm = (run->down_to_m - run->down_from_m) * fabs (drawing->view->y_mm_per_m);
+  g_autofree char *text = sw_drawing_length (drawing, run->cut_m);
+  double width = sw_drawing_width_mm (drawing, text, size);
+  double needed = width + 1.6 <= run_mm ? size : width;
+
+  return run_mm >= size * 1.2 && tall_mm >= needed + 2.0 * drawing->text_mm;
+}
+
+gboolean
+sw_face_view_shows_lengths (const SwDrawing *drawing)
+{
+  for (guint i = 0; i < drawing->laid->n_runs; i++)
+    if (!has_room (drawing, &drawing->laid->runs[i]))
+      return FALSE;
+  return TRUE;
+}
+
+/* Cut length of one piece at its middle. */
+static void
+note_piece (SwDrawing *drawing, guint i, const SwPiece *piece, guint style)
+{
+  const SwRun *run = &drawing->laid->runs[i];
+  Strip strip = strip_of (drawing, run, piece->down_from_m, piece->down_to_m);
+  double middle_m = (strip.from_m + strip.to_m) / 2.0;
+  double size = drawing->text_mm * LENGTH_RATIO;
+  double run_mm = free_width_mm (drawing, run, middle_m);
+  g_autofree char *text = sw_drawing_length (drawing, piece->length_m);
+  double width = sw_drawing_width_mm (drawing, text, size);
+  gboolean across = width + 1.6 <= run_mm;
+  double half = (across ? size : width) / 2.0 + 0.4;
+  double turn = sw_label_reading_turn_rad (strip.turn_rad + (across ? 0.0 : G_PI_2));
+  double most_mm = strip.tall_mm / 2.0 - half;
+  /* Last, at either end of its piece. */
+  const double shifts_mm[] = {
+    0.0, 6.0, -6.0, 3.0, -3.0, 12.0, -12.0, most_mm, -most_mm
+  };
+  SwLabelSpot spots[G_N_ELEMENTS (shifts_mm)];
+  guint n = 0;
+
+  /* Only where the whole text stands on its own piece. */
+  for (guint k = 0; k < G_N_ELEMENTS (shifts_mm); k++)
+    if (fabs (shifts_mm[k]) <= most_mm)
+      {
+        SwPaperPoint at =
+            sw_face_view_beside (drawing, strip.along_m, middle_m, 0.0, shifts_mm[k]);
+
+        spots[n++] = (SwLabelSpot){ at.x_mm, at.y_mm, turn };
+      }
+  if (run_mm < size * 1.2 || n == 0)
+    return;
+  sw_labels_wish (drawing->labels,
+                  &(SwLabelWish){ .rank = SW_LABEL_USEFUL,
+                                  .role = SW_ROLE_TEXT,
+                                  .ground = SW_ROLE_RUN,
+                                  .style = style,
+                                  .size_mm = size,
+                                  .object = sw_drawing_object_id (drawing, "/run/%u", i),
+                                  .text = text,
+                                  .spots = spots,
+                                  .n_spots = n });
+}
+
+static gboolean
+is_in_view (const SwDrawing *drawing, const SwRun *run)
+{
+  return sw_development_is_bent (drawing->development)
+         || (run->along_to_m >= drawing->seen.x0_m
+             && run->along_from_m <= drawing->seen.x1_m);
+}
+
+void
+sw_face_view_number_runs (SwDrawing *drawing, gboolean with_pins)
+{
+  const SwFaceLayout *laid = drawing->laid;
+  gboolean is_fan = drawing->face->crest_form != SW_CREST_STRAIGHT;
+  gboolean on_plain = !with_pins && !is_fan && drawing->face->zones->len == 0;
+  guint style = on_plain ? SW_LABEL_PLAIN : SW_LABEL_KNOCK_OUT;
+
+  for (guint i = 0; i < laid->n_runs; i++)
+    {
+      const SwRun *run = &laid->runs[i];
+      const SwPiece *pieces = sw_layout_run_pieces (drawing->result->layout, run);
+
+      if (!is_in_view (drawing, run))
+        continue;
+      number_run (drawing, i, style);
+      for (guint p = 0; p < run->n_pieces; p++)
+        note_piece (drawing, i, &pieces[p], style);
+    }
+}
