@@ -3,6 +3,7 @@
 
 #include <glib/gi18n.h>
 #include <slopewright/sheet/pack.h>
+#include <slopewright/sheet/report.h>
 
 #define FINGERPRINT_DIGITS 12
 #define PNG_DPI 200.0
@@ -75,6 +76,21 @@ sw_export_pack (SwStage *stage, GFile *file, GError **error)
       return FALSE;
     }
   return sw_paint_pdf (pages, sw_stage_stock (stage)->palette, &info, path, error);
+}
+
+gboolean
+sw_export_quantities (SwStage *stage, GFile *file, GError **error)
+{
+  const SwJob *job = sw_stage_job (stage);
+  g_autofree char *path = local_path (file, error);
+  g_autoptr (SwTexts) texts = texts_of (stage, job);
+  g_autofree char *table = NULL;
+
+  if (path == NULL)
+    return FALSE;
+  table = sw_report_tally (sw_stage_result (stage), texts,
+                           (SwNumberStyle){ job->units, '.' }, SW_TALLY_CSV);
+  return g_file_set_contents (path, table, -1, error);
 }
 
 static SwFigure *

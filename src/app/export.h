@@ -17,6 +17,9 @@ GPtrArray *sw_export_pages (SwStage *stage);
 /** Write the pack as a PDF, the same bytes as slopepack writes for the saved job. */
 gboolean sw_export_pack (SwStage *stage, GFile *file, GError **error);
 
+/** Write every quantity as CSV, as slopepack tally does. */
+gboolean sw_export_quantities (SwStage *stage, GFile *file, GError **error);
+
 /** Write one drawing of the face shown; the ending of the name decides: .svg or .png. */
 gboolean sw_export_drawing (SwStage *stage, const SwCanvasKind *kind, GFile *file,
                             GError **error);

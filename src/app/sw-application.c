@@ -124,7 +124,8 @@ set_keys (GtkApplication *app)
     { "win.redo", { "<Control><Shift>z", "<Control>y" } },
     { "win.export-pack", { "<Control>e" } },
     { "win.show-view('drawing')", { "<Alt>1" } },
-    { "win.show-view('pack')", { "<Alt>2", "<Control>p" } },
+    { "win.show-view('pack')", { "<Alt>2" } },
+    { "win.print", { "<Control>p" } },
     { "window.close", { "<Control>w" } },
   };
 

@@ -10,6 +10,9 @@ static const SwFileKind job_kinds[] = { { N_ ("Job files (*.slope.json)"),
                                         { N_ ("All files"), "*" },
                                         { NULL, NULL } };
 static const SwFileKind pdf_kinds[] = { { N_ ("PDF files"), "*.pdf" }, { NULL, NULL } };
+static const SwFileKind table_kinds[] = {
+  { N_ ("Tables for a spreadsheet (CSV)"), "*.csv" }, { NULL, NULL }
+};
 static const SwFileKind picture_kinds[] = { { N_ ("SVG pictures"), "*.svg" },
                                             { N_ ("PNG pictures"), "*.png" },
                                             { NULL, NULL } };
@@ -214,6 +217,36 @@ export_pack_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+on_quantities_chosen (GtkWindow *window, GFile *file, gpointer data)
+{
+  SwWindow *self = SW_WINDOW (window);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GFile) named = file != NULL ? with_suffix (file, ".csv") : NULL;
+
+  if (named == NULL)
+    return;
+  if (!sw_export_quantities (self->stage, named, &error))
+    sw_dialogs_error (window, _ ("The quantities could not be written"), error->message);
+  else
+    tell_file (self, _ ("Wrote the quantities to %s"), named);
+}
+
+static void
+export_quantities_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+  g_autofree char *stem = NULL;
+  g_autofree char *start = NULL;
+
+  sw_window_settle (self);
+  stem = sw_export_stem (self->stage);
+  start = g_strconcat (stem, ".csv", NULL);
+  sw_dialogs_choose_file (GTK_WINDOW (self), _ ("Export Quantities"), TRUE, start,
+                          sw_document_file (document_of (self)), table_kinds,
+                          on_quantities_chosen, NULL);
+}
+
+static void
 on_drawing_chosen (GtkWindow *window, GFile *file, gpointer data)
 {
   SwWindow *self = SW_WINDOW (window);
@@ -254,6 +287,8 @@ sw_window_install_file_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.save", NULL, save_action);
   gtk_widget_class_install_action (klass, "win.save-as", NULL, save_as_action);
   gtk_widget_class_install_action (klass, "win.export-pack", NULL, export_pack_action);
+  gtk_widget_class_install_action (klass, "win.export-quantities", NULL,
+                                   export_quantities_action);
   gtk_widget_class_install_action (klass, "win.export-drawing", "s",
                                    export_drawing_action);
 }

@@ -3,6 +3,8 @@
 
 #include <glib/gi18n.h>
 
+#include "first-job.h"
+#include "print.h"
 #include "sw-dialogs.h"
 #include "sw-text-entry.h"
 #include "sw-value-entry.h"
@@ -92,6 +94,15 @@ redo_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+print_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  sw_window_settle (self);
+  sw_print_pack (GTK_WINDOW (self), self->stage);
+}
+
+static void
 show_view_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   SwWindow *self = SW_WINDOW (widget);
@@ -161,6 +172,8 @@ on_changed (SwWindow *self)
   show_step (self, self->redo, "win.redo", _ ("Redo"), _ ("Redo: %s"),
              sw_document_redo_label (document));
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.export-pack", laid);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.export-quantities", laid);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.print", laid);
   show_title (self);
   show_problem (self);
 }
@@ -341,6 +354,7 @@ sw_window_class_init (SwWindowClass *klass)
   add_style ();
   gtk_widget_class_install_action (widget_class, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (widget_class, "win.redo", NULL, redo_action);
+  gtk_widget_class_install_action (widget_class, "win.print", NULL, print_action);
   gtk_widget_class_install_action (widget_class, "win.show-view", "s", show_view_action);
   sw_window_install_file_actions (widget_class);
   sw_window_install_start_actions (widget_class);
@@ -405,7 +419,8 @@ SwWindow *
 sw_window_new (GtkApplication *app, const SwStock *stock)
 {
   SwWindow *self = g_object_new (SW_TYPE_WINDOW, "application", app, NULL);
-  g_autoptr (SwDocument) document = sw_document_new (stock->catalogue, NULL);
+  g_autoptr (SwJob) first = sw_first_job ();
+  g_autoptr (SwDocument) document = sw_document_new (stock->catalogue, first);
   g_autofree char *drafts = sw_draft_folder ();
 
   self->draft = sw_draft_new (document, drafts);

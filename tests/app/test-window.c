@@ -4,6 +4,7 @@
 
 #include "export.h"
 #include "form-fields.h"
+#include "print.h"
 #include "sw-findings-list.h"
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
@@ -329,6 +330,52 @@ test_faces (Fixture *f, gconstpointer data)
   g_assert_cmpstr (sw_stage_face (f->stage)->id, ==, "A");
 }
 
+/* What goes to the printer has as many pages as the pack, on the job's paper. */
+static void
+test_prints_true_pages (Fixture *f, gconstpointer data)
+{
+  g_autofree char *folder = g_dir_make_tmp ("slopewright-print-XXXXXX", NULL);
+  g_autofree char *path = g_build_filename (folder, "pack.pdf", NULL);
+  g_autofree char *command = g_strdup_printf ("pdfinfo %s", path);
+  g_autoptr (GtkPrintOperation) print = NULL;
+  g_autoptr (GPtrArray) pages = NULL;
+  g_autofree char *about = NULL;
+  g_autofree char *count = NULL;
+
+  load_example (f, "sandlark-bluff-road.slope.json");
+  print = sw_print_new (f->stage);
+  pages = sw_export_pages (f->stage);
+  gtk_print_operation_set_export_filename (print, path);
+  g_assert_cmpint (
+      gtk_print_operation_run (print, GTK_PRINT_OPERATION_ACTION_EXPORT, NULL, NULL), ==,
+      GTK_PRINT_OPERATION_RESULT_APPLY);
+  g_assert_true (g_spawn_command_line_sync (command, &about, NULL, NULL, NULL));
+  count = g_strdup_printf ("Pages:           %u\n", pages->len);
+  g_assert_nonnull (strstr (about, count));
+  /* ISO 216: A4 is 210 x 297 mm, 595.276 x 841.89 pt. */
+  g_assert_nonnull (strstr (about, "595.276 x 841.89 pts (A4)"));
+  g_unlink (path);
+  g_rmdir (folder);
+}
+
+/* The same table as slopepack writes. */
+static void
+test_exports_quantities (Fixture *f, gconstpointer data)
+{
+  g_autofree char *folder = g_dir_make_tmp ("slopewright-csv-XXXXXX", NULL);
+  g_autofree char *path = g_build_filename (folder, "bank.csv", NULL);
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+  g_autofree char *table = NULL;
+
+  load_example (f, "sandlark-bluff-road.slope.json");
+  g_assert_true (sw_export_quantities (f->stage, file, NULL));
+  g_assert_true (g_file_get_contents (path, &table, NULL, NULL));
+  g_assert_true (g_str_has_prefix (table, "name,title,value,unit"));
+  g_assert_nonnull (strstr (table, "\nrolls,"));
+  g_unlink (path);
+  g_rmdir (folder);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -347,6 +394,8 @@ main (int argc, char *argv[])
   ADD ("practice-limits-are-the-files", test_practice_limits_are_the_files);
   ADD ("findings-follow", test_findings_follow);
   ADD ("preview-has-the-pages", test_preview_has_the_pages);
+  ADD ("prints-true-pages", test_prints_true_pages);
+  ADD ("exports-quantities", test_exports_quantities);
   ADD ("pack-is-written", test_pack_is_written);
   ADD ("two-windows", test_two_windows);
   ADD ("faces", test_faces);
