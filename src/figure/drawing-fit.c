@@ -210,13 +210,15 @@ sw_face_view_fit (const SwResult *result, guint face, double width_mm, double he
                   const SwDraw *draw, double *scale)
 {
   g_autoptr (GArray) key = sw_face_view_key (result, face, draw, FALSE, FALSE);
-  gboolean is_round = sw_result_face (result, face)->crest_form != SW_CREST_STRAIGHT;
+  const SwFace *shape = sw_result_face (result, face);
+  gboolean is_round = shape->crest_form != SW_CREST_STRAIGHT;
+  double right_mm = shape->n_further > 0 ? SW_RULED_ROW_MM : 0.0;
   double side_mm = is_round ? ROUND_SIDE_MM : FACE_SIDE_MM;
   double above_mm = is_round ? ROUND_TOP_MM : FACE_TOP_MM;
   double below_mm = is_round ? ROUND_BELOW_MM : FACE_BELOW_MM;
 
   return sw_fit_inside (sw_face_view_box (result, face), draw, width_mm, height_mm,
-                        side_mm, side_mm, top_mm (above_mm, draw),
+                        side_mm, side_mm + right_mm, top_mm (above_mm, draw),
                         below_mm + sw_drawing_foot_mm (key, draw, width_mm), FALSE,
                         scale);
 }

@@ -12,6 +12,9 @@
 #define SHORT_FALL_MM 14.0
 #define LEAST_FALL_MM 2.5
 
+/* Parts into which a line across ruled ground is cut between two sections. */
+#define RULED_STEPS 24
+
 /* Where a text stands beside an end of a line across the face: way 1 right, -1 left. */
 static SwLabelSpot
 beside_end (const SwDrawing *drawing, SwBox box, double way, double down_m, double off_mm,
@@ -27,6 +30,15 @@ beside_end (const SwDrawing *drawing, SwBox box, double way, double down_m, doub
   return (SwLabelSpot){ at.x_mm, at.y_mm, 0.0 };
 }
 
+/* What takes room at the right edge before names and fall line: runs past the cut of a
+ * heap, or the dimensions that ruled ground has there. */
+static double
+beside_mm (const SwDrawing *drawing, double down_m)
+{
+  return drawing->face->n_further > 0 ? SW_RULED_ROW_MM
+                                      : sw_face_view_past_cut_mm (drawing, down_m);
+}
+
 /* A name at the right end of a line across the face; round a face also at the left end, or
  * further out. */
 static void
@@ -34,7 +46,7 @@ name_line (SwDrawing *drawing, SwBox box, double down_m, double shift_mm,
            const char *text, const char *object)
 {
   double half = sw_drawing_width_mm (drawing, text, drawing->text_mm) / 2.0;
-  double off_mm = NAME_GAP_MM + sw_face_view_past_cut_mm (drawing, down_m);
+  double off_mm = NAME_GAP_MM + beside_mm (drawing, down_m);
   SwLabelSpot spots[8];
   guint n = sw_development_is_bent (drawing->development) ? G_N_ELEMENTS (spots) : 1;
 
@@ -51,12 +63,49 @@ name_line (SwDrawing *drawing, SwBox box, double down_m, double shift_mm,
                                                    .n_spots = n });
 }
 
-static void
-draw_contour (SwDrawing *drawing, SwBox box, double down_m)
+static gboolean
+is_ruled (const SwDrawing *drawing)
 {
-  SwPoint ends[2] = { { box.x0_m, down_m }, { box.x1_m, down_m } };
-  g_autoptr (GArray) path = sw_face_view_path (drawing, ends, 2, FALSE);
+  return drawing->face->n_further > 0;
+}
 
+/* Where a tier begins or ends at a place along the crest: on ruled ground it is not the
+ * same all along. */
+static double
+tier_down_m (const SwDrawing *drawing, const SwTier *tier, gboolean at_end,
+             double along_m)
+{
+  const SwGround *ground = drawing->laid->ground;
+  double from_m, to_m;
+
+  if (!is_ruled (drawing))
+    return at_end ? tier->reach.down_to_m : tier->reach.down_from_m;
+  from_m = sw_ground_break_down_m (ground, tier->reach.from_break, along_m);
+  to_m = sw_ground_break_down_m (ground, tier->reach.to_break, along_m);
+  return from_m + (to_m - from_m) * (at_end ? tier->share_to : tier->share_from);
+}
+
+/* Crest, toe or edge of a bench. */
+static void
+draw_tier_line (SwDrawing *drawing, SwBox box, const SwTier *tier, gboolean at_end)
+{
+  g_autoptr (GArray) at_m =
+      sw_ground_stations_between (drawing->laid->ground, box.x0_m, box.x1_m);
+  g_autoptr (GArray) line = g_array_new (FALSE, FALSE, sizeof (SwPoint));
+  g_autoptr (GArray) path = NULL;
+  guint steps = is_ruled (drawing) ? RULED_STEPS : 1;
+
+  for (guint i = 0; i + 1 < at_m->len; i++)
+    for (guint k = i == 0 ? 0 : 1; k <= steps; k++)
+      {
+        double a = g_array_index (at_m, double, i),
+               b = g_array_index (at_m, double, i + 1);
+        SwPoint at = { a + (b - a) * k / steps, 0.0 };
+
+        at.y_m = tier_down_m (drawing, tier, at_end, at.x_m);
+        g_array_append_val (line, at);
+      }
+  path = sw_face_view_path (drawing, (SwPoint *) line->data, line->len, FALSE);
   sw_figure_line (drawing->figure, SW_ROLE_BREAK, (SwPaperPoint *) path->data, path->len);
 }
 
@@ -65,27 +114,27 @@ name_tier (SwDrawing *drawing, SwBox box, guint t)
 {
   const SwTier *tier = &drawing->laid->tiers[t];
   const char *id = sw_drawing_object_id (drawing, "/tier/%u", t);
+  gboolean is_last = t + 1 == drawing->laid->n_tiers;
 
   sw_drawing_object (drawing, "/tier/%u", t);
-  draw_contour (drawing, box, tier->reach.down_from_m);
-  draw_contour (drawing, box, tier->reach.down_to_m);
+  draw_tier_line (drawing, box, tier, FALSE);
+  draw_tier_line (drawing, box, tier, TRUE);
   name_line (
-      drawing, box, tier->reach.down_from_m, 0.6,
+      drawing, box, tier_down_m (drawing, tier, FALSE, box.x1_m), 0.6,
       sw_drawing_text (drawing, t == 0 ? "drawing.crest-line" : "drawing.tier-top"), id);
-  name_line (drawing, box, tier->reach.down_to_m, -0.6,
-             sw_drawing_text (drawing, t + 1 == drawing->laid->n_tiers
-                                           ? "drawing.toe-line"
-                                           : "drawing.tier-end"),
+  name_line (drawing, box, tier_down_m (drawing, tier, TRUE, box.x1_m), -0.6,
+             sw_drawing_text (drawing, is_last ? "drawing.toe-line" : "drawing.tier-end"),
              id);
 }
 
 static void
 name_bench (SwDrawing *drawing, SwBox box, guint t)
 {
-  double from_m = drawing->laid->tiers[t - 1].reach.down_to_m;
-  double to_m = drawing->laid->tiers[t].reach.down_from_m;
-  SwPaperPoint at =
-      sw_face_view_at (drawing, (box.x0_m + box.x1_m) / 2.0, (from_m + to_m) / 2.0);
+  const SwTier *tiers = drawing->laid->tiers;
+  double middle_m = (box.x0_m + box.x1_m) / 2.0;
+  double from_m = tier_down_m (drawing, &tiers[t - 1], TRUE, middle_m);
+  double to_m = tier_down_m (drawing, &tiers[t], FALSE, middle_m);
+  SwPaperPoint at = sw_face_view_at (drawing, middle_m, (from_m + to_m) / 2.0);
   g_autofree char *width = sw_drawing_length (drawing, to_m - from_m);
   g_autofree char *words =
       sw_texts_fill (drawing->draw->texts, "drawing.bench", "width", width, NULL);
@@ -108,21 +157,33 @@ dimension_width (SwDrawing *drawing, SwBox box)
       sw_drawing_object_id (drawing, "/outline"), width);
 }
 
-/* True length down the left edge, in a row beside it. */
+/* True length down an edge, in a row outside it. */
 static void
-dimension_stretch (SwDrawing *drawing, double along_m, double from_m, double to_m,
+dimension_stretch (SwDrawing *drawing, SwBox box, gboolean at_right, SwSpan span,
                    SwLabelRank rank, double row_mm, const char *object)
 {
-  SwPaperPoint a = sw_face_view_at (drawing, along_m, from_m);
-  SwPaperPoint b = sw_face_view_at (drawing, along_m, to_m);
-  g_autofree char *text = sw_drawing_length (drawing, to_m - from_m);
+  double along_m = at_right ? box.x1_m : box.x0_m;
+  SwPaperPoint a = sw_face_view_at (drawing, along_m, span.from_m);
+  SwPaperPoint b = sw_face_view_at (drawing, along_m, span.to_m);
+  g_autofree char *text = sw_drawing_length (drawing, span.to_m - span.from_m);
 
-  sw_drawing_dimension (drawing, rank,
-                        (SwLabelSpan){ a.x_mm, a.y_mm, b.x_mm, b.y_mm, -row_mm }, object,
-                        text);
+  sw_drawing_dimension (
+      drawing, rank,
+      (SwLabelSpan){ a.x_mm, a.y_mm, b.x_mm, b.y_mm, at_right ? row_mm : -row_mm },
+      object, text);
 }
 
-/* True lengths of the tiers at the left, and of all when there are several. */
+static SwSpan
+tier_span (const SwDrawing *drawing, guint first, guint last, double along_m)
+{
+  const SwTier *tiers = drawing->laid->tiers;
+
+  return (SwSpan){ tier_down_m (drawing, &tiers[first], FALSE, along_m),
+                   tier_down_m (drawing, &tiers[last], TRUE, along_m) };
+}
+
+/* True lengths of the tiers at the left, and of all when there are several; on ruled ground
+ * at the right too, where they are others. */
 static void
 dimension_tiers (SwDrawing *drawing, SwBox box)
 {
@@ -130,13 +191,19 @@ dimension_tiers (SwDrawing *drawing, SwBox box)
   double row_mm = DIMENSION_ROW_MM + sw_face_view_past_cut_mm (drawing, 0.0);
 
   for (guint t = 0; t < laid->n_tiers; t++)
-    dimension_stretch (drawing, box.x0_m, laid->tiers[t].reach.down_from_m,
-                       laid->tiers[t].reach.down_to_m, SW_LABEL_NEEDED, row_mm,
-                       sw_drawing_object_id (drawing, "/tier/%u", t));
+    {
+      const char *id = sw_drawing_object_id (drawing, "/tier/%u", t);
+
+      dimension_stretch (drawing, box, FALSE, tier_span (drawing, t, t, box.x0_m),
+                         SW_LABEL_NEEDED, row_mm, id);
+      if (is_ruled (drawing))
+        dimension_stretch (drawing, box, TRUE, tier_span (drawing, t, t, box.x1_m),
+                           SW_LABEL_NEEDED, row_mm, id);
+    }
   if (laid->n_tiers > 1)
-    dimension_stretch (drawing, box.x0_m, laid->tiers[0].reach.down_from_m,
-                       laid->tiers[laid->n_tiers - 1].reach.down_to_m, SW_LABEL_USEFUL,
-                       row_mm + NEXT_ROW_MM, NULL);
+    dimension_stretch (drawing, box, FALSE,
+                       tier_span (drawing, 0, laid->n_tiers - 1, box.x0_m),
+                       SW_LABEL_USEFUL, row_mm + NEXT_ROW_MM, NULL);
 }
 
 /* An arrow along x with words after its head. */
@@ -204,12 +271,13 @@ draw_fall_line (SwDrawing *drawing, SwBox box)
   const char *id = sw_drawing_object_id (drawing, "/fall-line");
   const char *crest = sw_drawing_text (drawing, "drawing.crest-line");
   double turn = sw_face_view_turn_rad (drawing, box.x1_m);
-  double from_m = tier->reach.down_from_m;
-  double height = (tier->reach.down_to_m - from_m) * fabs (drawing->view->y_mm_per_m);
+  double from_m = tier_down_m (drawing, tier, FALSE, box.x1_m);
+  double height = (tier_down_m (drawing, tier, TRUE, box.x1_m) - from_m)
+                  * fabs (drawing->view->y_mm_per_m);
   gboolean is_short = height < SHORT_FALL_MM;
   double length = is_short ? height * 0.8 : fmin (ARROW_MM, height - 8.0);
   double off_mm =
-      sw_face_view_past_cut_mm (drawing, 0.0)
+      beside_mm (drawing, 0.0)
       + (is_short ? sw_drawing_width_mm (drawing, crest, drawing->text_mm) : 0.0) + 4.0;
   /* In the gap of an unrolled heap the words for its crest need the upper half. */
   double first = tier->closed ? height - length - 4.0 : (height - length) / 2.0;

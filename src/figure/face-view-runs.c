@@ -5,8 +5,9 @@
 /* Height of a cut length over the usual text. */
 #define LENGTH_RATIO 0.92
 
-/* A number tries so many places down its run. */
-#define NUMBER_SPOTS 8
+/* A number tries so many places down its run, the first ones close to each other. */
+#define NUMBER_SPOTS 18
+#define CLOSE_SPOTS 5
 #define NUMBER_STEP_MM 2.0
 
 /* So little air is enough below a number. */
@@ -76,27 +77,29 @@ is_wide_below (const SwDrawing *drawing)
          && drawing->development.turn_per_m > 0.0;
 }
 
-/* Places for a number of this box, @gap_mm off the end of its strip, and on from there. */
+/* Places for a number of this box, @gap_mm off the end of its strip, a few close by, then
+ * all down the strip, past obstacles and out of view. */
 static guint
 number_spots (const SwDrawing *drawing, Strip strip, SwLabelBox box, double gap_mm,
               SwLabelSpot spots[NUMBER_SPOTS])
 {
   double first_mm = sw_label_shadow_mm (box, strip.turn_rad + G_PI_2) + gap_mm;
   double rest_mm = strip.tall_mm - 2.0 * first_mm + LEAST_GAP_MM;
-  double step_mm = sw_development_is_bent (drawing->development)
-                       ? fmax (NUMBER_STEP_MM, rest_mm / NUMBER_SPOTS)
-                       : NUMBER_STEP_MM;
   gboolean below = is_wide_below (drawing);
   guint n = 0;
 
-  for (; n < NUMBER_SPOTS && n * step_mm <= rest_mm; n++)
+  for (guint i = 0; i < NUMBER_SPOTS; i++)
     {
-      double in_mm = first_mm + n * step_mm;
+      double on_mm = i < CLOSE_SPOTS
+                         ? i * NUMBER_STEP_MM
+                         : rest_mm * (i - CLOSE_SPOTS + 1) / (NUMBER_SPOTS - CLOSE_SPOTS);
+      double in_mm = first_mm + on_mm;
       SwPaperPoint at =
           sw_face_view_beside (drawing, strip.along_m, below ? strip.to_m : strip.from_m,
                                0.0, below ? -in_mm : in_mm);
 
-      spots[n] = (SwLabelSpot){ at.x_mm, at.y_mm, box.turn_rad };
+      if (on_mm <= rest_mm)
+        spots[n++] = (SwLabelSpot){ at.x_mm, at.y_mm, box.turn_rad };
     }
   return n;
 }

@@ -3,6 +3,9 @@
 
 #include "site-marks.h"
 
+/* Room for the dimensions at the right edge of ruled ground. */
+#define SW_RULED_ROW_MM 6.5
+
 /** Where a place of the face lies on paper: every face view is drawn through this. */
 SwPaperPoint sw_face_view_at (const SwDrawing *drawing, double along_m, double down_m);
 

@@ -53,8 +53,11 @@ static void
 number_run (SwDrawing *drawing, guint i)
 {
   const SwRun *run = &drawing->laid->runs[i];
-  double width = (run->along_to_m - run->along_from_m)
-                 * drawing->laid->tiers[run->tier].stretch * drawing->view->x_mm_per_m;
+  double stretch = sw_plan_is_bent (drawing->face, drawing->draw)
+                       ? drawing->laid->tiers[run->tier].stretch
+                       : 1.0;
+  double width =
+      (run->along_to_m - run->along_from_m) * stretch * drawing->view->x_mm_per_m;
   int every = width >= NUMBER_EVERY_MM ? 1 : width * 5.0 >= NUMBER_EVERY_MM ? 5 : 20;
   g_autofree char *label = sw_run_label (run);
   const char *id = sw_drawing_object_id (drawing, "/run/%u", i);

@@ -277,6 +277,9 @@ test_ruled_says_so (void)
   figure = sw_draw_face_view (fixture.result, 0, &view, &fixture.draw);
   g_assert_nonnull (
       figure_text (figure, sw_texts_get (fixture.texts, "drawing.laid-flat-ruled")));
+  /* At the near end 12 m out and 6 m down: 13.42 m. Both edges carry their own length. */
+  g_assert_nonnull (figure_text (figure, "13.42" NBSP "m"));
+  g_assert_nonnull (figure_text (figure, "8.94" NBSP "m"));
   fixture_tear_down (&fixture);
 }
 
