@@ -102,6 +102,16 @@ const SwField sw_site_fields[] = {
   QUESTION ("liner", SW_SITE_LINER),
   QUESTION ("lone_work", SW_SITE_LONE_WORK),
   QUESTION ("hot_weather", SW_SITE_HOT_WEATHER),
+  QUESTION ("wind_exposed", SW_SITE_WIND_EXPOSED),
+  QUESTION ("ignition", SW_SITE_IGNITION),
+  QUESTION ("late_sowing", SW_SITE_LATE_SOWING),
+  QUESTION ("machines", SW_SITE_MACHINES),
+  QUESTION ("overhead_lines", SW_SITE_OVERHEAD_LINES),
+  QUESTION ("ropes", SW_SITE_ROPES),
+  QUESTION ("chemicals", SW_SITE_CHEMICALS),
+  QUESTION ("cold_weather", SW_SITE_COLD_WEATHER),
+  QUESTION ("remote", SW_SITE_REMOTE),
+  QUESTION ("public", SW_SITE_PUBLIC),
   { .kind = SW_FIELD_END },
 };
 

@@ -19,6 +19,16 @@ const char *const sw_site_question_keys[SW_SITE_QUESTION_COUNT] = {
   [SW_SITE_TRAFFIC] = "traffic",     [SW_SITE_UTILITIES_MARKED] = "utilities_marked",
   [SW_SITE_WILDLIFE] = "wildlife",   [SW_SITE_LINER] = "liner",
   [SW_SITE_LONE_WORK] = "lone_work", [SW_SITE_HOT_WEATHER] = "hot_weather",
+  [SW_SITE_WIND_EXPOSED] = "wind_exposed",
+  [SW_SITE_IGNITION] = "ignition",
+  [SW_SITE_LATE_SOWING] = "late_sowing",
+  [SW_SITE_MACHINES] = "machines",
+  [SW_SITE_OVERHEAD_LINES] = "overhead_lines",
+  [SW_SITE_ROPES] = "ropes",
+  [SW_SITE_CHEMICALS] = "chemicals",
+  [SW_SITE_COLD_WEATHER] = "cold_weather",
+  [SW_SITE_REMOTE] = "remote",
+  [SW_SITE_PUBLIC] = "public",
 };
 
 /* Every text of a job, so that new, copy, equal and free cannot forget one. */

@@ -93,7 +93,6 @@ static void
 look_wind (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 {
   check->looked = "check.F6.looked";
-  sw_check_open (check, "check.F6.ask");
   sw_check_number (check, "side_lap", practice (layout, SW_PRACTICE_SIDE_LAP_M),
                    SW_UNIT_SMALL_M);
   sw_check_number (check, "spacing", practice (layout, SW_PRACTICE_EDGE_PIN_M),
@@ -229,13 +228,8 @@ look_channel (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 static void
 look_movement (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 {
-  double steepest_rad = 0.0;
-
-  for (guint f = 0; f < layout->n_faces; f++)
-    for (guint t = 0; t < layout->faces[f].n_tiers; t++)
-      steepest_rad = fmax (steepest_rad, layout->faces[f].tiers[t].steepest_rad);
   check->looked = "check.F15.looked";
-  sw_check_number (check, "gradient", steepest_rad, SW_UNIT_RAD);
+  sw_check_number (check, "gradient", sw_steepest_rad (layout), SW_UNIT_RAD);
 }
 
 static void
@@ -248,8 +242,13 @@ look_obstacles (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 static void
 look_face_up (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 {
-  check->looked = "check.F17.looked";
-  sw_check_open (check, "check.F17.ask");
+  static const char *const looked[] = { "check.F17.looked-varies",
+                                        "check.F17.looked-none", "check.F17.looked-one",
+                                        "check.F17.looked-two" };
+
+  check->looked = looked[layout->blanket->nets + 1];
+  if (layout->blanket->nets < 0)
+    sw_check_open (check, "check.F17.ask");
 }
 
 static void
@@ -268,7 +267,6 @@ static void
 look_fire (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 {
   check->looked = "check.F19.looked";
-  sw_check_open (check, "check.F19.ask");
   sw_check_number (check, "rolls", tally->rolls_order, SW_UNIT_COUNT);
   sw_check_number (check, "mass", tally->rolls_order * tally->roll_mass_kg, SW_UNIT_KG);
 }

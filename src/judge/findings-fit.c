@@ -2,13 +2,6 @@
 #include "findings-private.h"
 #include "laying-facts.h"
 #include <slopewright/base/count.h>
-#include <slopewright/base/gradient.h>
-
-/* WorkSafeBC OHSR 26.16 names 35 % (40 % for some machines) for forestry machines: from
- * there on a risk assessment and written procedures. Named here as an example. */
-#define MACHINE_RATIO 0.35
-
-#define RATIO_TOLERANCE 1e-9
 
 static void
 judge_life (GPtrArray *findings, const SwLayout *layout)
@@ -33,6 +26,50 @@ judge_mowing (GPtrArray *findings, const SwLayout *layout)
     return;
   finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "mowing-net", "F13", -1, -1);
   sw_finding_number (finding, "life", layout->blanket->life_months.value, SW_UNIT_MONTH);
+}
+
+/* A mower throws what it catches; stakes of wood rot. */
+static void
+judge_metal_pins (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
+{
+  gsize metal = 0;
+  SwFinding *finding;
+
+  for (guint i = 0; i < tally->pin_orders->len; i++)
+    {
+      const SwPinOrder *order = &g_array_index (tally->pin_orders, SwPinOrder, i);
+
+      if (order->pin != NULL && !g_str_equal (order->pin->name_id, "pin.stake"))
+        metal += order->count;
+    }
+  if (layout->job->numbers.mown != SW_ANSWER_YES || metal == 0)
+    return;
+  finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "mowing-pins", "F13", -1, -1);
+  sw_finding_number (finding, "pins", (double) metal, SW_UNIT_COUNT);
+}
+
+static void
+judge_net_side (GPtrArray *findings, const SwLayout *layout)
+{
+  SwFinding *finding;
+
+  if (layout->blanket->nets != 1)
+    return;
+  finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "net-side-up", "F17", -1, -1);
+  sw_finding_number (finding, "nets", layout->blanket->nets, SW_UNIT_COUNT);
+}
+
+static void
+judge_fire (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
+{
+  SwFinding *finding;
+
+  if (layout->job->site[SW_SITE_IGNITION] != SW_ANSWER_YES)
+    return;
+  finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "fire", "F19", -1, -1);
+  sw_finding_number (finding, "rolls", tally->rolls_order, SW_UNIT_COUNT);
+  sw_finding_number (finding, "mass", tally->rolls_order * tally->roll_mass_kg,
+                     SW_UNIT_KG);
 }
 
 /* Practice values keep trenches shallow; where they stand is left to the job. */
@@ -64,20 +101,6 @@ judge_crown (GPtrArray *findings, const SwTally *tally)
 }
 
 static void
-judge_machines (GPtrArray *findings, const SwLayout *layout, int face)
-{
-  double steepest = 0.0;
-  SwFinding *finding;
-
-  for (guint i = 0; i < layout->faces[face].n_tiers; i++)
-    steepest = MAX (steepest, layout->faces[face].tiers[i].steepest_rad);
-  if (sw_gradient_ratio (steepest) < MACHINE_RATIO - RATIO_TOLERANCE)
-    return;
-  finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "machines", "", face, -1);
-  sw_finding_number (finding, "gradient", steepest, SW_UNIT_RAD);
-}
-
-static void
 judge_tiers (GPtrArray *findings, const SwLayout *layout, int face)
 {
   SwFinding *finding;
@@ -95,9 +118,9 @@ sw_judge_fit (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
   judge_mowing (findings, layout);
   judge_set_back (findings, layout);
   judge_crown (findings, tally);
+  judge_metal_pins (findings, layout, tally);
+  judge_net_side (findings, layout);
+  judge_fire (findings, layout, tally);
   for (guint i = 0; i < layout->n_faces; i++)
-    {
-      judge_machines (findings, layout, (int) i);
-      judge_tiers (findings, layout, (int) i);
-    }
+    judge_tiers (findings, layout, (int) i);
 }

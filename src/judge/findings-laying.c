@@ -59,32 +59,20 @@ judge_hollow (GPtrArray *findings, const SwLayout *layout, int face_index, int i
                      SW_UNIT_COUNT);
 }
 
-/* A joint that no place was left for was made in one that the practice forbids. */
+/* Where nothing else is left, a joint is made beside its neighbour's. */
 static void
-judge_joint (GPtrArray *findings, const char *code, int face, double is_m, double asked_m)
+judge_joints (GPtrArray *findings, const SwLayout *layout, int face)
 {
+  double is_m = sw_joint_facts (layout, (guint) face).least_stagger_m;
+  double asked_m = practice (layout, SW_PRACTICE_JOINT_STAGGER_M);
   SwFinding *finding;
 
   if (!(is_m < asked_m - LENGTH_TOLERANCE_M))
     return;
-  finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, code, "F8", face, -1);
+  finding =
+      sw_finding_add (findings, SW_SEVERITY_CAUTION, "joints-in-line", "F8", face, -1);
   sw_finding_number (finding, "is", is_m, SW_UNIT_M);
   sw_finding_number (finding, "asked", asked_m, SW_UNIT_M);
-}
-
-static void
-judge_joints (GPtrArray *findings, const SwLayout *layout, int face)
-{
-  SwJointFacts facts = sw_joint_facts (layout, (guint) face);
-
-  judge_joint (findings, "joints-in-line", face, facts.least_stagger_m,
-               practice (layout, SW_PRACTICE_JOINT_STAGGER_M));
-  judge_joint (findings, "joint-near-crest", face, facts.least_crest_m,
-               practice (layout, SW_PRACTICE_JOINT_FREE_CREST_M));
-  judge_joint (findings, "joint-near-toe", face, facts.least_toe_m,
-               practice (layout, SW_PRACTICE_JOINT_FREE_TOE_M));
-  judge_joint (findings, "piece-short", face, facts.shortest_piece_m,
-               practice (layout, SW_PRACTICE_MIN_PIECE_M));
 }
 
 void

@@ -14,11 +14,6 @@
  * one person under ideal conditions, kg. */
 #define NIOSH_LOAD_KG 23.0
 
-/* Gradients at which footing needs a word; advice of this program, no regulator's
- * value. */
-#define FOOTING_HV 3.0
-#define STEEP_FOOTING_HV 1.5
-
 /* Ratios are compared with so much slack, as class tables print them. */
 #define RATIO_TOLERANCE 1e-3
 
@@ -67,40 +62,6 @@ sw_finding_number (SwFinding *finding, const char *symbol, double value, SwUnit 
   g_array_append_val (finding->inputs, input);
 }
 
-/* Answers of the site visit that stop or shape the work. */
-static const struct
-{
-  SwSiteQuestion question;
-  SwAnswer when;
-  SwSeverity severity;
-  const char *code, *failure;
-} site_rules[] = {
-  { SW_SITE_SEEPAGE, SW_ANSWER_YES, SW_SEVERITY_STOP, "seepage", "F15" },
-  { SW_SITE_SEEPAGE, SW_ANSWER_UNKNOWN, SW_SEVERITY_CAUTION, "seepage-unknown", "F15" },
-  { SW_SITE_CHANNEL_FLOW, SW_ANSWER_YES, SW_SEVERITY_STOP, "channel-flow", "F14" },
-  { SW_SITE_CHANNEL_FLOW, SW_ANSWER_UNKNOWN, SW_SEVERITY_CAUTION, "channel-flow-unknown",
-    "F14" },
-  { SW_SITE_UTILITIES_MARKED, SW_ANSWER_NO, SW_SEVERITY_STOP, "utilities", "" },
-  { SW_SITE_UTILITIES_MARKED, SW_ANSWER_UNKNOWN, SW_SEVERITY_CAUTION, "utilities-unknown",
-    "" },
-  { SW_SITE_RUN_ON, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "run-on", "F1" },
-  { SW_SITE_WATER_AT_TOE, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "water-at-toe", "F4" },
-  { SW_SITE_LINER, SW_ANSWER_YES, SW_SEVERITY_STOP, "liner", "" },
-  { SW_SITE_WILDLIFE, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "wildlife", "F12" },
-  { SW_SITE_TRAFFIC, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "traffic", "" },
-  { SW_SITE_LONE_WORK, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "lone-work", "" },
-  { SW_SITE_HOT_WEATHER, SW_ANSWER_YES, SW_SEVERITY_CAUTION, "heat", "" },
-};
-
-static void
-judge_site (GPtrArray *findings, const SwJob *job)
-{
-  for (guint i = 0; i < G_N_ELEMENTS (site_rules); i++)
-    if (job->site[site_rules[i].question] == site_rules[i].when)
-      sw_finding_add (findings, site_rules[i].severity, site_rules[i].code,
-                      site_rules[i].failure, -1, -1);
-}
-
 /* The angle may be read either side of the class limit: the steeper rule holds. */
 static void
 judge_borderline (GPtrArray *findings, const SwLayout *layout, int face, int index)
@@ -142,14 +103,6 @@ judge_gradient (GPtrArray *findings, const SwLayout *layout, int face, int index
       sw_finding_number (finding, "limit", limit_hv, SW_UNIT_HV);
     }
   judge_borderline (findings, layout, face, index);
-  if (hv <= FOOTING_HV + RATIO_TOLERANCE)
-    {
-      gboolean steep = hv <= STEEP_FOOTING_HV + RATIO_TOLERANCE;
-
-      finding = sw_finding_add (findings, SW_SEVERITY_CAUTION,
-                                steep ? "footing-steep" : "footing", "", face, index);
-      sw_finding_number (finding, "gradient", tier->steepest_rad, SW_UNIT_RAD);
-    }
 }
 
 static void
@@ -245,6 +198,21 @@ judge_face (GPtrArray *findings, const SwLayout *layout, int index)
   judge_obstacles (findings, layout, index);
 }
 
+/* A roll that one person might lift dry. */
+static void
+judge_wet_roll (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
+{
+  double wet_kg = tally->roll_mass_kg * layout->job->numbers.values[SW_NUMBER_WET_RATIO];
+  SwFinding *finding;
+
+  if (!(wet_kg > NIOSH_LOAD_KG) || tally->roll_mass_kg > NIOSH_LOAD_KG)
+    return;
+  finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "roll-heavy-wet", "", -1, -1);
+  sw_finding_number (finding, "mass", tally->roll_mass_kg, SW_UNIT_KG);
+  sw_finding_number (finding, "wet", wet_kg, SW_UNIT_KG);
+  sw_finding_number (finding, "limit", NIOSH_LOAD_KG, SW_UNIT_KG);
+}
+
 static void
 judge_material (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
 {
@@ -263,6 +231,7 @@ judge_material (GPtrArray *findings, const SwLayout *layout, const SwTally *tall
       sw_finding_number (finding, "mass", tally->roll_mass_kg, SW_UNIT_KG);
       sw_finding_number (finding, "limit", NIOSH_LOAD_KG, SW_UNIT_KG);
     }
+  judge_wet_roll (findings, layout, tally);
   if (layout->blanket->net_plastic_usual
       && layout->job->site[SW_SITE_WILDLIFE] == SW_ANSWER_YES)
     sw_finding_add (findings, SW_SEVERITY_CAUTION, "plastic-net", "F12", -1, -1);
@@ -281,10 +250,12 @@ sw_findings_new (const SwLayout *layout, const SwTally *tally)
 {
   GPtrArray *findings = g_ptr_array_new_with_free_func (free_finding);
 
-  judge_site (findings, layout->job);
+  sw_judge_site (findings, layout);
+  sw_judge_people (findings, layout);
   for (guint i = 0; i < layout->n_faces; i++)
     judge_face (findings, layout, (int) i);
   sw_judge_laying (findings, layout);
+  sw_judge_edges (findings, layout);
   judge_material (findings, layout, tally);
   sw_judge_water (findings, layout);
   sw_judge_slides (findings, layout);

@@ -59,6 +59,49 @@ sw_side_edge_m (const SwFaceLayout *face)
   return edge_m;
 }
 
+double
+sw_face_steepest_rad (const SwFaceLayout *face)
+{
+  double steepest_rad = 0.0;
+
+  for (guint t = 0; t < face->n_tiers; t++)
+    steepest_rad = fmax (steepest_rad, face->tiers[t].steepest_rad);
+  return steepest_rad;
+}
+
+double
+sw_steepest_rad (const SwLayout *layout)
+{
+  double steepest_rad = 0.0;
+
+  for (guint f = 0; f < layout->n_faces; f++)
+    steepest_rad = fmax (steepest_rad, sw_face_steepest_rad (&layout->faces[f]));
+  return steepest_rad;
+}
+
+double
+sw_fall_height_m (const SwFaceLayout *face)
+{
+  const SwFace *said = face->face;
+  double height_m = said->section[said->crest].y_m - said->section[said->toe].y_m;
+
+  for (guint i = 0; i < said->n_further; i++)
+    height_m = fmax (height_m, said->further[i].section[said->crest].y_m
+                                   - said->further[i].section[said->toe].y_m);
+  return height_m;
+}
+
+double
+sw_deepest_trench_m (const SwLayout *layout)
+{
+  double depth_m = 0.0;
+
+  for (guint f = 0; f < layout->n_faces; f++)
+    for (guint i = 0; i < layout->faces[f].n_trenches; i++)
+      depth_m = fmax (depth_m, layout->faces[f].trenches[i].depth_m);
+  return depth_m;
+}
+
 /* A joint is where the upper of its two pieces ends. */
 static void
 stagger_less (SwJointFacts *facts, const SwLayout *layout, const SwRun *run,
@@ -69,37 +112,26 @@ stagger_less (SwJointFacts *facts, const SwLayout *layout, const SwRun *run,
 
   for (guint i = 0; i + 1 < run->n_pieces; i++)
     for (guint j = 0; j + 1 < beside->n_pieces; j++)
-      {
-        facts->pairs++;
-        facts->least_stagger_m = fmin (facts->least_stagger_m,
-                                       fabs (pieces[i].down_to_m - others[j].down_to_m));
-      }
+      facts->least_stagger_m =
+          fmin (facts->least_stagger_m, fabs (pieces[i].down_to_m - others[j].down_to_m));
 }
 
-static void
-look_along (SwJointFacts *facts, const SwLayout *layout, const SwRun *run, double lap_m)
+static double
+shortest_piece_m (const SwLayout *layout, const SwRun *run)
 {
   const SwPiece *pieces = sw_layout_run_pieces (layout, run);
+  double shortest_m = INFINITY;
 
-  if (run->n_pieces < 2)
-    return;
-  for (guint i = 0; i < run->n_pieces; i++)
-    facts->shortest_piece_m = fmin (facts->shortest_piece_m, pieces[i].length_m);
-  for (guint i = 0; i + 1 < run->n_pieces; i++)
-    {
-      facts->joints++;
-      facts->least_crest_m =
-          fmin (facts->least_crest_m, pieces[i].down_to_m - lap_m - run->down_from_m);
-      facts->least_toe_m =
-          fmin (facts->least_toe_m, run->down_to_m - pieces[i].down_to_m);
-    }
+  for (guint i = 0; run->n_pieces > 1 && i < run->n_pieces; i++)
+    shortest_m = fmin (shortest_m, pieces[i].length_m);
+  return shortest_m;
 }
 
 SwJointFacts
 sw_joint_facts (const SwLayout *layout, guint face)
 {
   const SwFaceLayout *laid = &layout->faces[face];
-  SwJointFacts facts = { 0, 0, INFINITY, INFINITY, INFINITY, INFINITY };
+  SwJointFacts facts = { INFINITY, INFINITY };
 
   for (guint t = 0; t < laid->n_tiers; t++)
     {
@@ -108,7 +140,8 @@ sw_joint_facts (const SwLayout *layout, guint face)
 
       for (const SwRun *run = first; run < first + tier->n_runs; run++)
         {
-          look_along (&facts, layout, run, tier->end_lap_m);
+          facts.shortest_piece_m =
+              fmin (facts.shortest_piece_m, shortest_piece_m (layout, run));
           for (const SwRun *r = run; r > first && r[-1].number >= run->number - 1; r--)
             if (r[-1].number == run->number - 1)
               stagger_less (&facts, layout, run, r - 1);

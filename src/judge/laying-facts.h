@@ -28,14 +28,22 @@ double sw_tier_stretch_m (const SwTier *tier);
 /* True length of both outer sides of all tiers; 0 round a heap. */
 double sw_side_edge_m (const SwFaceLayout *face);
 
-/* Joints held against the rules that they were laid by. */
+/* Of all tiers of a face, and of all faces. */
+double sw_face_steepest_rad (const SwFaceLayout *face);
+double sw_steepest_rad (const SwLayout *layout);
+
+/* From crest to toe, at the section where it is largest. */
+double sw_fall_height_m (const SwFaceLayout *face);
+
+/* 0 where nothing is dug. */
+double sw_deepest_trench_m (const SwLayout *layout);
+
+/* Joints are kept clear of crest, toe and short pieces by the layout, or it fails; their
+ * stagger is not always to be had. */
 typedef struct
 {
-  guint joints, pairs;     /* pairs: joints in neighbouring runs of a tier */
-  double least_stagger_m;  /* between such two; INFINITY without */
+  double least_stagger_m;  /* between joints of neighbouring runs; INFINITY without */
   double shortest_piece_m; /* of joined runs; INFINITY without */
-  double least_crest_m;    /* joint to the upper end of its run; INFINITY without */
-  double least_toe_m;      /* and to the lower end */
 } SwJointFacts;
 
 SwJointFacts sw_joint_facts (const SwLayout *layout, guint face);

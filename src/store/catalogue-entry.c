@@ -156,10 +156,11 @@ sw_blanket_read (const SwJsonPlace *place)
 {
   static const char *const keys[] = {
     "id",          "source",         "life_months",       "max_hv", "max_c", "shear_pa",
-    "thickness_m", "mass_kg_per_m2", "net_plastic_usual", NULL
+    "thickness_m", "mass_kg_per_m2", "net_plastic_usual", "nets",   NULL
   };
   SwBlanket *blanket = g_new0 (SwBlanket, 1);
   SwJsonPlace plastic = sw_json_member (place, "net_plastic_usual");
+  SwJsonPlace nets = sw_json_member (place, "nets");
 
   sw_json_only (place, keys);
   blanket->id = text_member (place, "id");
@@ -179,6 +180,7 @@ sw_blanket_read (const SwJsonPlace *place)
   blanket->thickness_m = sourced_member (
       place, "thickness_m", (SwJsonRange){ 0.0, 0.1, TRUE, FALSE }, NULL, NAN);
   blanket->net_plastic_usual = sw_json_boolean (&plastic);
+  blanket->nets = nets.value != NULL ? (int) sw_json_index (&nets, 2) : -1;
   return blanket;
 }
 

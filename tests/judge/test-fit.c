@@ -76,16 +76,38 @@ test_crown (void)
   g_assert_true (is_found (job, catalogue, "narrow-crown"));
 }
 
-/* 35 % on both sides: 2.9:1 is 34.5 %, 2.8:1 is 35.7 %. */
+/* Metal in a face that is mown; stakes of wood are left out. */
 static void
-test_machines (void)
+test_metal_pins (void)
 {
   g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
-  g_autoptr (SwJob) flatter = job_of (2.9);
-  g_autoptr (SwJob) steeper = job_of (2.8);
+  g_autoptr (SwJob) job = job_of (4.0);
 
-  g_assert_false (is_found (flatter, catalogue, "machines"));
-  g_assert_true (is_found (steeper, catalogue, "machines"));
+  g_assert_false (is_found (job, catalogue, "mowing-pins"));
+  job->numbers.mown = SW_ANSWER_YES;
+  g_assert_true (is_found (job, catalogue, "mowing-pins"));
+  for (guint i = 0; i < catalogue->pins->len; i++)
+    {
+      SwPin *pin = g_ptr_array_index (catalogue->pins, i);
+
+      g_free (pin->name_id);
+      pin->name_id = g_strdup ("pin.stake");
+    }
+  g_assert_false (is_found (job, catalogue, "mowing-pins"));
+}
+
+/* Only one net makes an upper side. */
+static void
+test_net_side (void)
+{
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = job_of (4.0);
+
+  for (int nets = -1; nets <= 2; nets++)
+    {
+      ((SwBlanket *) g_ptr_array_index (catalogue->blankets, 0))->nets = nets;
+      g_assert_true (is_found (job, catalogue, "net-side-up") == (nets == 1));
+    }
 }
 
 /* A bench of 4 m splits the face in two, unless it is laid over. */
@@ -114,6 +136,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/judge/fit/set-back", test_set_back);
   g_test_add_func ("/judge/fit/crown", test_crown);
   g_test_add_func ("/judge/fit/tiers", test_tiers);
-  g_test_add_func ("/judge/fit/machines", test_machines);
+  g_test_add_func ("/judge/fit/metal-pins", test_metal_pins);
+  g_test_add_func ("/judge/fit/net-side", test_net_side);
   return g_test_run ();
 }

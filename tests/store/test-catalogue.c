@@ -72,6 +72,24 @@ test_everything_has_a_source (void)
     }
 }
 
+/* Class table of the industry specification of 2005 as US agencies print it, from memory:
+ * .C single-net, .D double-net, .A open nets and .B netless; 3.B to 5.C hold several. */
+static void
+test_nets (void)
+{
+  static const struct
+  {
+    const char *id;
+    int nets;
+  } rows[] = { { "1.A", 0 }, { "1.B", 0 }, { "1.C", 1 },  { "1.D", 2 }, { "2.C", 1 },
+               { "2.D", 2 }, { "3.A", 0 }, { "3.B", -1 }, { "4", -1 },  { "5.A", -1 } };
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    g_assert_cmpint (sw_catalogue_blanket (catalogue, rows[i].id)->nets, ==,
+                     rows[i].nets);
+}
+
 /*
  * What the agencies print, in their inches and feet. Sources: Renton Standard
  * Plan 213.20 (March 2008); Illinois Urban Manual 830; Ohio DOT C&MS 2010 item
@@ -393,6 +411,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/store/catalogue/everything-has-a-source",
                    test_everything_has_a_source);
+  g_test_add_func ("/store/catalogue/nets", test_nets);
   g_test_add_func ("/store/catalogue/values-in-range", test_values_in_range);
   g_test_add_func ("/store/catalogue/published-numbers", test_published_numbers);
   g_test_add_func ("/store/catalogue/gaps-are-owned", test_gaps_are_owned);

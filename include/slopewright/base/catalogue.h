@@ -152,6 +152,8 @@ typedef struct
   SwSourced mass_kg_per_m2; /* dry */
   SwSourced thickness_m;    /* for the roll's diameter */
   gboolean net_plastic_usual;
+  int nets; /* that hold a filling: 0 none, 1 it has a face that lies up, 2 both faces
+               alike; -1 where products of the class differ */
 } SwBlanket;
 
 typedef struct

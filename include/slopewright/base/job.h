@@ -92,6 +92,16 @@ typedef enum
   SW_SITE_LINER,            /* "liner": membrane or service under the face */
   SW_SITE_LONE_WORK,
   SW_SITE_HOT_WEATHER,
+  SW_SITE_WIND_EXPOSED,
+  SW_SITE_IGNITION, /* "ignition": dry grass, smokers, hot exhausts, sparks */
+  SW_SITE_LATE_SOWING,
+  SW_SITE_MACHINES,
+  SW_SITE_OVERHEAD_LINES,
+  SW_SITE_ROPES,
+  SW_SITE_CHEMICALS, /* "chemicals": fertiliser, lime, tackifier */
+  SW_SITE_COLD_WEATHER,
+  SW_SITE_REMOTE, /* "remote": help is far, or no phone signal */
+  SW_SITE_PUBLIC, /* "public": passers-by, children, animals */
   SW_SITE_QUESTION_COUNT
 } SwSiteQuestion;
 

@@ -22,6 +22,7 @@ typedef enum
   SW_NUMBER_LIFT_FROM_M, /* height of the hands where the lift begins; 0: on the ground */
   SW_NUMBER_LIFT_TO_M,   /* where it ends; 0: default */
   SW_NUMBER_LIFT_REACH_M,  /* hands from the ankles; 0: held close */
+  SW_NUMBER_FALL_PLAN_RAD, /* this and steeper asks for a written fall plan; 0: not set */
   SW_NUMBER_SLIDE_DEPTH_M, /* of the layer looked at; 0: no screen */
   SW_NUMBER_FRICTION_RAD,  /* effective; 0: by soil class */
   SW_NUMBER_COHESION_PA,   /* effective; counts with a typed friction only */
