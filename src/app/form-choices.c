@@ -382,6 +382,64 @@ sw_choice_answer_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, gui
 }
 
 char **
+sw_choice_bench_drained_names (SwStage *stage, gsize which)
+{
+  return sw_choice_answer_names (stage, which);
+}
+
+int
+sw_choice_bench_drained_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_job (stage)->numbers.bench_drained;
+}
+
+void
+sw_choice_bench_drained_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
+                             guint index)
+{
+  job->numbers.bench_drained = (SwAnswer) index;
+}
+
+char **
+sw_choice_mown_names (SwStage *stage, gsize which)
+{
+  return sw_choice_answer_names (stage, which);
+}
+
+int
+sw_choice_mown_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_job (stage)->numbers.mown;
+}
+
+void
+sw_choice_mown_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
+{
+  job->numbers.mown = (SwAnswer) index;
+}
+
+char **
+sw_choice_loss_units_names (SwStage *stage, gsize which)
+{
+  const char *names[] = { _ ("Metric (SI)"), _ ("US"), NULL };
+
+  return g_strdupv ((char **) names);
+}
+
+int
+sw_choice_loss_units_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_job (stage)->numbers.loss_units;
+}
+
+void
+sw_choice_loss_units_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
+                          guint index)
+{
+  job->numbers.loss_units = (SwLossUnits) index;
+}
+
+char **
 sw_choice_units_names (SwStage *stage, gsize which)
 {
   const char *names[] = { _ ("Metric"), _ ("US"), NULL };

@@ -115,6 +115,50 @@ const SwField sw_site_fields[] = {
   { .kind = SW_FIELD_END },
 };
 
+#define SITE_NUMBER(key, number)                                                         \
+  {                                                                                      \
+    .kind = SW_FIELD_SITE_NUMBER, .label_id = "number." key,                             \
+    .step = N_ ("Change Site Number"), .which = number                                   \
+  }
+#define SITE_CHOICE(key, prefix)                                                         \
+  {                                                                                      \
+    .kind = SW_FIELD_CHOICE, .label_id = "number." key,                                  \
+    .step = N_ ("Change Site Number"), .names = sw_choice_##prefix##_names,              \
+    .get = sw_choice_##prefix##_get, .set = sw_choice_##prefix##_set                     \
+  }
+
+const SwField sw_site_number_fields[] = {
+  HEADING (N_ ("Soil Loss")),
+  SITE_CHOICE ("loss_units", loss_units),
+  SITE_NUMBER ("erosivity", SW_NUMBER_EROSIVITY),
+  SITE_NUMBER ("erodibility", SW_NUMBER_ERODIBILITY),
+  SITE_NUMBER ("cover_c", SW_NUMBER_COVER),
+  SITE_CHOICE ("bench_drained", bench_drained),
+  HEADING (N_ ("Water")),
+  SITE_NUMBER ("rain_mm_per_h", SW_NUMBER_RAIN),
+  SITE_NUMBER ("roughness_n", SW_NUMBER_ROUGHNESS),
+  HEADING (N_ ("Plants")),
+  SITE_NUMBER ("grow_months", SW_NUMBER_GROW_MONTHS),
+  SITE_CHOICE ("mown", mown),
+  HEADING (N_ ("Shallow Slides")),
+  SITE_NUMBER ("slide_depth_m", SW_NUMBER_SLIDE_DEPTH_M),
+  SITE_NUMBER ("friction_deg", SW_NUMBER_FRICTION_RAD),
+  SITE_NUMBER ("cohesion_pa", SW_NUMBER_COHESION_PA),
+  SITE_NUMBER ("soil_weight_n_per_m3", SW_NUMBER_SOIL_WEIGHT),
+  HEADING (N_ ("Handling")),
+  SITE_NUMBER ("wet_ratio", SW_NUMBER_WET_RATIO),
+  SITE_NUMBER ("lift_from_m", SW_NUMBER_LIFT_FROM_M),
+  SITE_NUMBER ("lift_to_m", SW_NUMBER_LIFT_TO_M),
+  SITE_NUMBER ("lift_reach_m", SW_NUMBER_LIFT_REACH_M),
+  HEADING (N_ ("Weather")),
+  SITE_NUMBER ("wind_limit_m_per_s", SW_NUMBER_WIND_LIMIT),
+  SITE_NUMBER ("rain_stop_m", SW_NUMBER_RAIN_STOP_M),
+  SITE_NUMBER ("temperature_least_k", SW_NUMBER_TEMPERATURE_LEAST),
+  TEXT_OF (card.sow_from, N_ ("Sow from (MM-DD)"), N_ ("Change Sowing Window")),
+  TEXT_OF (card.sow_to, N_ ("Sow until (MM-DD)"), N_ ("Change Sowing Window")),
+  { .kind = SW_FIELD_END },
+};
+
 #define CARD(field, name) TEXT_OF (card.field, name, N_ ("Change Job Card"))
 
 const SwField sw_job_fields[] = {
@@ -132,6 +176,7 @@ const SwField sw_job_fields[] = {
   CARD (supervisor, N_ ("Supervisor")),
   CARD (emergency, N_ ("Emergency")),
   CARD (muster, N_ ("Muster point")),
+  CARD (install_date, N_ ("Installed on (YYYY-MM-DD)")),
   CARD (notes, N_ ("Notes")),
   { .kind = SW_FIELD_END },
 };

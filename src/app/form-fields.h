@@ -8,5 +8,6 @@ extern const SwField sw_face_fields[];
 extern const SwField sw_blanket_fields[];
 extern const SwField sw_seed_fields[];
 extern const SwField sw_site_fields[];
+extern const SwField sw_site_number_fields[];
 extern const SwField sw_job_fields[];
 extern const SwField sw_paper_fields[];

@@ -28,6 +28,8 @@ G_DEFINE_FINAL_TYPE (SwForm, sw_form, GTK_TYPE_WIDGET)
 static gpointer
 place (const SwField *field, SwJob *job, SwFace *face)
 {
+  if (field->kind == SW_FIELD_SITE_NUMBER)
+    return &job->numbers.values[field->which];
   return G_STRUCT_MEMBER_P (field->of_face ? (gpointer) face : (gpointer) job,
                             field->offset);
 }
@@ -53,6 +55,7 @@ apply (SwJob *job, SwFace *face, gconstpointer data)
       sw_text_set (place (field, job, face), wish->text);
       break;
     case SW_FIELD_VALUE:
+    case SW_FIELD_SITE_NUMBER:
       *(double *) place (field, job, face) = wish->number;
       break;
     case SW_FIELD_SWITCH:
@@ -118,6 +121,7 @@ refresh_row (SwForm *self, Row *row)
                               *(char **) place (field, job, face));
       break;
     case SW_FIELD_VALUE:
+    case SW_FIELD_SITE_NUMBER:
       sw_value_entry_set_value (SW_VALUE_ENTRY (row->control),
                                 *(double *) place (field, job, face),
                                 sw_stage_style (self->stage));
@@ -161,8 +165,26 @@ make_value (const SwField *field, const char *label)
   GtkWidget *entry = sw_value_entry_new (field->unit);
 
   sw_value_entry_set_range (SW_VALUE_ENTRY (entry), field->least, field->most);
+  sw_value_entry_set_or_zero (SW_VALUE_ENTRY (entry), field->optional);
+  sw_value_entry_set_optional (SW_VALUE_ENTRY (entry), field->optional);
   sw_value_entry_set_label (SW_VALUE_ENTRY (entry), label);
   return entry;
+}
+
+/* R and K are kept in the units they were typed in: bare numbers here. */
+static GtkWidget *
+make_site_number (const SwField *field, const char *label)
+{
+  const SwSiteNumberKey *key = &sw_site_number_keys[field->which];
+  gboolean as_typed = key->unit == SW_UNIT_EROSIVITY || key->unit == SW_UNIT_ERODIBILITY;
+  const SwField value = {
+    .unit = as_typed || key->unit == SW_UNIT_RATIO ? SW_UNIT_FACTOR : key->unit,
+    .least = key->least,
+    .most = key->most,
+    .optional = TRUE,
+  };
+
+  return make_value (&value, label);
 }
 
 static void
@@ -179,6 +201,10 @@ make_control (SwForm *self, Row *row)
       break;
     case SW_FIELD_VALUE:
       row->control = make_value (row->field, label);
+      g_signal_connect_swapped (row->control, "committed", G_CALLBACK (on_value), row);
+      break;
+    case SW_FIELD_SITE_NUMBER:
+      row->control = make_site_number (row->field, label);
       g_signal_connect_swapped (row->control, "committed", G_CALLBACK (on_value), row);
       break;
     case SW_FIELD_SWITCH:

@@ -11,6 +11,7 @@ typedef enum
   SW_FIELD_HEADING,
   SW_FIELD_TEXT,   /* char * at offset */
   SW_FIELD_VALUE,  /* double at offset */
+  SW_FIELD_SITE_NUMBER, /* the SwSiteNumber @which, with its unit and limits */
   SW_FIELD_SWITCH, /* gboolean at offset */
   SW_FIELD_CHOICE
 } SwFieldKind;
@@ -26,11 +27,12 @@ typedef struct
   gsize offset;
   SwUnit unit;
   double least, most;
+  gboolean optional; /* VALUE: 0 and an empty field mean "not given" */
   /* CHOICE: what can be chosen, (transfer full) strv; which it is, -1 for none; choose. */
   char **(*names) (SwStage *stage, gsize which);
   int (*get) (SwStage *stage, gsize which);
   void (*set) (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index);
-  gsize which; /* told to the three above */
+  gsize which; /* told to the three above; or a SwSiteNumber */
 } SwField;
 
 /**

@@ -41,6 +41,7 @@ sw_inspector_set_stage (SwInspector *self, SwStage *stage)
   gtk_box_append (self->blanket, sw_form_new (stage, sw_seed_fields));
   gtk_box_append (self->practice, sw_practice_page_new (stage));
   gtk_box_append (self->site, sw_form_new (stage, sw_site_fields));
+  gtk_box_append (self->site, sw_form_new (stage, sw_site_number_fields));
   gtk_box_append (self->job, sw_form_new (stage, sw_job_fields));
   gtk_box_append (self->job, sw_form_new (stage, sw_paper_fields));
 }

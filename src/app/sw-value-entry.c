@@ -15,9 +15,10 @@ struct _SwValueEntry
   SwUnit unit;
   SwNumberStyle style;
   double value, least, most;
-  gboolean or_zero; /* 0 is taken too, below the least */
-  char *shown;      /* text of the value, as put into the field */
-  gboolean showing; /* the text changes because we put it there */
+  gboolean or_zero;  /* 0 is taken too, below the least */
+  gboolean optional; /* nothing typed is 0: not given */
+  char *shown;       /* text of the value, as put into the field */
+  gboolean showing;  /* the text changes because we put it there */
 };
 
 static guint committed_signal;
@@ -50,10 +51,30 @@ range_problem (SwValueEntry *self)
 #define RANGE_TOLERANCE 1e-9
 
 static gboolean
+is_none (SwValueEntry *self, double value)
+{
+  return self->optional && fabs (value) <= RANGE_TOLERANCE;
+}
+
+static char *
+text_of (SwValueEntry *self, double value)
+{
+  return is_none (self, value) ? g_strdup ("")
+                               : sw_value_edit_text (value, self->unit, self->style);
+}
+
+static gboolean
 read_typed (SwValueEntry *self, double *value, char **problem)
 {
-  if (!sw_value_parse (gtk_editable_get_text (GTK_EDITABLE (self->field)), self->unit,
-                       self->style, value, problem))
+  g_autofree char *text =
+      g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->field))));
+
+  if (self->optional && *text == '\0')
+    {
+      *value = 0.0;
+      return TRUE;
+    }
+  if (!sw_value_parse (text, self->unit, self->style, value, problem))
     return FALSE;
   if (self->or_zero && fabs (*value) <= RANGE_TOLERANCE)
     {
@@ -110,7 +131,7 @@ static void
 put_text (SwValueEntry *self)
 {
   g_free (self->shown);
-  self->shown = sw_value_edit_text (self->value, self->unit, self->style);
+  self->shown = text_of (self, self->value);
   self->showing = TRUE;
   gtk_editable_set_text (GTK_EDITABLE (self->field), self->shown);
   self->showing = FALSE;
@@ -139,7 +160,8 @@ on_changed (SwValueEntry *self)
       show_hint (self, problem);
       return;
     }
-  understood = sw_quantity_text (value, self->unit, self->style);
+  understood = is_none (self, value) ? g_strdup (_ ("not given"))
+                                     : sw_quantity_text (value, self->unit, self->style);
   hint = g_strconcat ("= ", understood, NULL);
   show_problem (self, NULL);
   show_hint (self, hint);
@@ -334,13 +356,21 @@ sw_value_entry_set_or_zero (SwValueEntry *self, gboolean or_zero)
 }
 
 void
+sw_value_entry_set_optional (SwValueEntry *self, gboolean optional)
+{
+  self->optional = optional;
+  gtk_entry_set_placeholder_text (self->field, optional ? _ ("not given") : NULL);
+}
+
+void
 sw_value_entry_set_value (SwValueEntry *self, double value, SwNumberStyle style)
 {
   gboolean edited = self->shown != NULL && sw_value_entry_is_edited (self);
-  g_autofree char *text = sw_value_edit_text (value, self->unit, style);
+  g_autofree char *text = NULL;
 
   self->value = value;
   self->style = style;
+  text = text_of (self, value);
   if (edited || g_strcmp0 (text, self->shown) == 0)
     return;
   put_text (self);

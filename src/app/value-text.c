@@ -36,6 +36,8 @@ static const Suffix suffixes[] = {
   { SW_UNIT_DAY, "days", 1.0 },
   { SW_UNIT_DAY, "day", 1.0 },
   { SW_UNIT_HOUR, "hours", 1.0 },
+  { SW_UNIT_PA, "psf", SW_PA_PER_PSF },
+  { SW_UNIT_WIND, "km/h", 1000.0 / SW_S_PER_H },
   { SW_UNIT_M2, "m2", 1.0 },
   { SW_UNIT_M2, "ft²", SW_M2_PER_FT2 },
   { SW_UNIT_M2, "ft2", SW_M2_PER_FT2 },
@@ -50,10 +52,23 @@ bare_si (SwUnit unit, SwUnitSystem units)
   return 1.0 / sw_quantity_per_si (unit, units);
 }
 
+/* A temperature names its scale, or has that of the reader. */
+static double
+scan_kelvin (SwScan *scan, double number)
+{
+  SwUnitSystem scale = scan->style.units;
+
+  if (sw_scan_word (scan, "°C") || sw_scan_word (scan, "C"))
+    scale = SW_UNITS_METRIC;
+  else if (sw_scan_word (scan, "°F") || sw_scan_word (scan, "F"))
+    scale = SW_UNITS_US;
+  return sw_quantity_zero_si (SW_UNIT_KELVIN, scale)
+         + number * bare_si (SW_UNIT_KELVIN, scale);
+}
+
 static double
 scan_suffix (SwScan *scan, SwUnit unit)
 {
-  sw_scan_blanks (scan);
   for (gsize i = 0; i < G_N_ELEMENTS (suffixes); i++)
     if (suffixes[i].unit == unit && sw_scan_word (scan, suffixes[i].word))
       return suffixes[i].si;
@@ -64,12 +79,29 @@ scan_suffix (SwScan *scan, SwUnit unit)
   return bare_si (unit, scan->style.units);
 }
 
+static double
+scan_unit (SwScan *scan, SwUnit unit, double number)
+{
+  sw_scan_blanks (scan);
+  return unit == SW_UNIT_KELVIN ? scan_kelvin (scan, number)
+                                : number * scan_suffix (scan, unit);
+}
+
+/* Only temperatures go below 0. */
+static double
+scan_sign (SwScan *scan, SwUnit unit)
+{
+  if (unit != SW_UNIT_KELVIN)
+    return 1.0;
+  return sw_scan_word (scan, "-") || sw_scan_word (scan, "−") ? -1.0 : 1.0;
+}
+
 gboolean
 sw_value_parse (const char *text, SwUnit unit, SwNumberStyle style, double *value,
                 char **problem)
 {
   SwScan scan = { text, style, NULL };
-  double number, si;
+  double number, sign, si;
 
   if (unit == SW_UNIT_M || unit == SW_UNIT_SMALL_M)
     return sw_length_parse (text, unit, style, value, problem);
@@ -80,12 +112,13 @@ sw_value_parse (const char *text, SwUnit unit, SwNumberStyle style, double *valu
       *problem = g_strdup (_ ("Type a number."));
       return FALSE;
     }
+  sign = scan_sign (&scan, unit);
   if (sw_scan_number (&scan, &number))
     {
-      si = scan_suffix (&scan, unit);
+      si = scan_unit (&scan, unit, sign * number);
       if (sw_scan_at_end (&scan))
         {
-          *value = number * si;
+          *value = si;
           return TRUE;
         }
     }
@@ -107,6 +140,8 @@ edit_decimals (SwUnit unit, SwUnitSystem units)
       return units == SW_UNITS_US ? 2 : 1;
     case SW_UNIT_COUNT:
       return 0;
+    case SW_UNIT_FACTOR:
+      return 5;
     default:
       return 3;
     }
@@ -148,7 +183,8 @@ sw_value_edit_text (double value, SwUnit unit, SwNumberStyle style)
   if (unit == SW_UNIT_SMALL_M)
     shown = value * 1000.0;
   else if (unit != SW_UNIT_M)
-    shown = value / bare_si (unit, style.units);
+    shown =
+        (value - sw_quantity_zero_si (unit, style.units)) / bare_si (unit, style.units);
   digits = trimmed (sw_decimal_text (shown, edit_decimals (unit, style.units), style),
                     style.decimal_mark);
   return g_strconcat (digits, joined ? "" : " ", symbol, NULL);

@@ -49,6 +49,8 @@ static const gsize text_offsets[] = {
   G_STRUCT_OFFSET (SwJob, card.muster),
   G_STRUCT_OFFSET (SwJob, card.notes),
   G_STRUCT_OFFSET (SwJob, card.install_date),
+  G_STRUCT_OFFSET (SwJob, card.sow_from),
+  G_STRUCT_OFFSET (SwJob, card.sow_to),
   G_STRUCT_OFFSET (SwJob, language),
   G_STRUCT_OFFSET (SwJob, practice_id),
   G_STRUCT_OFFSET (SwJob, blanket_id),

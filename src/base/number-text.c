@@ -45,6 +45,8 @@ static const Display metric[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_RAIN] = { "mm/h", 1000.0 * SW_S_PER_H, 1, FALSE },
   [SW_UNIT_M_PER_S] = { "m/s", 1.0, 3, TRUE },
   [SW_UNIT_N_PER_M3] = { "kN/m³", 0.001, 1, TRUE },
+  [SW_UNIT_KELVIN] = { DEGREE "C", 1.0, 1, FALSE },
+  [SW_UNIT_WIND] = { "m/s", 1.0, 1, FALSE },
 };
 
 static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
@@ -73,6 +75,8 @@ static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_RAIN] = { "in/h", SW_S_PER_H / SW_M_PER_IN, 2, TRUE },
   [SW_UNIT_M_PER_S] = { "ft/s", 1.0 / SW_M_PER_FT, 2, TRUE },
   [SW_UNIT_N_PER_M3] = { "lb/ft³", 1.0 / SW_N_PER_M3_PER_PCF, 1, TRUE },
+  [SW_UNIT_KELVIN] = { DEGREE "F", 1.0 / SW_K_PER_F, 1, FALSE },
+  [SW_UNIT_WIND] = { "mph", 1.0 / SW_M_PER_S_PER_MPH, 1, FALSE },
 };
 
 static const Display *
@@ -213,6 +217,14 @@ decimals_of (double shown, SwUnit unit, const Display *display, SwUnitSystem uni
   return display->decimals;
 }
 
+double
+sw_quantity_zero_si (SwUnit unit, SwUnitSystem units)
+{
+  if (unit != SW_UNIT_KELVIN)
+    return 0.0;
+  return units == SW_UNITS_US ? SW_K_AT_0_F : SW_K_AT_0_C;
+}
+
 char *
 sw_quantity_number (double value, SwUnit unit, SwNumberStyle style)
 {
@@ -224,7 +236,7 @@ sw_quantity_number (double value, SwUnit unit, SwNumberStyle style)
     return small_inches (value, style);
 
   const Display *display = display_of (unit, style.units);
-  double shown = value * display->per_si;
+  double shown = (value - sw_quantity_zero_si (unit, style.units)) * display->per_si;
   int decimals = decimals_of (shown, unit, display, style.units);
   g_autofree char *number = shown_number (shown, decimals, display->fixed, style);
   return g_strconcat (number, unit == SW_UNIT_HV ? ":1" : "", NULL);

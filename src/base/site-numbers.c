@@ -23,4 +23,8 @@ const SwSiteNumberKey sw_site_number_keys[SW_NUMBER_COUNT] = {
                                55.0 * G_PI / 180.0 },
   [SW_NUMBER_COHESION_PA] = { "cohesion_pa", SW_UNIT_PA, 1.0, 200000.0 },
   [SW_NUMBER_SOIL_WEIGHT] = { "soil_weight_n_per_m3", SW_UNIT_N_PER_M3, 9810.0, 26000.0 },
+  [SW_NUMBER_WIND_LIMIT] = { "wind_limit_m_per_s", SW_UNIT_WIND, 1.0, 40.0 },
+  [SW_NUMBER_RAIN_STOP_M] = { "rain_stop_m", SW_UNIT_SMALL_M, 0.0005, 0.5 },
+  [SW_NUMBER_TEMPERATURE_LEAST] = { "temperature_least_k", SW_UNIT_KELVIN, 233.15,
+                                    313.15 },
 };

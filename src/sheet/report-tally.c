@@ -62,9 +62,12 @@ sw_report_si_unit (SwUnit unit)
       return "t h/(MJ mm)";
     case SW_UNIT_RAIN:
     case SW_UNIT_M_PER_S:
+    case SW_UNIT_WIND:
       return "m/s";
     case SW_UNIT_N_PER_M3:
       return "N/m3";
+    case SW_UNIT_KELVIN:
+      return "K";
     default:
       return "1";
     }

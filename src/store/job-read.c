@@ -2,6 +2,7 @@
 #include "job-fields.h"
 
 #include <math.h>
+#include <slopewright/judge/sowing-window.h>
 #include <string.h>
 
 static void
@@ -23,6 +24,19 @@ read_version (const SwJsonPlace *root)
 }
 
 static void
+check_month_day (const SwJsonPlace *card, const char *key, const char *text,
+                 const char *other)
+{
+  SwJsonPlace place = sw_json_member (card, key);
+  int month, day;
+
+  if (*text != '\0' && !sw_month_day_parse (text, &month, &day))
+    sw_json_expected (&place, "a day of the year such as \"09-01\", or \"\"");
+  else if (*text == '\0' && *other != '\0')
+    sw_json_expected (&place, "both ends of the sowing window, or neither");
+}
+
+static void
 read_card (const SwJsonPlace *root, SwJobCard *card)
 {
   SwJsonPlace place = sw_json_member (root, "card");
@@ -32,6 +46,8 @@ read_card (const SwJsonPlace *root, SwJobCard *card)
   for (gsize i = 0; i < sw_n_card_lines; i++)
     sw_read_text (&place, sw_card_lines[i].key,
                   G_STRUCT_MEMBER_P (card, sw_card_lines[i].offset));
+  check_month_day (&place, "sow_from", card->sow_from, card->sow_to);
+  check_month_day (&place, "sow_to", card->sow_to, card->sow_from);
 }
 
 static void

@@ -27,7 +27,7 @@ const SwCardLine sw_card_lines[] = {
   LINE (prepared_by), LINE (checked_by), LINE (client),         LINE (place),
   LINE (permit),      LINE (authority),  LINE (utility_ticket), LINE (supervisor),
   LINE (emergency),   LINE (muster),     LINE (notes),
-  LINE (install_date),
+  LINE (install_date), LINE (sow_from),     LINE (sow_to),
 };
 const gsize sw_n_card_lines = G_N_ELEMENTS (sw_card_lines);
 

@@ -126,7 +126,8 @@ test_ratio_is_named (void)
   g_assert_cmpstr (problem, ==, "A ratio is not a length.");
 }
 
-/* Sources: 26.6 degrees x pi / 180; 1 lb = 0.45359237 kg and 1 acre = 4046.8564224 m2, exact. */
+/* Sources: 26.6 degrees x pi / 180; scales of temperature meet at -40, and 32 F is 0 C by
+ * definition; 1 mph = 0.44704 m/s and 1 lb = 0.45359237 kg and 1 acre = 4046.8564224 m2, exact. */
 static void
 test_other_values (void)
 {
@@ -156,6 +157,15 @@ test_other_values (void)
     { "40 lb/ac", SW_UNIT_KG_PER_M2, SW_UNITS_METRIC, 0.004483404 },
     { "7 days", SW_UNIT_DAY, SW_UNITS_METRIC, 7.0 },
     { "24 h", SW_UNIT_HOUR, SW_UNITS_METRIC, 24.0 },
+    { "5", SW_UNIT_KELVIN, SW_UNITS_METRIC, 278.15 },
+    { "-5 °C", SW_UNIT_KELVIN, SW_UNITS_US, 268.15 },
+    { "0", SW_UNIT_KELVIN, SW_UNITS_METRIC, 273.15 },
+    { "32 °F", SW_UNIT_KELVIN, SW_UNITS_METRIC, 273.15 },
+    { "−40", SW_UNIT_KELVIN, SW_UNITS_US, 233.15 },
+    { "8", SW_UNIT_WIND, SW_UNITS_METRIC, 8.0 },
+    { "36 km/h", SW_UNIT_WIND, SW_UNITS_METRIC, 10.0 },
+    { "20", SW_UNIT_WIND, SW_UNITS_US, 8.9408 },
+    { "2 psf", SW_UNIT_PA, SW_UNITS_METRIC, 95.76051796067 },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -217,6 +227,8 @@ test_round_trip (void)
     { SW_UNIT_HV, 2.5, 1e-9 },           { SW_UNIT_KG_PER_M2, 0.0045, 3e-6 },
     { SW_UNIT_PER_M2, 1.35, 1e-3 },      { SW_UNIT_DAY, 14.0, 1e-9 },
     { SW_UNIT_HOUR, 24.0, 1e-9 },        { SW_UNIT_RATIO, 1.25, 1e-9 },
+    { SW_UNIT_KELVIN, 268.15, 1e-3 },    { SW_UNIT_WIND, 8.0, 1e-3 },
+    { SW_UNIT_FACTOR, 0.0395, 1e-6 },
     { SW_UNIT_ANGLE, 0.0174533, 1e-5 },  { SW_UNIT_RAIN, 0.025 / 3600.0, 1e-8 },
     { SW_UNIT_PA, 84.0, 0.03 },          { SW_UNIT_N_PER_M3, 17000.0, 0.6 },
     { SW_UNIT_M2, 12.5, 1e-3 },          { SW_UNIT_M3, 3.25, 1e-3 },

@@ -57,6 +57,9 @@ test_metric (void)
     { 2.4, SW_UNIT_PER_M2, "2.40" NBSP "/m²" },
     { 84.0, SW_UNIT_PA, "84" NBSP "Pa" },
     { 7.0, SW_UNIT_DAY, "7" NBSP "d" },
+    { 268.15, SW_UNIT_KELVIN, "−5" NBSP "°C" },
+    { 273.15, SW_UNIT_KELVIN, "0" NBSP "°C" },
+    { 8.0, SW_UNIT_WIND, "8" NBSP "m/s" },
     { 12.0, SW_UNIT_MONTH, "12" NBSP "mo" },
   };
 

@@ -197,6 +197,7 @@ typedef struct
   char *client, *place, *permit, *authority, *utility_ticket, *supervisor;
   char *emergency, *muster, *notes;
   char *install_date; /* when the blankets lay, as in ISO 8601: "2026-03-31" */
+  char *sow_from, *sow_to; /* sowing window of each year, both days within: "09-01" */
 } SwJobCard;
 
 /** What was measured, looked up or decided for this site beyond yes and no. */

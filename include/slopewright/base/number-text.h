@@ -37,6 +37,9 @@ char *sw_quantity_text (double value, SwUnit unit, SwNumberStyle style);
  */
 char *sw_quantity_number (double value, SwUnit unit, SwNumberStyle style);
 
+/** What is shown as 0, in SI: 0, but for the scales of temperature. */
+double sw_quantity_zero_si (SwUnit unit, SwUnitSystem units);
+
 /** The unit alone as in a column head: "m", "ft", "mm"; "" for counts. */
 const char *sw_quantity_unit (SwUnit unit, SwUnitSystem units);
 

@@ -27,6 +27,9 @@ typedef enum
   SW_NUMBER_FRICTION_RAD,  /* effective; 0: by soil class */
   SW_NUMBER_COHESION_PA,   /* effective; counts with a typed friction only */
   SW_NUMBER_SOIL_WEIGHT,   /* unit weight, wet; 0: default */
+  SW_NUMBER_WIND_LIMIT,    /* stop laying above it; the user's own limit, no source has one */
+  SW_NUMBER_RAIN_STOP_M,   /* stop work once so much rain has fallen in the day */
+  SW_NUMBER_TEMPERATURE_LEAST, /* of air and ground for laying; kelvin, so that 0 stays "not given" */
   SW_NUMBER_COUNT
 } SwSiteNumber;
 

@@ -22,10 +22,15 @@
 #define SW_PA_PER_PSF 47.880258980335840
 #define SW_STANDARD_GRAVITY_M_PER_S2 9.80665 /* 3rd CGPM, 1901 */
 #define SW_S_PER_H 3600.0
+#define SW_M_PER_S_PER_MPH (5280.0 * SW_M_PER_FT / SW_S_PER_H)
 #define SW_HA_PER_ACRE (SW_M2_PER_ACRE / SW_M2_PER_HA)
 #define SW_T_PER_SHORT_TON (2000.0 * SW_KG_PER_LB / 1000.0)
 #define SW_N_PER_M3_PER_PCF                                                              \
   (SW_KG_PER_LB * SW_STANDARD_GRAVITY_M_PER_S2 / (SW_M_PER_FT * SW_M2_PER_FT2))
+/* Zeros of the two everyday scales, and a degree Fahrenheit, in kelvin: exact. */
+#define SW_K_AT_0_C 273.15
+#define SW_K_PER_F (5.0 / 9.0)
+#define SW_K_AT_0_F (459.67 * SW_K_PER_F)
 /* Soil loss, short ton/acre; R, 100 ft tonf in/(acre h): their ratio is that of K. */
 #define SW_LOSS_SI_PER_US (SW_T_PER_SHORT_TON / SW_HA_PER_ACRE)
 #define SW_EROSIVITY_SI_PER_US                                                           \
@@ -67,5 +72,7 @@ typedef enum
   SW_UNIT_RAIN,        /* m/s, shown in mm/h or in/h */
   SW_UNIT_M_PER_S,
   SW_UNIT_N_PER_M3,      /* unit weight, shown in kN/m3 or lb/ft3 */
+  SW_UNIT_KELVIN,        /* a temperature, shown in degrees Celsius or Fahrenheit */
+  SW_UNIT_WIND,          /* m/s, shown in m/s or mph */
   SW_UNIT_COUNT_OF_UNITS /* not a unit: how many there are */
 } SwUnit;
