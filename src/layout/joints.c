@@ -1,10 +1,14 @@
 /* SPDX-License-Identifier: MIT */
 #include "joints.h"
 #include <math.h>
+#include <slopewright/base/count.h>
 
 /* A joint keeps so far from a break of the section, where blankets are pulled taut, and
  * from an obstacle, where the blanket is cut. */
 #define BREAK_CLEAR_M 0.5
+
+/* Half a tenth of a millimetre: places nearer to each other are one. */
+#define SAME_PLACE_M 5e-5
 
 static double
 start_m (const SwRun *run)
@@ -91,18 +95,42 @@ bar_ends (SwJointing *jointing)
   g_array_append_val (jointing->barred, toe);
 }
 
+static SwPoint
+break_point (const SwGround *ground, guint index, double along_m)
+{
+  double out_m = sw_ground_break_out_m (ground, index, along_m);
+
+  return (SwPoint){ out_m, sw_ground_up_m (ground, (SwPoint){ along_m, out_m }) };
+}
+
+/* A point that someone set on a straight stretch is no break. */
+static gboolean
+bends (const SwGround *ground, guint index, double along_m)
+{
+  SwPoint a = break_point (ground, index - 1, along_m);
+  SwPoint p = break_point (ground, index, along_m);
+  SwPoint b = break_point (ground, index + 1, along_m);
+  double chord_m = hypot (b.x_m - a.x_m, b.y_m - a.y_m);
+  double off_m =
+      ((p.x_m - a.x_m) * (b.y_m - a.y_m) - (p.y_m - a.y_m) * (b.x_m - a.x_m)) / chord_m;
+
+  return sw_ticks (off_m) != 0;
+}
+
 static void
 bar_breaks (SwJointing *jointing)
 {
+  const SwGround *ground = jointing->face->ground;
   const SwRun *run = jointing->run;
   const SwReach *reach = &jointing->face->tiers[run->tier].reach;
   double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
 
   for (guint i = reach->from_break + 1; i < reach->to_break; i++)
     {
-      double down_m = sw_ground_break_down_m (jointing->face->ground, i, middle_m);
+      double down_m = sw_ground_break_down_m (ground, i, middle_m);
 
-      bar (jointing, down_m - BREAK_CLEAR_M, down_m + BREAK_CLEAR_M + jointing->lap_m);
+      if (bends (ground, i, middle_m))
+        bar (jointing, down_m - BREAK_CLEAR_M, down_m + BREAK_CLEAR_M + jointing->lap_m);
     }
 }
 
@@ -198,7 +226,8 @@ sw_jointing_free (SwJointing *jointing)
   g_free (jointing);
 }
 
-/* The zone that @at_m lies inside of, its own edges excepted; NULL if it is free. */
+/* The zone that @at_m lies inside of, its own edges excepted; NULL if it is free. A joint
+ * on an edge, as one a stagger away from its neighbour's, is no matter of rounding. */
 static const SwSpan *
 barring (const SwJointing *jointing, double at_m)
 {
@@ -206,7 +235,7 @@ barring (const SwJointing *jointing, double at_m)
     {
       const SwSpan *span = &g_array_index (jointing->barred, SwSpan, i);
 
-      if (at_m > span->from_m && at_m < span->to_m)
+      if (at_m - span->from_m > SAME_PLACE_M && span->to_m - at_m > SAME_PLACE_M)
         return span;
     }
   return NULL;
@@ -222,5 +251,5 @@ sw_jointing_latest (const SwJointing *jointing, double from_m, double room_m)
 
   while ((span = barring (jointing, at_m)) != NULL)
     at_m = span->from_m;
-  return at_m - from_m >= jointing->min_piece_m ? at_m : -1.0;
+  return sw_ticks (at_m - from_m) >= sw_ticks (jointing->min_piece_m) ? at_m : -1.0;
 }
