@@ -8,9 +8,25 @@
 /* Edge rows stand this far inside the edge, so that the pin holds the sheet. */
 #define EDGE_INSET_M 0.05
 
-void
-sw_add_pin (SwLaying *laying, guint tier, SwPinRole role, double along_m, double down_m)
+double
+sw_along_on_tier_m (const SwLaying *laying, guint tier_index, double along_m)
 {
+  const SwTier *tier = &laying->out->tiers[tier_index];
+  double round_m = tier->along_to_m - tier->along_from_m;
+  gint64 seam = laying->face->leeward == SW_SIDE_LEFT ? 0 : 1;
+
+  if (!tier->closed)
+    return along_m;
+  if (sw_ticks (along_m - tier->along_to_m) >= seam)
+    return along_m - round_m;
+  return sw_ticks (along_m - tier->along_from_m) < seam ? along_m + round_m : along_m;
+}
+
+void
+sw_add_pin (SwLaying *laying, guint tier, SwPinRole role, double line_along_m,
+            double down_m)
+{
+  double along_m = sw_along_on_tier_m (laying, tier, line_along_m);
   double out_m = sw_ground_out_m (laying->out->ground, along_m, down_m);
   SwPinPlace pin = { (float) along_m, (float) out_m, (float) down_m,
                      (guint16) tier,  (guint8) role, 0 };
@@ -176,6 +192,21 @@ pin_rings (SwLaying *laying)
     }
 }
 
+/* From the leeward end, so that the mirrored face keeps the mirrored pins. */
+static int
+compare_from_leeward (gconstpointer a, gconstpointer b, gpointer side)
+{
+  const SwPinPlace *x = a, *y = b;
+  gint64 along = sw_ticks ((double) x->along_m - (double) y->along_m);
+  gint64 down = sw_ticks ((double) x->down_m - (double) y->down_m);
+
+  if (along != 0)
+    return (along < 0) == (GPOINTER_TO_INT (side) == SW_SIDE_LEFT) ? -1 : 1;
+  if (down != 0)
+    return down < 0 ? -1 : 1;
+  return (int) x->role - (int) y->role;
+}
+
 /* By place along, so that neighbours are soon found; then in a fixed order. */
 static int
 compare_places (gconstpointer a, gconstpointer b)
@@ -192,11 +223,14 @@ compare_places (gconstpointer a, gconstpointer b)
 static gboolean
 is_double (const SwLaying *laying, const SwPinPlace *a, const SwPinPlace *b)
 {
+  const SwTier *tier = &laying->out->tiers[a->tier];
   double stretch = sw_ground_stretch (laying->out->ground, (double) a->out_m);
+  double along_m = fabs ((double) b->along_m - (double) a->along_m);
 
-  return hypot (stretch * (double) (b->along_m - a->along_m),
-                (double) (b->down_m - a->down_m))
-         < SW_DOUBLE_PIN_M;
+  if (tier->closed)
+    along_m = fmin (along_m, tier->along_to_m - tier->along_from_m - along_m);
+  return sw_ticks (hypot (stretch * along_m, (double) b->down_m - (double) a->down_m))
+         < sw_ticks (SW_DOUBLE_PIN_M);
 }
 
 /* Where two rows meet, the pin of the row of lower rank stays: trenches before laps
@@ -212,31 +246,44 @@ rank (const SwPinPlace *pin)
   return ranks[pin->role];
 }
 
+/* Whether @pin is no double of the kept ones from @k on, step by step, as far as they are
+ * within reach; a double of higher rank is replaced by it. */
+static gboolean
+stands_alone (const SwLaying *laying, SwPinPlace *pins, guint kept, guint k, int step,
+              double from_along_m, const SwPinPlace *pin)
+{
+  double reach_m = SW_DOUBLE_PIN_M / sw_least_stretch (laying);
+
+  for (; k < kept && fabs ((double) pins[k].along_m - from_along_m) <= reach_m;
+       k = (guint) ((int) k + step))
+    if (is_double (laying, &pins[k], pin))
+      {
+        if (rank (pin) < rank (&pins[k]))
+          pins[k] = *pin;
+        return FALSE;
+      }
+  return TRUE;
+}
+
 static void
 drop_doubles (SwLaying *laying)
 {
   SwPinPlace *pins = (SwPinPlace *) laying->pins->data;
-  double reach_m = SW_DOUBLE_PIN_M / sw_least_stretch (laying);
+  const SwTier *tier = &laying->out->tiers[0];
+  double round_m = tier->along_to_m - tier->along_from_m;
   guint kept = 0;
 
+  if (laying->face->leeward == SW_SIDE_RIGHT)
+    round_m = -round_m;
   for (guint i = 0; i < laying->pins->len; i++)
     {
-      gboolean stays = TRUE;
+      SwPinPlace pin = pins[i];
+      double along_m = (double) pin.along_m;
 
-      for (guint k = kept; k > 0 && stays; k--)
-        {
-          SwPinPlace *before = &pins[k - 1];
-
-          if ((double) (pins[i].along_m - before->along_m) > reach_m)
-            break;
-          if (!is_double (laying, before, &pins[i]))
-            continue;
-          stays = FALSE;
-          if (rank (&pins[i]) < rank (before))
-            *before = pins[i];
-        }
-      if (stays)
-        pins[kept++] = pins[i];
+      if (stands_alone (laying, pins, kept, kept - 1, -1, along_m, &pin)
+          && (!tier->closed
+              || stands_alone (laying, pins, kept, 0, 1, along_m - round_m, &pin)))
+        pins[kept++] = pin;
     }
   g_array_set_size (laying->pins, kept);
 }
@@ -257,6 +304,8 @@ sw_lay_pin_lines (SwLaying *laying, const SwPiece *pieces)
   pin_edges (laying);
   pin_joints (laying, pieces);
   pin_rings (laying);
-  g_array_sort (laying->pins, compare_places);
+  g_array_sort_with_data (laying->pins, compare_from_leeward,
+                          GINT_TO_POINTER (laying->face->leeward));
   drop_doubles (laying);
+  g_array_sort (laying->pins, compare_places);
 }

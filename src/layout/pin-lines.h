@@ -9,6 +9,10 @@
 /** Pins along lines: trenches, edges, end laps and rings, sorted by along_m, none of them double. */
 void sw_lay_pin_lines (SwLaying *laying, const SwPiece *pieces);
 
+/** @along_m, but on a tier that goes all round back within it; the seam itself counts at the
+ * leeward end. */
+double sw_along_on_tier_m (const SwLaying *laying, guint tier, double along_m);
+
 void sw_add_pin (SwLaying *laying, guint tier, SwPinRole role, double along_m,
                  double down_m);
 

@@ -9,19 +9,6 @@
  * breadth. */
 #define CLEAR_M 0.10
 
-/* Back onto a tier that goes all round. */
-static double
-wrap (const SwTier *tier, double along_m)
-{
-  double round_m = tier->along_to_m - tier->along_from_m;
-
-  if (!tier->closed)
-    return along_m;
-  return along_m >= tier->along_to_m    ? along_m - round_m
-         : along_m < tier->along_from_m ? along_m + round_m
-                                        : along_m;
-}
-
 /* What all columns of a face share. */
 typedef struct
 {
@@ -43,15 +30,19 @@ typedef struct
   double least_stretch;   /* left out where a fan has drawn in further than this */
 } Column;
 
-/* Whether no row lies within @clear_m. Rows ascend, and so do the places asked for: @next
- * keeps where the last one left off. */
+/* Whether no row lies within @clear_m, in whole ticks: rows that just clear each other must
+ * not come and go with rounding. Rows ascend, and so do the places asked for: @next keeps
+ * where the last one left off. */
 static gboolean
 is_clear (double down_m, const GArray *rows_m, double clear_m, guint *next)
 {
-  while (*next < rows_m->len && g_array_index (rows_m, double, *next) <= down_m - clear_m)
+  gint64 clear = sw_ticks (clear_m);
+
+  while (*next < rows_m->len
+         && sw_ticks (down_m - g_array_index (rows_m, double, *next)) >= clear)
     ++*next;
   return *next == rows_m->len
-         || g_array_index (rows_m, double, *next) >= down_m + clear_m;
+         || sw_ticks (g_array_index (rows_m, double, *next) - down_m) >= clear;
 }
 
 static void
@@ -80,13 +71,12 @@ pin_span (SwLaying *laying, const Column *column, const GArray *taken_m, double 
     }
 }
 
-/* Distances down of the pins on lines that stand in the way of a column, ascending. */
-static GArray *
-find_taken (const Columns *columns, double along_m)
+/* Add those of the pins on lines that stand in the way of a column at @along_m. */
+static void
+add_taken (const Columns *columns, double along_m, GArray *taken_m)
 {
   const SwPinPlace *pins = (const SwPinPlace *) columns->laying->pins->data;
   double reach_m = SW_DOUBLE_PIN_M / columns->least_stretch;
-  GArray *taken_m = g_array_new (FALSE, FALSE, sizeof (double));
   guint low = 0, high = columns->lines;
 
   while (low < high)
@@ -102,10 +92,26 @@ find_taken (const Columns *columns, double along_m)
     {
       double down_m = (double) pins[low].down_m;
 
-      if (fabs ((double) pins[low].along_m - along_m)
-              * sw_ground_stretch (columns->laying->out->ground, (double) pins[low].out_m)
-          < SW_DOUBLE_PIN_M)
+      if (sw_ticks (fabs ((double) pins[low].along_m - along_m)
+                    * sw_ground_stretch (columns->laying->out->ground,
+                                         (double) pins[low].out_m))
+          < sw_ticks (SW_DOUBLE_PIN_M))
         g_array_append_val (taken_m, down_m);
+    }
+}
+
+/* Their distances down, ascending; on a tier that goes all round across its seam, too. */
+static GArray *
+find_taken (const Columns *columns, const SwTier *tier, double along_m)
+{
+  GArray *taken_m = g_array_new (FALSE, FALSE, sizeof (double));
+  double round_m = tier->along_to_m - tier->along_from_m;
+
+  add_taken (columns, along_m, taken_m);
+  if (tier->closed)
+    {
+      add_taken (columns, along_m - round_m, taken_m);
+      add_taken (columns, along_m + round_m, taken_m);
     }
   g_array_sort (taken_m, sw_compare_doubles);
   return taken_m;
@@ -119,8 +125,8 @@ pin_column (const Columns *columns, Column column)
   g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (SwSpan));
   g_autoptr (GArray) taken_m = NULL;
 
-  column.along_m = wrap (&laying->out->tiers[column.tier], column.along_m);
-  taken_m = find_taken (columns, column.along_m);
+  column.along_m = sw_along_on_tier_m (laying, column.tier, column.along_m);
+  taken_m = find_taken (columns, &laying->out->tiers[column.tier], column.along_m);
   sw_region_cut_x (region, column.along_m, spans);
   for (guint s = 0; s < spans->len; s++)
     {
