@@ -205,3 +205,9 @@ sw_ground_stations_between (const SwGround *ground, double along_from_m,
   g_array_append_val (at_m, along_to_m);
   return at_m;
 }
+
+gboolean
+sw_ground_is_curved (const SwGround *ground)
+{
+  return ground->stations > 1 || fabs (ground->bend_per_m) > 0.0;
+}

@@ -1,12 +1,14 @@
 /* SPDX-License-Identifier: MIT */
 #include "chain.h"
 #include <math.h>
-
-/* An edge within 15 degrees of the fall line on plan is a side; tan 15 degrees. */
-#define SIDE_TAN 0.2679491924311227
+#include <slopewright/base/count.h>
+#include <slopewright/base/order.h>
 
 /* Bends so near to each other or to an end of their edge are one. */
 #define SAME_SHARE 1e-9
+
+/* On curved ground an edge is taken as straight over so much of it on plan. */
+#define STEP_M 0.5
 
 typedef struct
 {
@@ -33,7 +35,7 @@ edge_kind (const SwRegion *whole, SwPoint a, SwPoint b)
   SwPoint middle = { (a.x_m + b.x_m) / 2.0, (a.y_m + b.y_m) / 2.0 };
   gboolean obstacle = whole != NULL && !sw_region_on_edge (whole, middle);
 
-  if (fabs (along) <= SIDE_TAN * fabs (out))
+  if (fabs (along) <= SW_SIDE_TAN * fabs (out))
     return (EdgeKind){ SW_CHAIN_SIDE, out < 0.0, obstacle };
   return (EdgeKind){ along > 0.0 ? SW_CHAIN_CREST : SW_CHAIN_TOE, FALSE, obstacle };
 }
@@ -83,6 +85,21 @@ add_chain (GPtrArray *chains, EdgeKind kind, SwPoint first)
   return chain;
 }
 
+/* Curved ground is followed in steps. */
+static void
+add_steps (SwPoint a, SwPoint b, GArray *shares)
+{
+  int steps = sw_count_up (hypot (b.x_m - a.x_m, b.y_m - a.y_m), STEP_M);
+
+  for (int i = 1; i < steps; i++)
+    {
+      double share = (double) i / steps;
+
+      g_array_append_val (shares, share);
+    }
+  g_array_sort (shares, sw_compare_doubles);
+}
+
 /* The end @b of an edge that begins at @a, after the places where the ground bends. */
 static void
 add_edge (SwChain *chain, const SwGround *ground, SwPoint a, SwPoint b)
@@ -91,6 +108,8 @@ add_edge (SwChain *chain, const SwGround *ground, SwPoint a, SwPoint b)
   double before = 0.0;
 
   sw_ground_kinks (ground, a, b, shares);
+  if (sw_ground_is_curved (ground))
+    add_steps (a, b, shares);
   for (guint i = 0; i < shares->len; i++)
     {
       double share = g_array_index (shares, double, i);

@@ -4,6 +4,9 @@
 #include "region.h"
 #include <slopewright/ground/ground.h>
 
+/** An edge within 15 degrees of the fall line on plan is a side; tan 15 degrees. */
+#define SW_SIDE_TAN 0.2679491924311227
+
 /** What part of its tier an edge of the region bounds. */
 typedef enum
 {

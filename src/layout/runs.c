@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "chain.h"
 #include "layout-private.h"
 #include <math.h>
 #include <slopewright/base/count.h>
@@ -160,23 +161,34 @@ compare_stretches (gconstpointer a, gconstpointer b)
   return from != 0 ? (from > 0 ? 1 : -1) : (to > 0) - (to < 0);
 }
 
-/* Whether the topmost (lowest) edge of a piece of a strip lies against an obstacle. */
+/* Whether an edge crosses the strip rather than runs down it. */
+static gboolean
+crosses (SwPoint a, SwPoint b)
+{
+  return sw_ticks (fabs (b.x_m - a.x_m)) > 0
+         && fabs (b.x_m - a.x_m) > SW_SIDE_TAN * fabs (b.y_m - a.y_m);
+}
+
+/* Whether all that bounds a piece of a strip at its topmost (lowest) place is obstacle: any
+ * outline there leaves ground for a trench. */
 static gboolean
 ends_at_obstacle (SwRing ring, const SwRegion *whole, gboolean top)
 {
-  double best_m = INFINITY;
+  SwBox box = sw_ring_box (ring);
+  double end_m = top ? box.y0_m : box.y1_m;
   gboolean obstacle = FALSE;
 
   for (guint i = 0, j = ring.count - 1; i < ring.count && whole != NULL; j = i++)
     {
       SwPoint a = ring.points[j], b = ring.points[i];
-      SwPoint middle = { (a.x_m + b.x_m) / 2.0, (a.y_m + b.y_m) / 2.0 };
-      double key_m = top ? middle.y_m : -middle.y_m;
 
-      if (sw_ticks (fabs (b.x_m - a.x_m)) == 0 || key_m >= best_m)
+      if (!crosses (a, b)
+          || (sw_ticks (a.y_m - end_m) != 0 && sw_ticks (b.y_m - end_m) != 0))
         continue;
-      best_m = key_m;
-      obstacle = !sw_region_on_edge (whole, middle);
+      if (sw_region_on_edge (whole,
+                             (SwPoint){ (a.x_m + b.x_m) / 2.0, (a.y_m + b.y_m) / 2.0 }))
+        return FALSE;
+      obstacle = TRUE;
     }
   return obstacle;
 }

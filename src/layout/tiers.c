@@ -80,13 +80,51 @@ fit_grid (SwTier *tier, const SwPractice *practice)
     tier->pin_down_m = fmin (tier->pin_down_m, 1.0 / (floor_per_m2 * tier->pin_across_m));
 }
 
+/* Take a place of the outline into the tier's extent. */
+static void
+reach_to (const SwGround *ground, SwPoint p, SwTier *tier)
+{
+  SwReach *reach = &tier->reach;
+  double from_m = sw_ground_break_down_m (ground, reach->from_break, p.x_m);
+  double whole_m = sw_ground_break_down_m (ground, reach->to_break, p.x_m) - from_m;
+  double down_m = sw_ground_down_m (ground, p);
+
+  reach->down_from_m = fmin (reach->down_from_m, down_m);
+  reach->down_to_m = fmax (reach->down_to_m, down_m);
+  tier->share_from = fmin (tier->share_from, (down_m - from_m) / whole_m);
+  tier->share_to = fmax (tier->share_to, (down_m - from_m) / whole_m);
+}
+
+/* Between two sections the fall line's length has its maximum at one of them. */
+static double
+longest_fall_line_m (const SwGround *ground, SwTier *tier)
+{
+  g_autoptr (GArray) stations =
+      sw_ground_stations_between (ground, tier->along_from_m, tier->along_to_m);
+  double longest_m = 0.0;
+
+  for (guint i = 0; i < stations->len; i++)
+    {
+      double along_m = g_array_index (stations, double, i);
+      double length_m =
+          sw_ground_break_down_m (ground, tier->reach.to_break, along_m)
+          - sw_ground_break_down_m (ground, tier->reach.from_break, along_m);
+
+      if (sw_ticks (length_m - longest_m) > 0)
+        {
+          longest_m = length_m;
+          tier->longest_at_m = along_m;
+        }
+    }
+  return longest_m;
+}
+
 /* The tier is what the outline leaves of the reach. */
 static void
 measure_tier (const SwGround *ground, const SwRegion *region, SwTier *tier)
 {
   SwBox box = sw_region_box (region);
   SwReach *reach = &tier->reach;
-  double longest_m = 0.0;
 
   tier->along_from_m = box.x0_m;
   tier->along_to_m = box.x1_m;
@@ -95,23 +133,9 @@ measure_tier (const SwGround *ground, const SwRegion *region, SwTier *tier)
   tier->share_from = 1.0;
   tier->share_to = 0.0;
   for (guint i = 0; i < region->points->len; i++)
-    {
-      SwPoint p = g_array_index (region->points, SwPoint, i);
-      double from_m = sw_ground_break_down_m (ground, reach->from_break, p.x_m);
-      double whole_m = sw_ground_break_down_m (ground, reach->to_break, p.x_m) - from_m;
-      double down_m = sw_ground_down_m (ground, p);
-
-      reach->down_from_m = fmin (reach->down_from_m, down_m);
-      reach->down_to_m = fmax (reach->down_to_m, down_m);
-      tier->share_from = fmin (tier->share_from, (down_m - from_m) / whole_m);
-      tier->share_to = fmax (tier->share_to, (down_m - from_m) / whole_m);
-      if (whole_m > longest_m)
-        {
-          longest_m = whole_m;
-          tier->longest_at_m = p.x_m;
-        }
-    }
-  tier->length_m = longest_m * (tier->share_to - tier->share_from);
+    reach_to (ground, g_array_index (region->points, SwPoint, i), tier);
+  tier->length_m =
+      longest_fall_line_m (ground, tier) * (tier->share_to - tier->share_from);
   tier->stretch =
       fmax (sw_ground_stretch (ground, box.y0_m), sw_ground_stretch (ground, box.y1_m));
   tier->width_m = (box.x1_m - box.x0_m) * tier->stretch;

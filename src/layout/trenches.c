@@ -166,11 +166,20 @@ run_ends_at (const SwLaying *laying, guint tier_index, SwPoint at, gboolean begi
   return FALSE;
 }
 
-/* Where along an edge the answer of run_ends_at() may change: its ends and the edges of runs. */
+static void
+add_stop (GArray *stops, SwPoint a, SwPoint b, double along_m)
+{
+  if (along_m > a.x_m && along_m < b.x_m)
+    g_array_append_val (stops, along_m);
+}
+
+/* Where along an edge the answer of run_ends_at() may change: its ends, the edges of runs,
+ * and wherever another edge of the ground begins or ends above or below it. */
 static GArray *
 edge_stops (const SwLaying *laying, guint tier_index, SwPoint a, SwPoint b)
 {
   const SwTier *tier = &g_array_index (laying->tiers, SwTier, tier_index);
+  const SwRegion *cover = g_ptr_array_index (laying->covers, tier_index);
   GArray *stops = g_array_new (FALSE, FALSE, sizeof (double));
 
   g_array_append_val (stops, a.x_m);
@@ -179,11 +188,11 @@ edge_stops (const SwLaying *laying, guint tier_index, SwPoint a, SwPoint b)
     {
       const SwRun *run = &g_array_index (laying->runs, SwRun, r);
 
-      if (run->along_from_m > a.x_m && run->along_from_m < b.x_m)
-        g_array_append_val (stops, run->along_from_m);
-      if (run->along_to_m > a.x_m && run->along_to_m < b.x_m)
-        g_array_append_val (stops, run->along_to_m);
+      add_stop (stops, a, b, run->along_from_m);
+      add_stop (stops, a, b, run->along_to_m);
     }
+  for (guint i = 0; i < cover->points->len; i++)
+    add_stop (stops, a, b, g_array_index (cover->points, SwPoint, i).x_m);
   g_array_sort (stops, sw_compare_doubles);
   return stops;
 }

@@ -87,6 +87,9 @@ double sw_ground_length_m (const SwGround *ground, SwPoint a, SwPoint b);
  */
 void sw_ground_kinks (const SwGround *ground, SwPoint a, SwPoint b, GArray *shares);
 
+/** Whether the ground is curved between its breaks: round crest, or several sections. */
+gboolean sw_ground_is_curved (const SwGround *ground);
+
 /** True area of the surface over a simple plan polygon. */
 double sw_ground_area_m2 (const SwGround *ground, SwRing plan);
 
