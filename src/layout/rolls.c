@@ -4,7 +4,23 @@
 #include <slopewright/base/count.h>
 #include <slopewright/layout/cutting.h>
 
-/* Whole runs counted out of fresh rolls, face by face: what a tape and a flat rule would order. */
+/* Whole runs out of fresh rolls; a fresh roll for each piece of runs longer than a roll. */
+static int
+count_naive_tier (const SwLayout *layout, const SwFaceLayout *face, const SwTier *tier)
+{
+  double longest_m = 0.0;
+  int pieces = 0, each;
+
+  for (guint r = tier->first_run; r < tier->first_run + tier->n_runs; r++)
+    {
+      longest_m = fmax (longest_m, face->runs[r].cut_m);
+      pieces += (int) face->runs[r].n_pieces;
+    }
+  each = tier->n_runs > 0 ? sw_count_whole (layout->job->roll_length_m, longest_m) : 0;
+  return each > 0 ? ((int) tier->n_runs + each - 1) / each : pieces;
+}
+
+/* What a tape and a flat rule would order, face by face and tier by tier. */
 static int
 count_naive (const SwLayout *layout)
 {
@@ -12,23 +28,7 @@ count_naive (const SwLayout *layout)
 
   for (guint f = 0; f < layout->n_faces; f++)
     for (guint t = 0; t < layout->faces[f].n_tiers; t++)
-      {
-        const SwFaceLayout *face = &layout->faces[f];
-        const SwTier *tier = &face->tiers[t];
-        double longest_m = 0.0;
-        int each;
-
-        for (guint r = tier->first_run; r < tier->first_run + tier->n_runs; r++)
-          longest_m = fmax (longest_m, face->runs[r].cut_m);
-        if (tier->n_runs == 0)
-          continue;
-        each = sw_count_whole (layout->job->roll_length_m, longest_m);
-        if (each > 0)
-          rolls += ((int) tier->n_runs + each - 1) / each;
-        else
-          rolls +=
-              (int) tier->n_runs * sw_count_up (longest_m, layout->job->roll_length_m);
-      }
+      rolls += count_naive_tier (layout, &layout->faces[f], &layout->faces[f].tiers[t]);
   return rolls;
 }
 
@@ -146,7 +146,8 @@ sw_lay_pieces (SwLayout *layout)
   int bound = layout->rolls_bound;
   Option *chosen = &whole;
 
-  layout->rolls_naive = count_naive (layout);
+  if (status == SW_OK)
+    layout->rolls_naive = count_naive (layout);
   if (status == SW_OK && layout->job->joints == SW_JOINTS_SAVE_ROLLS
       && work_out (layout, TRUE, &joined) == SW_OK && joined.rolls < whole.rolls)
     chosen = &joined;

@@ -190,7 +190,8 @@ typedef struct
   SwPiece *pieces; /* grouped by face and run */
   guint n_pieces;
   int rolls;       /* needed by the cutting plan */
-  int rolls_naive; /* every run from a fresh count of whole runs per roll, no off-cut reused */
+  int rolls_naive; /* a tier's runs counted whole out of fresh rolls, or each piece of runs
+                    * longer than a roll from its own: no off-cut reused */
   int rolls_bound;   /* proved: no plan needs fewer, wherever joints are made */
   double *offcuts_m; /* rolls long: what is left of each */
 } SwLayout;
