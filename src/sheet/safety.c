@@ -1,18 +1,38 @@
 /* SPDX-License-Identifier: MIT */
+#include "hazards.h"
 #include "tier-numbers.h"
 
 #define COLUMN_GAP_MM 6.0
 #define SIGN_ROW_MM 9.0
 #define SIGN_ROWS_LEAST 6
-#define WORK_MM 30.0
-#define HAZARD_MM 40.0
-#define WHO_MM 23.0
-#define BLANK_ROW_MM 9.0
-#define BLANK_ROWS_MOST 8
 #define TALK_POINTS 5
 #define TALK_QUESTIONS 3
 /* Load constant of the revised NIOSH lifting equation, DHHS (NIOSH) 94-110. */
 #define NIOSH_LOAD_KG 23.0
+
+/* Limits that this job sets for itself; one that is not given has no line. */
+static const struct
+{
+  SwSiteNumber number;
+  const char *text_id;
+} stop_limits[] = {
+  { SW_NUMBER_FALL_PLAN_RAD, "pack.stop-work.fall-plan" },
+};
+
+static void
+add_stop_limits (const SwSheet *sheet, SwFlow *flow)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (stop_limits); i++)
+    {
+      double limit = sheet->job->numbers.values[stop_limits[i].number];
+      SwUnit unit = sw_site_number_keys[stop_limits[i].number].unit;
+
+      if (limit > 0.0)
+        sw_flow_item (flow, SW_STYLE_CREW, "–",
+                      sw_sheet_fill (sheet, stop_limits[i].text_id, "limit",
+                                     sw_sheet_quantity (sheet, limit, unit), NULL));
+    }
+}
 
 static void
 add_stop_and_emergency (const SwSheet *sheet, SwFlow *flow)
@@ -30,22 +50,16 @@ add_stop_and_emergency (const SwSheet *sheet, SwFlow *flow)
   sw_flow_space (inner, 1.5);
   for (guint i = 0; lines[i] != NULL; i++)
     sw_flow_item (inner, SW_STYLE_CREW, "–", lines[i]);
+  add_stop_limits (sheet, inner);
   sw_flow_box (left, SW_ROLE_STOP, inner);
   sw_sheet_emergency (sheet, right, sw_flow_height_mm (left));
   sw_flow_row (flow, COLUMN_GAP_MM, (SwFlow *[]){ left, right }, 2);
 }
 
-/* The worst of the faces, for what people stand on and lift. */
-typedef struct
+SwSlopeFacts
+sw_sheet_slope_facts (const SwSheet *sheet)
 {
-  double steepest_rad, height_m, pin_m;
-  gboolean loose;
-} SlopeFacts;
-
-static SlopeFacts
-slope_facts (const SwSheet *sheet)
-{
-  SlopeFacts facts = { 0 };
+  SwSlopeFacts facts = { 0 };
 
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     {
@@ -82,7 +96,7 @@ add_facts (const SwSheet *sheet, SwFlow *flow)
   };
   SwTable *table =
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
-  SlopeFacts facts = slope_facts (sheet);
+  SwSlopeFacts facts = sw_sheet_slope_facts (sheet);
   const char *ticket = sheet->job->card.utility_ticket;
 
   fact_row (sheet, table, "gradient",
@@ -123,6 +137,31 @@ answer_means (const SwSheet *sheet, SwSiteQuestion question, SwAnswer answer)
   return sw_texts_has (sheet->texts, id) ? sw_sheet_get (sheet, id) : "";
 }
 
+static const char *
+question_words (const SwSheet *sheet, int question)
+{
+  return sw_sheet_get (
+      sheet, sw_sheet_format (sheet, "site.%s", sw_site_question_keys[question]));
+}
+
+/* Answers that nothing follows from, one behind the other. */
+static void
+add_plain_answers (const SwSheet *sheet, SwFlow *flow)
+{
+  g_autoptr (GString) list = g_string_new (NULL);
+
+  for (int i = 0; i < SW_SITE_QUESTION_COUNT; i++)
+    if (*answer_means (sheet, (SwSiteQuestion) i, sheet->job->site[i]) == '\0')
+      g_string_append_printf (list, "%s%s", list->len > 0 ? " " : "",
+                              question_words (sheet, i));
+  if (list->len == 0)
+    return;
+  sw_flow_space (flow, 1.5);
+  sw_flow_text (
+      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+      sw_sheet_fill (sheet, "pack.site.answered-no", "questions", list->str, NULL));
+}
+
 static void
 add_answers (const SwSheet *sheet, SwFlow *flow)
 {
@@ -138,94 +177,17 @@ add_answers (const SwSheet *sheet, SwFlow *flow)
   for (int i = 0; i < SW_SITE_QUESTION_COUNT; i++)
     {
       SwAnswer answer = sheet->job->site[i];
+      const char *means = answer_means (sheet, (SwSiteQuestion) i, answer);
 
-      sw_table_row (
-          table,
-          sw_sheet_get (sheet,
-                        sw_sheet_format (sheet, "site.%s", sw_site_question_keys[i])),
-          sw_sheet_format (sheet, "*%s*", sw_sheet_get (sheet, answer_ids[answer])),
-          answer_means (sheet, (SwSiteQuestion) i, answer), NULL);
+      if (*means != '\0')
+        sw_table_row (
+            table, question_words (sheet, i),
+            sw_sheet_format (sheet, "*%s*", sw_sheet_get (sheet, answer_ids[answer])),
+            means, NULL);
     }
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.site.title"));
   sw_flow_table (flow, table);
-}
-
-/* Rows of the hazard table; one that belongs to a question is left out for "no". */
-static const struct
-{
-  const char *code;
-  SwSiteQuestion question; /* SW_SITE_QUESTION_COUNT: always */
-} hazards[] = {
-  { "traffic", SW_SITE_TRAFFIC },       { "walk", SW_SITE_QUESTION_COUNT },
-  { "trench", SW_SITE_QUESTION_COUNT }, { "carry", SW_SITE_QUESTION_COUNT },
-  { "unroll", SW_SITE_QUESTION_COUNT }, { "pins", SW_SITE_QUESTION_COUNT },
-  { "cut", SW_SITE_QUESTION_COUNT },    { "edges", SW_SITE_WILDLIFE },
-  { "water", SW_SITE_WATER_AT_TOE },    { "heat", SW_SITE_HOT_WEATHER },
-  { "lone", SW_SITE_LONE_WORK },        { "plant", SW_SITE_QUESTION_COUNT },
-  { "fire", SW_SITE_QUESTION_COUNT },   { "end", SW_SITE_QUESTION_COUNT },
-};
-
-static const char *
-hazard_text (const SwSheet *sheet, GHashTable *places, const char *code, const char *part)
-{
-  const char *id = sw_sheet_format (sheet, "pack.hazard.%s.%s", code, part);
-
-  return sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places));
-}
-
-/* Lines below the hazard table to write on, as many as the page has room for. */
-static void
-add_blank_rows (const SwSheet *sheet, SwFlow *flow)
-{
-  const SwColumn columns[] = {
-    { "", SW_CELL_TEXT, WORK_MM },
-    { "", SW_CELL_TEXT, HAZARD_MM },
-    { "", SW_CELL_TEXT, 0.0 },
-    { "", SW_CELL_TEXT, WHO_MM },
-  };
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
-  guint rows = sw_sheet_rows_that_fit (sheet, flow, BLANK_ROW_MM);
-
-  sw_table_set_ruled (table);
-  sw_table_set_row_mm (table, BLANK_ROW_MM);
-  for (guint i = 0; i < MIN (rows, BLANK_ROWS_MOST); i++)
-    sw_table_row (table, "", "", "", "", NULL);
-  sw_flow_table (flow, table);
-}
-
-static void
-add_hazards (const SwSheet *sheet, SwFlow *flow)
-{
-  const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.work"), SW_CELL_TEXT, WORK_MM },
-    { sw_sheet_get (sheet, "pack.column.hazard"), SW_CELL_TEXT, HAZARD_MM },
-    { sw_sheet_get (sheet, "pack.column.control"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.who"), SW_CELL_TEXT, WHO_MM },
-  };
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
-  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
-  SlopeFacts facts = slope_facts (sheet);
-
-  g_hash_table_replace (
-      places, (gpointer) "steepest",
-      g_strdup (sw_sheet_quantity (sheet, facts.steepest_rad, SW_UNIT_RAD)));
-  sw_table_set_ruled (table);
-  for (guint i = 0; i < G_N_ELEMENTS (hazards); i++)
-    if (hazards[i].question == SW_SITE_QUESTION_COUNT
-        || sheet->job->site[hazards[i].question] != SW_ANSWER_NO)
-      sw_table_row (table, hazard_text (sheet, places, hazards[i].code, "work"),
-                    hazard_text (sheet, places, hazards[i].code, "hazard"),
-                    hazard_text (sheet, places, hazards[i].code, "control"),
-                    hazard_text (sheet, places, hazards[i].code, "who"), NULL);
-  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.hazards.title"));
-  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_get (sheet, "pack.hazards.how"));
-  sw_flow_tie (flow);
-  sw_flow_space (flow, 1.5);
-  sw_flow_table (flow, table);
-  add_blank_rows (sheet, flow);
+  add_plain_answers (sheet, flow);
 }
 
 static void
@@ -304,7 +266,7 @@ sw_page_safety (SwSheet *sheet)
   add_facts (sheet, flow);
   add_answers (sheet, flow);
   add_cautions (sheet, flow);
-  add_hazards (sheet, flow);
+  sw_sheet_hazards (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.safety.title"), flow);
   flow = sw_sheet_flow (sheet);
   add_talk (sheet, flow);
