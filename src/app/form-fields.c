@@ -150,6 +150,8 @@ const SwField sw_site_number_fields[] = {
   SITE_NUMBER ("lift_from_m", SW_NUMBER_LIFT_FROM_M),
   SITE_NUMBER ("lift_to_m", SW_NUMBER_LIFT_TO_M),
   SITE_NUMBER ("lift_reach_m", SW_NUMBER_LIFT_REACH_M),
+  HEADING (N_ ("Footing")),
+  SITE_NUMBER ("fall_plan_deg", SW_NUMBER_FALL_PLAN_RAD),
   HEADING (N_ ("Weather")),
   SITE_NUMBER ("wind_limit_m_per_s", SW_NUMBER_WIND_LIMIT),
   SITE_NUMBER ("rain_stop_m", SW_NUMBER_RAIN_STOP_M),

@@ -93,6 +93,9 @@ static void
 look_wind (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 {
   check->looked = "check.F6.looked";
+  if (layout->job->site[SW_SITE_WIND_EXPOSED] == SW_ANSWER_YES
+      && !(layout->job->numbers.values[SW_NUMBER_WIND_LIMIT] > 0.0))
+    sw_check_open (check, "number.wind_limit_m_per_s");
   sw_check_number (check, "side_lap", practice (layout, SW_PRACTICE_SIDE_LAP_M),
                    SW_UNIT_SMALL_M);
   sw_check_number (check, "spacing", practice (layout, SW_PRACTICE_EDGE_PIN_M),
@@ -195,6 +198,8 @@ look_growth (SwCheck *check, const SwLayout *layout, const SwTally *tally)
     sw_check_number (check, "needed", months, SW_UNIT_MONTH);
   else
     sw_check_open (check, "number.grow_months");
+  if (sw_sown_in_season (layout->job) == SW_ANSWER_UNKNOWN)
+    sw_check_open (check, "site.late_sowing");
 }
 
 static void

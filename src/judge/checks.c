@@ -34,7 +34,7 @@ static const struct
   { "F8", cut_list, { 0 }, 0, { NULL } },
   { "F9", materials, { 0 }, 0, { NULL } },
   { "F10", materials, { 0 }, 0, { NULL } },
-  { "F11", materials, { SW_SITE_LATE_SOWING }, 1, { NULL } },
+  { "F11", materials, { 0 }, 0, { NULL } },
   { "F12", safety, { SW_SITE_WILDLIFE }, 1, { NULL } },
   { "F13", inspection, { 0 }, 0, { NULL } },
   { "F14", safety, { SW_SITE_CHANNEL_FLOW }, 1, { NULL } },

@@ -18,6 +18,13 @@ judge_life (GPtrArray *findings, const SwLayout *layout)
 }
 
 static void
+judge_season (GPtrArray *findings, const SwLayout *layout)
+{
+  if (sw_sown_in_season (layout->job) == SW_ANSWER_NO)
+    sw_finding_add (findings, SW_SEVERITY_CAUTION, "late-sowing", "F11", -1, -1);
+}
+
+static void
 judge_mowing (GPtrArray *findings, const SwLayout *layout)
 {
   SwFinding *finding;
@@ -115,6 +122,7 @@ void
 sw_judge_fit (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
 {
   judge_life (findings, layout);
+  judge_season (findings, layout);
   judge_mowing (findings, layout);
   judge_set_back (findings, layout);
   judge_crown (findings, tally);

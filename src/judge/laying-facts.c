@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include "laying-facts.h"
 #include <math.h>
+#include <slopewright/judge/due-dates.h>
+#include <slopewright/judge/sowing-window.h>
 
 static double
 bend_rad (const SwPoint *p)
@@ -148,4 +150,18 @@ sw_joint_facts (const SwLayout *layout, guint face)
         }
     }
   return facts;
+}
+
+SwAnswer
+sw_sown_in_season (const SwJob *job)
+{
+  static const SwAnswer said[] = { [SW_ANSWER_UNKNOWN] = SW_ANSWER_UNKNOWN,
+                                   [SW_ANSWER_NO] = SW_ANSWER_YES,
+                                   [SW_ANSWER_YES] = SW_ANSWER_NO };
+  SwSowingWindow window;
+  GDate installed;
+
+  if (!sw_sowing_window (job, &window) || !sw_install_date (job, &installed))
+    return said[job->site[SW_SITE_LATE_SOWING]];
+  return sw_sowing_window_holds (&window, &installed) ? SW_ANSWER_YES : SW_ANSWER_NO;
 }

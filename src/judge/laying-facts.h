@@ -47,3 +47,7 @@ typedef struct
 } SwJointFacts;
 
 SwJointFacts sw_joint_facts (const SwLayout *layout, guint face);
+
+/* Whether seed goes in within the sowing window: by window and install date where the job
+ * gives both, else by the answer of the site visit. */
+SwAnswer sw_sown_in_season (const SwJob *job);

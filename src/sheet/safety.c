@@ -16,6 +16,9 @@ static const struct
   SwSiteNumber number;
   const char *text_id;
 } stop_limits[] = {
+  { SW_NUMBER_WIND_LIMIT, "pack.stop-work.wind" },
+  { SW_NUMBER_RAIN_STOP_M, "pack.stop-work.rain" },
+  { SW_NUMBER_TEMPERATURE_LEAST, "pack.stop-work.cold" },
   { SW_NUMBER_FALL_PLAN_RAD, "pack.stop-work.fall-plan" },
 };
 

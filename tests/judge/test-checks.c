@@ -76,6 +76,7 @@ test_questions (void)
         g_autoptr (GPtrArray) checks = NULL;
         const SwCheck *check;
 
+        job->numbers.values[SW_NUMBER_WIND_LIMIT] = 8.0;
         job->site[rows[i].question] = (SwAnswer) answer;
         result = sw_result_new (job, catalogue);
         checks = sw_checks_new (result->layout, result->tally, result->findings);

@@ -38,6 +38,36 @@ test_life (void)
   g_assert_true (is_found (job, catalogue, "life-short"));
 }
 
+/* Dates go before the answer of the site visit; the window runs over New Year. */
+static void
+test_season (void)
+{
+  static const struct
+  {
+    const char *installed;
+    SwAnswer late;
+    gboolean there;
+  } rows[] = {
+    { "", SW_ANSWER_NO, FALSE },
+    { "", SW_ANSWER_YES, TRUE },
+    { "2026-09-15", SW_ANSWER_YES, FALSE },
+    { "2026-03-01", SW_ANSWER_NO, FALSE },
+    { "2026-03-02", SW_ANSWER_NO, TRUE },
+  };
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (SwJob) job = job_of (4.0);
+
+      sw_text_set (&job->card.install_date, rows[i].installed);
+      sw_text_set (&job->card.sow_from, "09-15");
+      sw_text_set (&job->card.sow_to, "03-01");
+      job->site[SW_SITE_LATE_SOWING] = rows[i].late;
+      g_assert_true (is_found (job, catalogue, "late-sowing") == rows[i].there);
+    }
+}
+
 static void
 test_mowing (void)
 {
@@ -132,6 +162,7 @@ main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/judge/fit/life", test_life);
+  g_test_add_func ("/judge/fit/season", test_season);
   g_test_add_func ("/judge/fit/mowing", test_mowing);
   g_test_add_func ("/judge/fit/set-back", test_set_back);
   g_test_add_func ("/judge/fit/crown", test_crown);
