@@ -8,7 +8,7 @@
 
 /*
  * The properties of the layout over random faces of every kind and practice. How many
- * faces is said by the environment; tests/run.sh asks for 10 000 of the optimised build.
+ * faces is said by the environment.
  */
 #define FACES_VARIABLE "SLOPEWRIGHT_RANDOM_FACES"
 #define FACES 300
