@@ -4,14 +4,15 @@
 
 #include <slopewright/paint/paint.h>
 #include <slopewright/sheet/pack.h>
+#include <slopewright/sheet/reading.h>
 #include <slopewright/store/store.h>
 
 static SlopepackExit run (char **argv);
 
 const SlopepackCommand slopepack_pack = {
   "pack",
-  "Write the crew pack as a PDF.",
-  "JOB -o FILE.pdf",
+  "Write the crew pack as a tagged PDF, or as plain text.",
+  "JOB -o FILE",
   "The same job gives the same bytes. A job with a stop finding still gets its pack,\n"
   "which says so on its first page, and exit status 3.",
   run,
@@ -29,7 +30,7 @@ choose_paper (const char *name, const SwJob *job, SwPaper *paper)
 
 static SlopepackExit
 write_pages (const SlopepackJob *opened, SwPaper paper, const SwTextMeasure *measure,
-             const char *output)
+             gboolean as_text, const char *output)
 {
   const SwDraw draw = { .texts = opened->texts,
                         .measure = measure,
@@ -43,6 +44,11 @@ write_pages (const SlopepackJob *opened, SwPaper paper, const SwTextMeasure *mea
       sw_pack_new (opened->result, &draw, paper, SW_VERSION, opened->fingerprint);
   g_autoptr (GError) error = NULL;
 
+  if (as_text)
+    {
+      g_autofree char *text = sw_pages_text (pages);
+      return slopepack_write_text (text, output);
+    }
   if (!sw_paint_pdf (pages, palette, &info, output, &error))
     return slopepack_paint_complaint (error);
   return SLOPEPACK_DONE;
@@ -50,7 +56,7 @@ write_pages (const SlopepackJob *opened, SwPaper paper, const SwTextMeasure *mea
 
 static SlopepackExit
 pack (const char *path, const SlopepackReader *reader, const char *paper_name,
-      const char *output)
+      gboolean as_text, const char *output)
 {
   g_auto (SlopepackJob) opened = { 0 };
   g_autoptr (GError) error = NULL;
@@ -65,7 +71,7 @@ pack (const char *path, const SlopepackReader *reader, const char *paper_name,
   const SwTextMeasure *measure = sw_paint_measure (&error);
   if (measure == NULL)
     return slopepack_paint_complaint (error);
-  code = write_pages (&opened, paper, measure, output);
+  code = write_pages (&opened, paper, measure, as_text, output);
   return code == SLOPEPACK_DONE ? slopepack_job_verdict (&opened) : code;
 }
 
@@ -75,10 +81,13 @@ run (char **argv)
   g_auto (SlopepackReader) reader = { 0 };
   g_autofree char *output = NULL;
   g_autofree char *paper = NULL;
+  gboolean as_text = FALSE;
   const GOptionEntry entries[] = {
-    { "output", 'o', 0, G_OPTION_ARG_FILENAME, &output, "Where to write", "FILE.pdf" },
+    { "output", 'o', 0, G_OPTION_ARG_FILENAME, &output, "Where to write", "FILE" },
     { "paper", 0, 0, G_OPTION_ARG_FILENAME, &paper,
       "A4, Letter, A3 or Tabloid (default: as the job says)", "PAPER" },
+    { "text", 0, 0, G_OPTION_ARG_NONE, &as_text,
+      "Plain text, for screen readers and braille lines", NULL },
     SLOPEPACK_READER_OPTIONS (reader),
     G_OPTION_ENTRY_NULL
   };
@@ -88,5 +97,5 @@ run (char **argv)
   if (!slopepack_read_options (&slopepack_pack, argv, entries, 1, 1, &words, &code))
     return code;
   code = slopepack_check_output (&slopepack_pack, output, words[1]);
-  return code == SLOPEPACK_DONE ? pack (words[1], &reader, paper, output) : code;
+  return code == SLOPEPACK_DONE ? pack (words[1], &reader, paper, as_text, output) : code;
 }

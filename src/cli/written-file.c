@@ -28,6 +28,16 @@ slopepack_check_output (const SlopepackCommand *command, const char *output,
 }
 
 SlopepackExit
+slopepack_write_text (const char *text, const char *output)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (!g_file_set_contents (output, text, -1, &error))
+    return slopepack_complain (SLOPEPACK_CANNOT_WRITE, "%s", error->message);
+  return SLOPEPACK_DONE;
+}
+
+SlopepackExit
 slopepack_paint_complaint (const GError *error)
 {
   gboolean no_font = g_error_matches (error, SW_PAINT_ERROR, SW_PAINT_ERROR_FONT);

@@ -6,7 +6,7 @@
 static const char *const kind_names[] = {
   [SW_ITEM_LINE] = "line", [SW_ITEM_AREA] = "area", [SW_ITEM_CIRCLE] = "circle",
   [SW_ITEM_TEXT] = "text", [SW_ITEM_CLIP] = "clip", [SW_ITEM_UNCLIP] = "unclip",
-  [SW_ITEM_LINK] = "link",
+  [SW_ITEM_LINK] = "link", [SW_ITEM_TAG] = "tag",   [SW_ITEM_UNTAG] = "untag",
 };
 
 static const char *const align_names[] = {
@@ -14,6 +14,20 @@ static const char *const align_names[] = {
   [SW_ALIGN_CENTRE] = "centre",
   [SW_ALIGN_RIGHT] = "right",
 };
+
+static const char *const tag_codes[SW_TAG_COUNT] = {
+  [SW_TAG_TITLE] = "title",         [SW_TAG_HEADING] = "heading",
+  [SW_TAG_PARAGRAPH] = "paragraph", [SW_TAG_MORE] = "more",
+  [SW_TAG_PICTURE] = "picture",     [SW_TAG_ROW] = "row",
+  [SW_TAG_HEAD_CELL] = "head-cell", [SW_TAG_CELL] = "cell",
+  [SW_TAG_FURNITURE] = "furniture",
+};
+
+const char *
+sw_tag_code (SwTag tag)
+{
+  return tag_codes[tag];
+}
 
 static void
 append_number (GString *out, double value)
@@ -61,7 +75,10 @@ append_item (GString *out, const SwFigure *figure, const SwItem *item)
                               item->typeface == SW_FACE_BOLD ? "bold" : "regular");
       append_number (out, item->turn_rad);
     }
-  if (item->kind == SW_ITEM_TEXT || item->kind == SW_ITEM_LINK)
+  if (item->kind == SW_ITEM_TAG)
+    g_string_append_printf (out, " %s", sw_tag_code (item->tag));
+  if (item->kind == SW_ITEM_TEXT || item->kind == SW_ITEM_LINK
+      || item->kind == SW_ITEM_TAG)
     append_text (out, item->text);
   g_string_append_c (out, '\n');
 }

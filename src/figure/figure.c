@@ -140,6 +140,37 @@ sw_figure_link (SwFigure *figure, double x_mm, double y_mm, double width_mm,
 }
 
 void
+sw_figure_tag (SwFigure *figure, SwTag tag, const char *words)
+{
+  SwItem *item = add_item (figure, SW_ITEM_TAG, SW_ROLE_TEXT, NULL, 0);
+
+  item->tag = tag;
+  item->text = g_utf8_make_valid (words, -1);
+}
+
+void
+sw_figure_untag (SwFigure *figure)
+{
+  add_item (figure, SW_ITEM_UNTAG, SW_ROLE_TEXT, NULL, 0);
+}
+
+char *
+sw_figure_words (const SwFigure *figure)
+{
+  GString *words = g_string_new (figure->title);
+
+  for (guint i = 0; i < figure->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (figure->items, SwItem, i);
+
+      if (item->kind == SW_ITEM_TEXT && *item->text != '\0'
+          && g_strcmp0 (item->text, figure->title) != 0)
+        g_string_append_printf (words, "%s%s", words->len > 0 ? "; " : "", item->text);
+    }
+  return g_string_free (words, FALSE);
+}
+
+void
 sw_figure_place (SwFigure *figure, const SwFigure *part, double x_mm, double y_mm)
 {
   const guint base = figure->points->len;

@@ -231,6 +231,8 @@ paint_item (Canvas *canvas, const SwItem *item)
       end_clip (canvas);
       break;
     case SW_ITEM_LINK:
+    case SW_ITEM_TAG:
+    case SW_ITEM_UNTAG:
       break;
     }
 }

@@ -5,7 +5,7 @@
 #include <slopewright/figure/mark.h>
 
 #include "ink.h"
-#include "pdf.h"
+#include "pdf-tags.h"
 
 #define FINEST_PT 0.001 /* 0.35 micrometres; more digits only make files longer */
 #define DEEPEST_CLIP 24 /* libharu stacks 28 graphics states */
@@ -314,6 +314,12 @@ paint_item (Sheet *sheet, const SwItem *item)
     case SW_ITEM_LINK:
       add_link (sheet, item, points);
       break;
+    case SW_ITEM_TAG:
+      sw_pdf_tags_begin (sheet->pdf->tags, item->tag, item->text);
+      break;
+    case SW_ITEM_UNTAG:
+      sw_pdf_tags_end (sheet->pdf->tags);
+      break;
     }
 }
 
@@ -324,6 +330,7 @@ sw_pdf_paint_page (SwPdf *pdf, HPDF_Page page, const SwFigure *figure)
     .pdf = pdf, .page = page, .figure = figure, .line_alpha = 1.0, .fill_alpha = 1.0
   };
 
+  sw_pdf_tags_begin_page (pdf->tags, page);
   HPDF_Page_SetLineJoin (page, HPDF_ROUND_JOIN);
   for (guint i = 0; i < figure->items->len;)
     {
@@ -331,6 +338,8 @@ sw_pdf_paint_page (SwPdf *pdf, HPDF_Page page, const SwFigure *figure)
       const SwLook *look = &pdf->palette->looks[item->role];
       const guint dots = sw_ink_dots (figure, i, look, look->line, look->fill);
 
+      if (dots > 0 || item->kind <= SW_ITEM_TEXT)
+        sw_pdf_tags_before (pdf->tags, item);
       if (dots > 0)
         paint_dots (&sheet, i, dots);
       else
@@ -339,4 +348,5 @@ sw_pdf_paint_page (SwPdf *pdf, HPDF_Page page, const SwFigure *figure)
     }
   while (sheet.clips > 0)
     end_clip (&sheet);
+  sw_pdf_tags_end_page (pdf->tags);
 }

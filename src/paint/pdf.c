@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-#include "pdf.h"
+#include "pdf-tags.h"
 
 #include <slopewright/base/units.h>
 
@@ -141,6 +141,7 @@ add_pages (SwPdf *pdf, const GPtrArray *pages, GError **error)
   for (guint i = 0; i < pages->len; i++)
     if (!add_page (pdf, g_ptr_array_index (pages, i), i + 1, error))
       return FALSE;
+  pdf->tags = sw_pdf_tags_new (pdf);
   for (guint i = 0; i < pages->len; i++)
     {
       const SwFigure *figure = g_ptr_array_index (pages, i);
@@ -151,7 +152,8 @@ add_pages (SwPdf *pdf, const GPtrArray *pages, GError **error)
       if (!check_haru (pdf, "drawing a page", error))
         return FALSE;
     }
-  return TRUE;
+  sw_pdf_tags_finish (pdf->tags);
+  return check_haru (pdf, "writing the structure tree", error);
 }
 
 static gboolean
@@ -187,6 +189,7 @@ sw_paint_pdf (const GPtrArray *pages, const SwPalette *palette, const SwPdfInfo 
     return FALSE;
   done = open_document (&pdf, info, error) && add_pages (&pdf, pages, error)
          && save (&pdf, path, error);
+  g_clear_pointer (&pdf.tags, sw_pdf_tags_free);
   if (pdf.doc)
     HPDF_Free (pdf.doc);
   return done;

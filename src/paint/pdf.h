@@ -16,6 +16,7 @@ typedef struct
   GHashTable *targets; /* (borrowed title) to HPDF_Destination */
   GArray *veils;       /* (element-type SwPdfVeil) */
   GArray *hatch;       /* (element-type SwPaperPoint) */
+  struct SwPdfTags *tags;
 } SwPdf;
 
 /* A graphics state that lets what lies below shine through. */

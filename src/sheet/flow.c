@@ -137,13 +137,15 @@ sw_flow_add (SwFlow *flow, SwFigure *figure)
 /* One slug of @count lines from @first on. */
 static void
 add_lines (SwFlow *flow, const SwTextBlock *block, guint first, guint count, SwRole role,
-           double indent_mm)
+           double indent_mm, SwTag tag)
 {
   double height_mm = sw_text_block_height_mm (&flow->pen, block, count);
   SwFigure *figure = sw_figure_new (flow->width_mm, height_mm);
 
+  sw_figure_tag (figure, tag, first == 0 ? block->text : "");
   sw_text_block_draw (&flow->pen, block, first, count, figure, role, indent_mm, 0.0,
                       flow->width_mm - indent_mm, SW_ALIGN_LEFT);
+  sw_figure_untag (figure);
   sw_flow_add (flow, figure);
 }
 
@@ -154,13 +156,14 @@ add_paragraph (SwFlow *flow, const SwTextBlock *block, SwRole role, double inden
 
   if (count < 2 * FEWEST_LINES)
     {
-      add_lines (flow, block, 0, count, role, indent_mm);
+      add_lines (flow, block, 0, count, role, indent_mm, SW_TAG_PARAGRAPH);
       return;
     }
-  add_lines (flow, block, 0, FEWEST_LINES, role, indent_mm);
+  add_lines (flow, block, 0, FEWEST_LINES, role, indent_mm, SW_TAG_PARAGRAPH);
   for (guint i = FEWEST_LINES; i < count - FEWEST_LINES; i++)
-    add_lines (flow, block, i, 1, role, indent_mm);
-  add_lines (flow, block, count - FEWEST_LINES, FEWEST_LINES, role, indent_mm);
+    add_lines (flow, block, i, 1, role, indent_mm, SW_TAG_MORE);
+  add_lines (flow, block, count - FEWEST_LINES, FEWEST_LINES, role, indent_mm,
+             SW_TAG_MORE);
 }
 
 void
@@ -180,7 +183,7 @@ sw_flow_heading (SwFlow *flow, const char *text)
       sw_text_block_new (&flow->pen, SW_STYLE_HEADING, markup, flow->width_mm);
 
   sw_flow_space (flow, HEADING_SPACE_MM);
-  add_lines (flow, block, 0, block->lines->len, SW_ROLE_HEADING, 0.0);
+  add_lines (flow, block, 0, block->lines->len, SW_ROLE_HEADING, 0.0, SW_TAG_HEADING);
   sw_flow_tie (flow);
   sw_flow_space (flow, HEADING_GAP_MM);
 }
@@ -218,7 +221,11 @@ sw_flow_drawing (SwFlow *flow, SwFigure *drawing)
 {
   SwFigure *figure = sw_figure_new (flow->width_mm, drawing->height_mm);
 
+  g_autofree char *words = sw_figure_words (drawing);
+
+  sw_figure_tag (figure, SW_TAG_PICTURE, words);
   sw_figure_place (figure, drawing, (flow->width_mm - drawing->width_mm) / 2.0, 0.0);
+  sw_figure_untag (figure);
   sw_figure_free (drawing);
   sw_flow_add (flow, figure);
 }

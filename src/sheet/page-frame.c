@@ -237,14 +237,18 @@ draw_head (const SwSheet *sheet, const Frame *frame, SwFigure *page, const char 
   g_autofree char *title_fitted =
       fitted (pen, SW_STYLE_TITLE, title, width_mm - job_mm - HEAD_GAP_MM);
 
+  sw_figure_tag (page, SW_TAG_TITLE, title);
   sw_pen_write (pen, SW_STYLE_TITLE, page, SW_ROLE_HEADING, frame->left_mm, frame->top_mm,
                 SW_ALIGN_LEFT, title_fitted);
+  sw_figure_untag (page);
+  sw_figure_tag (page, SW_TAG_FURNITURE, "");
   sw_pen_write (pen, SW_STYLE_SMALL, page, SW_ROLE_TEXT, frame->right_mm,
                 rule_mm - 2.0 * small_mm - 0.7, SW_ALIGN_RIGHT, name);
   sw_pen_write (pen, SW_STYLE_SMALL, page, SW_ROLE_MUTED, frame->right_mm,
                 rule_mm - small_mm - 0.7, SW_ALIGN_RIGHT, id_fitted);
   sw_figure_segment (page, SW_ROLE_HEADING, frame->left_mm, rule_mm, frame->right_mm,
                      rule_mm);
+  sw_figure_untag (page);
 }
 
 static void
@@ -290,6 +294,7 @@ draw_foot (const SwSheet *sheet, const Frame *frame, SwFigure *page, guint numbe
       fitted (pen, SW_STYLE_TINY, sw_sheet_format (sheet, "%s · %s", page_of, id),
               width_mm - origin_mm - HEAD_GAP_MM);
 
+  sw_figure_tag (page, SW_TAG_FURNITURE, "");
   sw_figure_segment (page, SW_ROLE_TABLE_RULE, frame->left_mm, y_mm - 1.0,
                      frame->right_mm, y_mm - 1.0);
   sw_text_block_draw (pen, defer, 0, 2, page, SW_ROLE_TEXT, frame->left_mm, y_mm,
@@ -299,6 +304,22 @@ draw_foot (const SwSheet *sheet, const Frame *frame, SwFigure *page, guint numbe
                 SW_ALIGN_LEFT, job);
   sw_pen_write (pen, SW_STYLE_TINY, page, SW_ROLE_MUTED, frame->right_mm, y_mm,
                 SW_ALIGN_RIGHT, origin);
+  sw_figure_untag (page);
+}
+
+/* The head comes first: pages are read aloud in the order in which they are drawn. */
+static SwFigure *
+framed (const SwSheet *sheet, const SwFigure *body, guint index)
+{
+  Frame frame = frame_of (sheet, body->width_mm > body->height_mm);
+  SwFigure *page = sw_figure_new (body->width_mm, body->height_mm);
+
+  page->title = g_strdup (body->title);
+  draw_head (sheet, &frame, page, g_ptr_array_index (sheet->titles, index));
+  draw_banner (sheet, &frame, page);
+  sw_figure_place (page, body, 0.0, 0.0);
+  draw_foot (sheet, &frame, page, index + 1);
+  return page;
 }
 
 void
@@ -306,11 +327,9 @@ sw_sheet_frame_pages (SwSheet *sheet)
 {
   for (guint i = 0; i < sheet->pages->len; i++)
     {
-      SwFigure *page = g_ptr_array_index (sheet->pages, i);
-      Frame frame = frame_of (sheet, page->width_mm > page->height_mm);
+      SwFigure *body = sheet->pages->pdata[i];
 
-      draw_head (sheet, &frame, page, g_ptr_array_index (sheet->titles, i));
-      draw_banner (sheet, &frame, page);
-      draw_foot (sheet, &frame, page, i + 1);
+      sheet->pages->pdata[i] = framed (sheet, body, i);
+      sw_figure_free (body);
     }
 }

@@ -274,6 +274,15 @@ draw_check_box (const Setting *s, SwFigure *figure, double x_mm, double width_mm
                  (figure->height_mm - side_mm) / 2.0, side_mm, side_mm);
 }
 
+/* A box to tick says so; the rest of a cell that was divided has been said. */
+static const char *
+cell_words (SwCellKind kind, const SwTextBlock *block, guint first)
+{
+  if (first > 0)
+    return "";
+  return kind == SW_CELL_CHECK ? "☐" : block->text;
+}
+
 /* Lines [first, first + count) of every cell of a row as one slug. */
 static SwFigure *
 row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint n_blocks,
@@ -287,19 +296,24 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
 
   if (row->kind == ROW_BAND)
     sw_figure_box (figure, SW_ROLE_TABLE_HEAD, 0.0, 0.0, s->width_mm, height_mm);
+  sw_figure_tag (figure, SW_TAG_ROW, "");
   for (guint i = 0; i < n_blocks; i++)
     {
       SwCellKind kind = row->kind == ROW_BAND ? SW_CELL_TEXT : s->table->columns[i].kind;
       double cell_mm = row->kind == ROW_BAND ? s->width_mm : s->widths[i];
 
+      sw_figure_tag (figure, row->kind == ROW_BAND ? SW_TAG_HEAD_CELL : SW_TAG_CELL,
+                     cell_words (kind, blocks[i], first));
       if (kind == SW_CELL_CHECK && first == 0)
         draw_check_box (s, figure, x_mm, cell_mm);
       else if (kind != SW_CELL_CHECK)
         sw_text_block_draw (pen, blocks[i], first, count, figure, SW_ROLE_TEXT,
                             x_mm + PAD_X_MM, y_mm, cell_mm - 2.0 * PAD_X_MM,
                             kind == SW_CELL_NUMBER ? SW_ALIGN_RIGHT : SW_ALIGN_LEFT);
+      sw_figure_untag (figure);
       x_mm += cell_mm;
     }
+  sw_figure_untag (figure);
   draw_rules (s, figure, row);
   if (row->target != NULL)
     sw_figure_link (figure, 0.0, 0.0, s->width_mm, height_mm, row->target);
@@ -355,18 +369,26 @@ head_figure (const Setting *s)
       sw_figure_box (figure, SW_ROLE_TABLE_HEAD, 0.0, 0.0, s->width_mm,
                      figure->height_mm);
       draw_rules (s, figure, NULL);
+      sw_figure_tag (figure, SW_TAG_ROW, "");
     }
   for (guint i = 0; i < n_columns; i++)
     {
+      if (figure != NULL)
+        sw_figure_tag (figure, SW_TAG_HEAD_CELL,
+                       blocks[i] != NULL ? blocks[i]->text : "");
       if (blocks[i] != NULL)
         sw_text_block_draw (
             pen, blocks[i], 0, n_lines, figure, SW_ROLE_HEADING, x_mm + PAD_X_MM,
             PAD_Y_MM + (n_lines - blocks[i]->lines->len) * line_mm,
             s->widths[i] - 2.0 * PAD_X_MM,
             s->table->columns[i].kind == SW_CELL_NUMBER ? SW_ALIGN_RIGHT : SW_ALIGN_LEFT);
+      if (figure != NULL)
+        sw_figure_untag (figure);
       sw_text_block_free (blocks[i]);
       x_mm += s->widths[i];
     }
+  if (figure != NULL)
+    sw_figure_untag (figure);
   return figure;
 }
 

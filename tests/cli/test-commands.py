@@ -90,6 +90,7 @@ TABLE = [
     ("pack-without-output", ["pack", "{job}"], USAGE, [], ["-o FILE"]),
     ("pack-bad-paper", ["pack", "{job}", "-o", "{tmp}/a.pdf", "--paper", "B5"], USAGE, [],
      ["'B5'", "A4, Letter, A3 or Tabloid"]),
+    ("pack-as-text", ["pack", "{job}", "--text", "-o", "{tmp}/a.txt"], DONE, [], []),
     ("pack-over-job", ["pack", "{job}", "-o", "{job}"], USAGE, [], ["is the job itself"]),
     ("pack-no-folder", ["pack", "{job}", "-o", "{tmp}/none/a.pdf"], CANNOT_WRITE, [], ["a.pdf"]),
     ("draw-bad-view", ["draw", "{job}", "--view", "side", "-o", "{tmp}/a.svg"], USAGE, [],

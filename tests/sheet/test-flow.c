@@ -232,7 +232,11 @@ count_text (const GPtrArray *pages, const char *text)
       const SwFigure *page = g_ptr_array_index (pages, p);
 
       for (guint i = 0; i < page->items->len; i++)
-        count += g_strcmp0 (g_array_index (page->items, SwItem, i).text, text) == 0;
+        {
+          const SwItem *item = &g_array_index (page->items, SwItem, i);
+
+          count += item->kind == SW_ITEM_TEXT && g_strcmp0 (item->text, text) == 0;
+        }
     }
   return count;
 }

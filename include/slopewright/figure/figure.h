@@ -74,8 +74,31 @@ typedef enum
   SW_ITEM_TEXT,   /* points[0] base line position */
   SW_ITEM_CLIP,   /* points: closed polygon; until the matching SW_ITEM_UNCLIP */
   SW_ITEM_UNCLIP,
-  SW_ITEM_LINK /* points[0], points[1]: corners; text: target bookmark */
+  SW_ITEM_LINK, /* points[0], points[1]: corners; text: target bookmark */
+  SW_ITEM_TAG,  /* what follows is one thing to who listens instead of looks */
+  SW_ITEM_UNTAG
 } SwItemKind;
+
+/**
+ * What a part of a page is, for screen readers and for the pack as text. Text outside
+ * any tag is a paragraph of its own; lines outside any are furniture.
+ */
+typedef enum
+{
+  SW_TAG_TITLE,   /* of a page */
+  SW_TAG_HEADING, /* of a part of a page */
+  SW_TAG_PARAGRAPH,
+  SW_TAG_MORE,    /* further lines of the paragraph before */
+  SW_TAG_PICTURE, /* its words say what it shows */
+  SW_TAG_ROW,     /* of a table: holds cells */
+  SW_TAG_HEAD_CELL,
+  SW_TAG_CELL,
+  SW_TAG_FURNITURE, /* said on every page: passed over */
+  SW_TAG_COUNT
+} SwTag;
+
+/** "title", "head-cell". */
+const char *sw_tag_code (SwTag tag);
 
 typedef struct
 {
@@ -83,7 +106,8 @@ typedef struct
   SwRole role;
   const char *object;          /* interned: "A/run/7", "A/section/2"; "" for none */
   guint first_point, n_points; /* into the figure's points */
-  char *text;                  /* TEXT, LINK */
+  char *text;                  /* TEXT, LINK, TAG: its words */
+  SwTag tag;                   /* TAG */
   double size_mm;              /* TEXT: height of the em */
   SwAlign align;
   SwTypeface typeface;
@@ -123,6 +147,19 @@ void sw_figure_clip (SwFigure *figure, const SwPaperPoint *points, guint count);
 void sw_figure_unclip (SwFigure *figure);
 void sw_figure_link (SwFigure *figure, double x_mm, double y_mm, double width_mm,
                      double height_mm, const char *target);
+
+/**
+ * sw_figure_tag:
+ * @words: what is said of it: the whole text of a paragraph or cell, the description of
+ *   a picture; "" for rows, furniture and further lines
+ *
+ * Holds until the matching sw_figure_untag(). Only rows hold other tags: their cells.
+ */
+void sw_figure_tag (SwFigure *figure, SwTag tag, const char *words);
+void sw_figure_untag (SwFigure *figure);
+
+/** The words of a drawing for who cannot see it: its title and what is written in it. (transfer full) */
+char *sw_figure_words (const SwFigure *figure);
 
 /** Copy all items of @part into @figure, shifted; keeps roles and objects. */
 void sw_figure_place (SwFigure *figure, const SwFigure *part, double x_mm, double y_mm);

@@ -1,0 +1,221 @@
+/* SPDX-License-Identifier: MIT */
+#include "pdf-tags.h"
+
+typedef enum
+{
+  OPEN_NOTHING,
+  OPEN_TAG,      /* by sw_pdf_tags_begin() */
+  OPEN_TEXT,     /* a paragraph made for text without a tag */
+  OPEN_FURNITURE /* made for lines without a tag */
+} Open;
+
+struct SwPdfTags
+{
+  SwPdf *pdf;
+  HPDF_Dict root, document;
+  HPDF_Array document_kids;
+  HPDF_Array numbers;              /* of the parent tree: page, its elements */
+  HPDF_Dict table, row, paragraph; /* that further rows, cells and lines belong to */
+  HPDF_Page page;
+  HPDF_Array page_elements; /* by number of marked content */
+  HPDF_UINT32 n_pages;
+  Open open;
+};
+
+/* Structure types of ISO 32000-1, 14.8.4; NULL: no element of its own. */
+static const char *const types[SW_TAG_COUNT] = {
+  [SW_TAG_TITLE] = "H1",       [SW_TAG_HEADING] = "H2",   [SW_TAG_PARAGRAPH] = "P",
+  [SW_TAG_PICTURE] = "Figure", [SW_TAG_HEAD_CELL] = "TH", [SW_TAG_CELL] = "TD",
+};
+
+static HPDF_Dict
+new_indirect (SwPdfTags *tags)
+{
+  HPDF_Dict dict = HPDF_Dict_New (tags->pdf->doc->mmgr);
+
+  HPDF_Xref_Add (tags->pdf->doc->xref, dict);
+  return dict;
+}
+
+static HPDF_Dict
+new_element (SwPdfTags *tags, HPDF_Dict parent, const char *type)
+{
+  HPDF_Dict element = new_indirect (tags);
+  HPDF_Array kids = HPDF_Array_New (tags->pdf->doc->mmgr);
+
+  HPDF_Dict_AddName (element, "Type", "StructElem");
+  HPDF_Dict_AddName (element, "S", type);
+  HPDF_Dict_Add (element, "P", parent);
+  HPDF_Dict_Add (element, "K", kids);
+  HPDF_Array_Add (HPDF_Dict_GetItem (parent, "K", HPDF_OCLASS_ARRAY), element);
+  return element;
+}
+
+SwPdfTags *
+sw_pdf_tags_new (SwPdf *pdf)
+{
+  SwPdfTags *tags = g_new0 (SwPdfTags, 1);
+  HPDF_Dict parents;
+
+  tags->pdf = pdf;
+  tags->root = new_indirect (tags);
+  HPDF_Dict_AddName (tags->root, "Type", "StructTreeRoot");
+  HPDF_Dict_Add (tags->root, "K", HPDF_Array_New (pdf->doc->mmgr));
+  tags->document = new_element (tags, tags->root, "Document");
+  parents = new_indirect (tags);
+  tags->numbers = HPDF_Array_New (pdf->doc->mmgr);
+  HPDF_Dict_Add (parents, "Nums", tags->numbers);
+  HPDF_Dict_Add (tags->root, "ParentTree", parents);
+  return tags;
+}
+
+void
+sw_pdf_tags_free (SwPdfTags *tags)
+{
+  g_free (tags); /* libharu owns the dictionaries */
+}
+
+static void
+write_operator (SwPdfTags *tags, const char *text)
+{
+  const HPDF_PageAttr attributes = tags->page->attr;
+
+  HPDF_Stream_WriteStr (attributes->stream, text);
+}
+
+/* Content on a page after the element's first is told with its page. */
+static void
+add_content (SwPdfTags *tags, HPDF_Dict element, HPDF_UINT32 number)
+{
+  HPDF_Array kids = HPDF_Dict_GetItem (element, "K", HPDF_OCLASS_ARRAY);
+  HPDF_Dict content = HPDF_Dict_New (tags->pdf->doc->mmgr);
+
+  HPDF_Dict_AddName (content, "Type", "MCR");
+  HPDF_Dict_Add (content, "Pg", tags->page);
+  HPDF_Dict_AddNumber (content, "MCID", (HPDF_INT32) number);
+  HPDF_Array_Add (kids, content);
+}
+
+static void
+open_content (SwPdfTags *tags, HPDF_Dict element, const char *type)
+{
+  const HPDF_UINT32 number = HPDF_Array_Items (tags->page_elements);
+  g_autofree char *text = g_strdup_printf ("/%s <</MCID %u>> BDC\012", type, number);
+
+  add_content (tags, element, number);
+  HPDF_Array_Add (tags->page_elements, element);
+  write_operator (tags, text);
+}
+
+static void
+close_content (SwPdfTags *tags)
+{
+  if (tags->open != OPEN_NOTHING)
+    write_operator (tags, "EMC\012");
+  tags->open = OPEN_NOTHING;
+}
+
+void
+sw_pdf_tags_begin_page (SwPdfTags *tags, HPDF_Page page)
+{
+  tags->page = page;
+  tags->page_elements = HPDF_Array_New (tags->pdf->doc->mmgr);
+  tags->table = NULL;
+  HPDF_Dict_AddNumber (page, "StructParents", (HPDF_INT32) tags->n_pages);
+  HPDF_Dict_AddName (page, "Tabs", "S");
+  HPDF_Array_AddNumber (tags->numbers, (HPDF_INT32) tags->n_pages++);
+  HPDF_Array_Add (tags->numbers, tags->page_elements);
+}
+
+void
+sw_pdf_tags_end_page (SwPdfTags *tags)
+{
+  close_content (tags);
+}
+
+static HPDF_Dict
+add_paragraph (SwPdfTags *tags)
+{
+  tags->table = NULL;
+  tags->paragraph = new_element (tags, tags->document, "P");
+  return tags->paragraph;
+}
+
+static void
+begin_row (SwPdfTags *tags)
+{
+  if (tags->table == NULL)
+    tags->table = new_element (tags, tags->document, "Table");
+  tags->row = new_element (tags, tags->table, "TR");
+}
+
+static HPDF_Dict
+element_for (SwPdfTags *tags, SwTag tag, const char *words)
+{
+  HPDF_Dict element;
+
+  if (tag == SW_TAG_HEAD_CELL || tag == SW_TAG_CELL)
+    return new_element (tags, tags->row, types[tag]);
+  if (tag == SW_TAG_PARAGRAPH)
+    return add_paragraph (tags);
+  tags->table = NULL;
+  element = new_element (tags, tags->document, types[tag]);
+  if (tag == SW_TAG_PICTURE)
+    HPDF_Dict_Add (element, "Alt",
+                   HPDF_String_New (tags->pdf->doc->mmgr, words, tags->pdf->utf8));
+  return element;
+}
+
+void
+sw_pdf_tags_begin (SwPdfTags *tags, SwTag tag, const char *words)
+{
+  close_content (tags);
+  if (tag == SW_TAG_ROW)
+    {
+      begin_row (tags);
+      return;
+    }
+  if (tag == SW_TAG_FURNITURE)
+    write_operator (tags, "/Artifact BMC\012");
+  else if (tag == SW_TAG_MORE && tags->paragraph != NULL)
+    open_content (tags, tags->paragraph, "P");
+  else if (tag == SW_TAG_MORE)
+    open_content (tags, add_paragraph (tags), "P");
+  else
+    open_content (tags, element_for (tags, tag, words), types[tag]);
+  tags->open = OPEN_TAG;
+}
+
+/* A row has no contents but its cells': nothing is open when it ends. */
+void
+sw_pdf_tags_end (SwPdfTags *tags)
+{
+  if (tags->open == OPEN_TAG)
+    close_content (tags);
+}
+
+void
+sw_pdf_tags_before (SwPdfTags *tags, const SwItem *item)
+{
+  const Open wanted = item->kind == SW_ITEM_TEXT ? OPEN_TEXT : OPEN_FURNITURE;
+
+  if (tags->open == OPEN_TAG || (tags->open == wanted && wanted == OPEN_FURNITURE))
+    return;
+  close_content (tags);
+  if (wanted == OPEN_TEXT)
+    open_content (tags, add_paragraph (tags), "P");
+  else
+    write_operator (tags, "/Artifact BMC\012");
+  tags->open = wanted;
+}
+
+void
+sw_pdf_tags_finish (SwPdfTags *tags)
+{
+  HPDF_Dict mark = HPDF_Dict_New (tags->pdf->doc->mmgr);
+
+  HPDF_Dict_AddNumber (tags->root, "ParentTreeNextKey", (HPDF_INT32) tags->n_pages);
+  HPDF_Dict_AddBoolean (mark, "Marked", HPDF_TRUE);
+  HPDF_Dict_Add (tags->pdf->doc->catalog, "MarkInfo", mark);
+  HPDF_Dict_Add (tags->pdf->doc->catalog, "StructTreeRoot", tags->root);
+}
