@@ -175,11 +175,17 @@ sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow)
 }
 
 void
-sw_sheet_add_turned (SwSheet *sheet, const char *title, SwFigure *body)
+sw_sheet_add_turned (SwSheet *sheet, const char *title, SwFigure *drawing)
 {
+  g_autoptr (SwFigure) body = sw_figure_new (drawing->width_mm, drawing->height_mm);
+  g_autofree char *words = sw_figure_words (drawing);
+
+  sw_figure_tag (body, SW_TAG_PICTURE, words);
+  sw_figure_place (body, drawing, 0.0, 0.0);
+  sw_figure_untag (body);
   add_entry (sheet, title);
   add_page (sheet, title, TRUE, body);
-  sw_figure_free (body);
+  sw_figure_free (drawing);
 }
 
 /* @text on one line of @width_mm, with … for what does not fit. (transfer full) */
@@ -252,7 +258,7 @@ draw_head (const SwSheet *sheet, const Frame *frame, SwFigure *page, const char 
 }
 
 static void
-draw_banner (const SwSheet *sheet, const Frame *frame, SwFigure *page)
+draw_banner (const SwSheet *sheet, const Frame *frame, SwFigure *page, gboolean spoken)
 {
   const SwPen *pen = &sheet->pen;
   double height_mm = frame->banner_mm - HEAD_GAP_MM;
@@ -267,9 +273,11 @@ draw_banner (const SwSheet *sheet, const Frame *frame, SwFigure *page)
 
   if (sheet->stops == 0)
     return;
+  sw_figure_tag (page, spoken ? SW_TAG_PARAGRAPH : SW_TAG_FURNITURE, spoken ? words : "");
   sw_figure_box (page, SW_ROLE_STOP, frame->left_mm, top_mm, width_mm, height_mm);
   sw_pen_write (pen, SW_STYLE_HEADING, page, SW_ROLE_STOP, frame->left_mm + 3.0,
                 top_mm + (height_mm - line_mm) / 2.0, SW_ALIGN_LEFT, text);
+  sw_figure_untag (page);
 }
 
 static void
@@ -316,7 +324,7 @@ framed (const SwSheet *sheet, const SwFigure *body, guint index)
 
   page->title = g_strdup (body->title);
   draw_head (sheet, &frame, page, g_ptr_array_index (sheet->titles, index));
-  draw_banner (sheet, &frame, page);
+  draw_banner (sheet, &frame, page, index == 0);
   sw_figure_place (page, body, 0.0, 0.0);
   draw_foot (sheet, &frame, page, index + 1);
   return page;

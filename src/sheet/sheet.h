@@ -108,7 +108,7 @@ guint sw_sheet_entry_page (const SwSheet *sheet, const SwSheetEntry *entry);
 /** Set a flow on as many pages as it takes; takes it. */
 void sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow);
 /** One page turned on its side with this figure as its body; takes it. */
-void sw_sheet_add_turned (SwSheet *sheet, const char *title, SwFigure *body);
+void sw_sheet_add_turned (SwSheet *sheet, const char *title, SwFigure *drawing);
 /** Head and foot of all pages, when their number is known. */
 void sw_sheet_frame_pages (SwSheet *sheet);
 

@@ -376,6 +376,45 @@ test_bookmark_text (Fixture *fixture, gconstpointer data)
   g_assert_nonnull (strstr (said, "\"destpageposfrom1\": 1"));
 }
 
+static void
+add_tagged (SwFigure *page, SwTag tag, double y_mm, const char *words)
+{
+  sw_figure_tag (page, tag, words);
+  sw_figure_text (page, SW_ROLE_TEXT, 10.0, y_mm, 4.0, SW_ALIGN_LEFT, SW_FACE_REGULAR,
+                  0.0, words);
+  sw_figure_untag (page);
+}
+
+/* As another reader finds it: the structure in the order of the page, types by ISO
+ * 32000-1, 14.8.4, lines of the frame left out. */
+static void
+test_structure (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (SwFigure) page = sw_figure_new (100.0, 80.0);
+  g_autofree char *path = NULL;
+  g_autofree char *said = NULL;
+
+  sw_figure_segment (page, SW_ROLE_FRAME, 5.0, 5.0, 95.0, 5.0);
+  add_tagged (page, SW_TAG_TITLE, 10.0, "Stufen");
+  sw_figure_tag (page, SW_TAG_ROW, "");
+  add_tagged (page, SW_TAG_HEAD_CELL, 20.0, "Tiefe");
+  add_tagged (page, SW_TAG_CELL, 20.0, "150 mm");
+  sw_figure_untag (page);
+  add_tagged (page, SW_TAG_PARAGRAPH, 30.0, "Graben");
+  add_tagged (page, SW_TAG_MORE, 40.0, "von Hand");
+  add_tagged (page, SW_TAG_FURNITURE, 70.0, "Blatt 1");
+  path = sample_pdf (page, fixture->folder, "tagged.pdf");
+  said = sample_tool ((const char *[]){ "pdfinfo", "-struct-text", path, NULL });
+  if (!said)
+    return;
+  g_assert_cmpstr (said, ==,
+                   "Document\n"
+                   "  H1 (block)\n    \"Stufen\"\n"
+                   "  Table (block)\n    TR\n      TH\n        \"Tiefe\"\n"
+                   "      TD\n        \"150 mm\"\n"
+                   "  P (block)\n    \"Graben\"\n    \"von Hand\"\n");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -399,6 +438,7 @@ main (int argc, char **argv)
     { "/paint/pdf/failure-keeps-old", test_failure_keeps_old },
     { "/paint/pdf/bookmarks-and-links", test_bookmarks_and_links },
     { "/paint/pdf/bookmark-text", test_bookmark_text },
+    { "/paint/pdf/structure", test_structure },
   };
 
   g_test_init (&argc, &argv, NULL);
