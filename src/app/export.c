@@ -37,7 +37,7 @@ sw_export_pages (SwStage *stage)
   g_autofree char *fingerprint = fingerprint_of (job);
   const SwDraw draw = { .texts = texts,
                         .measure = sw_stage_stock (stage)->measure,
-                        .style = { job->units, '.' } };
+                        .style = { job->units, sw_texts_decimal_mark (texts) } };
 
   if (result->status != SW_OK)
     return NULL;

@@ -460,6 +460,40 @@ sw_choice_units_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guin
 }
 
 char **
+sw_choice_language_names (SwStage *stage, gsize which)
+{
+  g_auto (GStrv) codes = sw_texts_languages ();
+  char **names = g_new0 (char *, g_strv_length (codes) + 1);
+
+  for (guint i = 0; codes[i] != NULL; i++)
+    {
+      g_autofree char *id = g_strconcat ("language.", codes[i], NULL);
+      names[i] = g_strdup (text_of (stage, id));
+    }
+  return names;
+}
+
+int
+sw_choice_language_get (SwStage *stage, gsize which)
+{
+  g_auto (GStrv) codes = sw_texts_languages ();
+
+  for (int i = 0; codes[i] != NULL; i++)
+    if (g_str_equal (codes[i], sw_stage_job (stage)->language))
+      return i;
+  return -1;
+}
+
+void
+sw_choice_language_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
+                        guint index)
+{
+  g_auto (GStrv) codes = sw_texts_languages ();
+
+  sw_text_set (&job->language, codes[index]);
+}
+
+char **
 sw_choice_paper_names (SwStage *stage, gsize which)
 {
   char **names = g_new0 (char *, SW_PAPER_COUNT + 1);

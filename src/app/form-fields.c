@@ -187,5 +187,6 @@ const SwField sw_paper_fields[] = {
   HEADING (N_ ("Units and Paper")),
   CHOICE (N_ ("Units"), N_ ("Change Units"), units),
   CHOICE (N_ ("Paper"), N_ ("Change Paper"), paper),
+  CHOICE (N_ ("Language of the pack"), N_ ("Change Language"), language),
   { .kind = SW_FIELD_END },
 };

@@ -45,6 +45,12 @@ sw_texts_add (SwTexts *texts, const char *id, const char *text)
   g_hash_table_replace (texts->by_id, g_strdup (id), g_strdup (text));
 }
 
+char
+sw_texts_decimal_mark (const SwTexts *texts)
+{
+  return *sw_texts_get (texts, "language.decimal-mark") == ',' ? ',' : '.';
+}
+
 const char *
 sw_texts_language (const SwTexts *texts)
 {

@@ -297,12 +297,22 @@ add_plans (const SwSheet *sheet, SwFlow *flow)
 }
 
 /* The section takes the height that the rest of the first page leaves. */
+/* A translation that nobody of the trade has read says so before anything else. */
+static void
+add_review (const SwSheet *sheet, SwFlow *flow)
+{
+  if (sw_texts_has (sheet->texts, "language.review"))
+    sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                  sw_sheet_get (sheet, "language.review"));
+}
+
 void
 sw_page_glance (SwSheet *sheet)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
   double body_mm = sw_sheet_body_height_mm (sheet);
 
+  add_review (sheet, flow);
   sw_sheet_job_card (sheet, flow);
   add_tiles (sheet, flow);
   add_tiers (sheet, flow);

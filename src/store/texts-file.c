@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include "json-reader.h"
 
+#include <string.h>
+
 gboolean
 sw_texts_parse (SwTexts *texts, const char *text, gsize length, const char *where,
                 GError **error)
@@ -50,4 +52,23 @@ sw_texts_load (const char *language)
         g_error ("%s", error->message);
     }
   return texts;
+}
+
+static int
+compare_codes (gconstpointer a, gconstpointer b)
+{
+  return strcmp (*(char *const *) a, *(char *const *) b);
+}
+
+char **
+sw_texts_languages (void)
+{
+  char **folders = g_resources_enumerate_children ("/slopewright/texts/",
+                                                   G_RESOURCE_LOOKUP_FLAGS_NONE, NULL);
+
+  for (char **folder = folders; folder != NULL && *folder != NULL; folder++)
+    g_strdelimit (*folder, "/", '\0');
+  if (folders != NULL)
+    qsort (folders, g_strv_length (folders), sizeof *folders, compare_codes);
+  return folders;
 }

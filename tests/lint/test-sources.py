@@ -9,6 +9,7 @@ import tempfile
 from pathlib import Path
 
 import floors
+import languages
 import tap
 
 ROOT = Path(sys.argv[1])
@@ -156,7 +157,7 @@ TEXT_CALL = re.compile(r'sw_texts_(?:get|fill|fill_table|has)\s*\(\s*[^,"]+,\s*"
 
 def case_text_ids():
     """Every text id written out in a call exists."""
-    ids = texts()
+    ids = texts().keys() | languages.OWN
     found = [f"{name_of(path)}: {key}" for _, path in rooms()
              for key in TEXT_CALL.findall(read(path)) if key not in ids]
     expect_none(found)
@@ -207,6 +208,22 @@ def case_placeholders_left():
     expect_none([f"{name_of(path)}: {hit}" for path in files(CODE | {".json", ".md", ".1"})
                  if path.resolve() != this
                  for hit in (match.group(0) for match in pattern.finditer(read(path)))])
+
+
+def case_languages():
+    expect_none(languages.faults(ROOT))
+
+
+def case_languages_can_fail():
+    with tempfile.TemporaryDirectory() as folder:
+        texts = Path(folder) / "resources" / "texts"
+        for name, said in [("en", {"a": "{n} runs", "b": "Dig."}),
+                           ("fr", {"a": "{m} lés", "c": "Creuser."})]:
+            (texts / name).mkdir(parents=True)
+            (texts / name / "all.json").write_text(json.dumps(said), encoding="utf-8")
+        assert languages.faults(folder) == [
+            "fr: b is missing", "fr: c is not in English", "fr: language.review is missing",
+            "fr: a has other places than the English text"]
 
 
 CASES = [(f"/lint/{name[5:].replace('_', '-')}", function)

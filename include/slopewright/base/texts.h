@@ -17,6 +17,9 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwTexts, sw_texts_unref)
 
 void sw_texts_add (SwTexts *texts, const char *id, const char *text);
 const char *sw_texts_language (const SwTexts *texts);
+
+/** The language's own decimal mark, ',' or '.': text id "language.decimal-mark". */
+char sw_texts_decimal_mark (const SwTexts *texts);
 gboolean sw_texts_has (const SwTexts *texts, const char *id);
 
 /** Returns: (transfer none): the text, or @id itself when there is none, so that a gap is seen. */

@@ -44,6 +44,9 @@ gboolean sw_catalogue_parse (SwCatalogue *catalogue, const char *kind, const cha
 /** Texts of a language; "en" always exists, an unknown language gives NULL. */
 SwTexts *sw_texts_load (const char *language);
 
+/** Codes of the languages that there are texts in, sorted: "en", "fr". (transfer full): strv */
+char **sw_texts_languages (void);
+
 /** Parse one text file into @texts; an id that is there already is an error. */
 gboolean sw_texts_parse (SwTexts *texts, const char *text, gsize length,
                          const char *where, GError **error);
