@@ -464,6 +464,8 @@ sw_canvas_new (SwCanvasView view)
   self->viewport.y_up = self->kind->y_up;
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ (self->kind->title), -1);
-  sw_canvas_add_input (self);
+  sw_canvas_add_drags (self);
+  sw_canvas_add_clicks (self);
+  sw_canvas_add_looking (self);
   return GTK_WIDGET (self);
 }

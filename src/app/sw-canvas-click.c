@@ -1,0 +1,63 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-canvas-private.h"
+
+#include <math.h>
+
+#include "canvas-paint.h"
+
+static void
+on_pressed (GtkGestureClick *click, int presses, double x, double y, SwCanvas *self)
+{
+  SwPoint px = { x, y }, on;
+  int point, line;
+
+  if (presses != 2 || !self->kind->has_points)
+    return;
+  point = sw_canvas_point_under (self, px, SW_CANVAS_GRAB_PX);
+  line = point < 0 ? sw_canvas_line_under (self, px, &on) : -1;
+  sw_canvas_cancel_drag (self);
+  if (point >= 0)
+    sw_canvas_edit_point (self, (guint) point);
+  else if (line >= 0)
+    {
+      SwPoint at = sw_viewport_to_world (&self->viewport, on);
+      sw_canvas_add_point (self, (guint) line, &at);
+    }
+}
+
+static void
+on_released (GtkGestureClick *click, int presses, double x, double y, SwCanvas *self)
+{
+  const char *object;
+
+  if (presses != 1 || hypot (x - self->press.x_m, y - self->press.y_m) > 4.0
+      || sw_canvas_point_under (self, (SwPoint){ x, y }, SW_CANVAS_GRAB_PX) >= 0
+      || self->figure == NULL)
+    return;
+  object = sw_canvas_object_at (self->figure, sw_canvas_px_per_mm (self), x, y);
+  sw_stage_mark (self->stage, *object != '\0' ? object : NULL);
+}
+
+static void
+on_menu (GtkGestureClick *click, int presses, double x, double y, SwCanvas *self)
+{
+  int point = sw_canvas_point_under (self, (SwPoint){ x, y }, SW_CANVAS_GRAB_PX);
+
+  if (point >= 0)
+    sw_canvas_edit_point (self, (guint) point);
+}
+
+void
+sw_canvas_add_clicks (SwCanvas *self)
+{
+  GtkGesture *click = gtk_gesture_click_new ();
+  GtkGesture *menu = gtk_gesture_click_new ();
+
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (click), GDK_BUTTON_PRIMARY);
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (menu), GDK_BUTTON_SECONDARY);
+  g_signal_connect (click, "pressed", G_CALLBACK (on_pressed), self);
+  g_signal_connect (click, "released", G_CALLBACK (on_released), self);
+  g_signal_connect (menu, "pressed", G_CALLBACK (on_menu), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (menu));
+}

@@ -1,0 +1,168 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-canvas-private.h"
+
+#include <math.h>
+
+#define GRAB_TOUCH_PX 24.0
+
+/* Up to where a click may tremble without being a drag. */
+#define TREMBLE_PX 2.0
+
+static GdkModifierType
+modifiers (GtkGesture *gesture)
+{
+  return gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (gesture));
+}
+
+static gboolean
+is_touch (GtkGesture *gesture)
+{
+  GdkDevice *device =
+      gtk_event_controller_get_current_event_device (GTK_EVENT_CONTROLLER (gesture));
+
+  return device != NULL && gdk_device_get_source (device) == GDK_SOURCE_TOUCHSCREEN;
+}
+
+static void
+on_drag_begin (GtkGestureDrag *drag, double x, double y, SwCanvas *self)
+{
+  SwPoint px = { x, y };
+  double reach_px = is_touch (GTK_GESTURE (drag)) ? GRAB_TOUCH_PX : SW_CANVAS_GRAB_PX;
+
+  self->press = px;
+  self->pan_done = (SwPoint){ 0.0, 0.0 };
+  self->dragged = self->space_held ? -1 : sw_canvas_point_under (self, px, reach_px);
+  self->panning = self->dragged < 0;
+  if (self->dragged < 0)
+    {
+      gtk_widget_grab_focus (GTK_WIDGET (self));
+      return;
+    }
+  self->drag_from = sw_points_get (sw_canvas_committed_face (self), self->kind->list,
+                                   (guint) self->dragged);
+  sw_document_close_step (sw_stage_document (self->stage));
+  sw_canvas_focus_point (self, (guint) self->dragged);
+  gtk_widget_set_cursor_from_name (GTK_WIDGET (self), "grabbing");
+}
+
+/* Shift keeps to one direction, Alt leaves the grid. */
+static SwPoint
+drag_target (SwCanvas *self, double dx_px, double dy_px, GdkModifierType held)
+{
+  double down = self->kind->y_up ? -1.0 : 1.0;
+  SwPoint to = self->drag_from;
+
+  if (held & GDK_SHIFT_MASK)
+    {
+      if (fabs (dx_px) >= fabs (dy_px))
+        dy_px = 0.0;
+      else
+        dx_px = 0.0;
+    }
+  to.x_m += dx_px / self->viewport.px_per_m;
+  to.y_m += down * dy_px / self->viewport.px_per_m;
+  if (held & GDK_ALT_MASK)
+    return to;
+  SwPoint snapped = sw_viewport_snap (to, sw_canvas_step_m (self));
+  if (fabs (dx_px) > 0.0)
+    to.x_m = snapped.x_m;
+  if (fabs (dy_px) > 0.0)
+    to.y_m = snapped.y_m;
+  return to;
+}
+
+static void
+pan_by_drag (SwCanvas *self, double dx_px, double dy_px)
+{
+  sw_viewport_pan (&self->viewport, dx_px - self->pan_done.x_m,
+                   dy_px - self->pan_done.y_m);
+  self->pan_done = (SwPoint){ dx_px, dy_px };
+  sw_canvas_view_changed (self, TRUE);
+}
+
+static void
+on_drag_update (GtkGestureDrag *drag, double dx, double dy, SwCanvas *self)
+{
+  if (self->panning)
+    {
+      if (hypot (dx, dy) > 4.0 || hypot (self->pan_done.x_m, self->pan_done.y_m) > 0.0)
+        pan_by_drag (self, dx, dy);
+      return;
+    }
+  if (self->dragged < 0)
+    return;
+  SwPoint to = drag_target (self, dx, dy, modifiers (GTK_GESTURE (drag)));
+  g_autoptr (SwJob) job = sw_canvas_moved_to (self, (guint) self->dragged, to);
+  sw_document_preview (sw_stage_document (self->stage), job);
+}
+
+static void
+on_drag_end (GtkGestureDrag *drag, double dx, double dy, SwCanvas *self)
+{
+  int dragged = self->dragged;
+
+  self->dragged = -1;
+  self->panning = FALSE;
+  gtk_widget_set_cursor (GTK_WIDGET (self), NULL);
+  if (dragged < 0)
+    return;
+  if (hypot (dx, dy) < TREMBLE_PX)
+    {
+      sw_document_preview (sw_stage_document (self->stage), NULL);
+      return;
+    }
+  SwPoint to = drag_target (self, dx, dy, modifiers (GTK_GESTURE (drag)));
+  g_autoptr (SwJob) job = sw_canvas_moved_to (self, (guint) dragged, to);
+  g_autofree char *label = sw_canvas_move_label (self, (guint) dragged);
+  sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
+}
+
+static void
+on_drag_cancel (SwCanvas *self)
+{
+  if (self->dragged < 0)
+    return;
+  self->dragged = -1;
+  gtk_widget_set_cursor (GTK_WIDGET (self), NULL);
+  sw_document_preview (sw_stage_document (self->stage), NULL);
+}
+
+gboolean
+sw_canvas_cancel_drag (SwCanvas *self)
+{
+  if (self->dragged < 0)
+    return FALSE;
+  on_drag_cancel (self);
+  gtk_gesture_set_state (self->drag, GTK_EVENT_SEQUENCE_DENIED);
+  return TRUE;
+}
+
+static void
+on_pan_begin (GtkGestureDrag *drag, double x, double y, SwCanvas *self)
+{
+  self->pan_done = (SwPoint){ 0.0, 0.0 };
+}
+
+static void
+on_pan_update (GtkGestureDrag *drag, double dx, double dy, SwCanvas *self)
+{
+  pan_by_drag (self, dx, dy);
+}
+
+void
+sw_canvas_add_drags (SwCanvas *self)
+{
+  GtkGesture *pan = gtk_gesture_drag_new ();
+
+  self->drag = gtk_gesture_drag_new ();
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (self->drag), GDK_BUTTON_PRIMARY);
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (pan), GDK_BUTTON_MIDDLE);
+  g_signal_connect (self->drag, "drag-begin", G_CALLBACK (on_drag_begin), self);
+  g_signal_connect (self->drag, "drag-update", G_CALLBACK (on_drag_update), self);
+  g_signal_connect (self->drag, "drag-end", G_CALLBACK (on_drag_end), self);
+  g_signal_connect_swapped (self->drag, "cancel", G_CALLBACK (on_drag_cancel), self);
+  g_signal_connect (pan, "drag-begin", G_CALLBACK (on_pan_begin), self);
+  g_signal_connect (pan, "drag-update", G_CALLBACK (on_pan_update), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (self->drag));
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (pan));
+}
