@@ -19,9 +19,8 @@ typedef struct
 {
   const char *code;  /* "section": for actions and file names */
   const char *title; /* marked for translation */
-  gboolean y_up;
-  gboolean has_points; /* whether points of @list can be edited here */
-  SwPointList list;
+  gboolean y_up; /* a section; the others are seen from above */
+  gboolean has_points; /* whether points can be edited here */
   /* Fields of a point, marked for translation: "Out", "Up". */
   const char *x_label, *y_label;
   SwBox (*box) (const SwResult *result, guint face);

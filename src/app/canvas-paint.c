@@ -5,6 +5,7 @@
 
 #define GRID_PX 48.0
 #define GRID_ALPHA 0.10
+#define GRIP_PX 7.0
 
 SwTheme
 sw_canvas_theme (GtkWidget *widget)
@@ -114,6 +115,32 @@ sw_canvas_paint_line (SwCanvasPaint *paint, double at_m, gboolean upright)
                  upright ? viewport->height_px : px.y_m);
   cairo_stroke (paint->cr);
   cairo_set_dash (paint->cr, NULL, 0, 0.0);
+}
+
+void
+sw_canvas_paint_grip (SwCanvasPaint *paint, SwPoint px, gboolean whole)
+{
+  const SwLook *look = &paint->palette->looks[SW_ROLE_HANDLE];
+  gboolean dark = paint->theme == SW_THEME_DARK;
+  SwColour fill = dark ? look->fill_dark : look->fill;
+  SwColour line = line_of (paint, SW_ROLE_HANDLE);
+
+  cairo_new_sub_path (paint->cr);
+  if (whole) /* a diamond, so that it is told from a corner without colour */
+    {
+      cairo_move_to (paint->cr, px.x_m - GRIP_PX, px.y_m);
+      cairo_line_to (paint->cr, px.x_m, px.y_m - GRIP_PX);
+      cairo_line_to (paint->cr, px.x_m + GRIP_PX, px.y_m);
+      cairo_line_to (paint->cr, px.x_m, px.y_m + GRIP_PX);
+      cairo_close_path (paint->cr);
+    }
+  else
+    cairo_arc (paint->cr, px.x_m, px.y_m, GRIP_PX * 0.75, 0.0, 2.0 * G_PI);
+  cairo_set_source_rgb (paint->cr, fill.red, fill.green, fill.blue);
+  cairo_fill_preserve (paint->cr);
+  cairo_set_source_rgb (paint->cr, line.red, line.green, line.blue);
+  cairo_set_line_width (paint->cr, 1.5);
+  cairo_stroke (paint->cr);
 }
 
 static gboolean

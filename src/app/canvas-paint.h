@@ -30,6 +30,9 @@ void sw_canvas_paint_marked (SwCanvasPaint *paint, const SwFigure *figure,
 /** A thin line at world x (@upright) or y from edge to edge: where the pointer is in another view. */
 void sw_canvas_paint_line (SwCanvasPaint *paint, double at_m, gboolean upright);
 
+/** The mark of a corner, or of a whole shape in its middle (@whole), at @px. */
+void sw_canvas_paint_grip (SwCanvasPaint *paint, SwPoint px, gboolean whole);
+
 /** Object of the topmost item with an object under (@x_px, @y_px); "" when there is none. */
 const char *sw_canvas_object_at (const SwFigure *figure, double px_per_mm, double x_px,
                                  double y_px);

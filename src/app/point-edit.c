@@ -7,35 +7,94 @@
 /* An outline point this close to the crest or toe line stands on it. */
 #define ON_LINE_M 0.0005
 
+gboolean
+sw_points_same (SwPointList a, SwPointList b)
+{
+  return a.kind == b.kind && a.which == b.which;
+}
+
+gboolean
+sw_points_exist (const SwFace *face, SwPointList list)
+{
+  guint counts[SW_LIST_KIND_COUNT] = { face->n_further + 1, 1, face->obstacles->len,
+                                       face->zones->len };
+
+  return list.which < counts[list.kind];
+}
+
+gboolean
+sw_points_is_shape (SwPointList list)
+{
+  return list.kind == SW_LIST_OBSTACLE || list.kind == SW_LIST_ZONE;
+}
+
+/* Where a face keeps a list, and how many points are in it. */
+typedef struct
+{
+  SwPoint **points;
+  guint *count;
+} Place;
+
+static Place
+place_of (const SwFace *of, SwPointList list)
+{
+  SwFace *face = (SwFace *) of; /* what a const face gave is only read */
+
+  if (list.kind == SW_LIST_OUTLINE)
+    return (Place){ &face->outline, &face->n_outline };
+  if (list.kind == SW_LIST_OBSTACLE)
+    {
+      SwObstacle *obstacle = g_ptr_array_index (face->obstacles, list.which);
+      return (Place){ &obstacle->outline, &obstacle->n_outline };
+    }
+  if (list.kind == SW_LIST_ZONE)
+    {
+      SwZone *zone = g_ptr_array_index (face->zones, list.which);
+      return (Place){ &zone->outline, &zone->n_outline };
+    }
+  return (Place){ list.which == 0 ? &face->section
+                                  : &face->further[list.which - 1].section,
+                  &face->n_section };
+}
+
 guint
 sw_points_count (const SwFace *face, SwPointList list)
 {
-  return list == SW_POINTS_SECTION ? face->n_section : face->n_outline;
+  return *place_of (face, list).count;
 }
 
 static SwPoint *
 points_of (const SwFace *face, SwPointList list)
 {
-  return list == SW_POINTS_SECTION ? face->section : face->outline;
+  return *place_of (face, list).points;
+}
+
+SwRing
+sw_points_ring (const SwFace *face, SwPointList list)
+{
+  return (SwRing){ points_of (face, list), sw_points_count (face, list) };
 }
 
 SwPoint
-sw_points_get (const SwFace *face, SwPointList list, guint index)
+sw_points_get (const SwFace *face, SwPointList list, int index)
 {
-  g_return_val_if_fail (index < sw_points_count (face, list), (SwPoint){ 0 });
-  return points_of (face, list)[index];
+  g_return_val_if_fail (index < (int) sw_points_count (face, list), (SwPoint){ 0 });
+  if (index != SW_WHOLE)
+    return points_of (face, list)[index];
+  SwBox box = sw_ring_box (sw_points_ring (face, list));
+  return (SwPoint){ (box.x0_m + box.x1_m) / 2.0, (box.y0_m + box.y1_m) / 2.0 };
 }
 
 SwPoint
-sw_points_allowed (const SwFace *face, SwPointList list, guint index, SwPoint wish)
+sw_points_allowed (const SwFace *face, SwPointList list, int index, SwPoint wish)
 {
-  const SwPoint *p = face->section;
+  const SwPoint *p = points_of (face, list);
 
-  if (list == SW_POINTS_OUTLINE)
+  if (list.kind != SW_LIST_SECTION)
     return wish;
   if (index > 0)
     wish.x_m = fmax (wish.x_m, p[index - 1].x_m + SW_POINT_GAP_M);
-  if (index + 1 < face->n_section)
+  if (index + 1 < (int) face->n_section)
     wish.x_m = fmin (wish.x_m, p[index + 1].x_m - SW_POINT_GAP_M);
   return wish;
 }
@@ -56,17 +115,40 @@ take_outline_along (SwFace *face, double from_out_m, double to_out_m)
       face->outline[i].y_m = to_out_m;
 }
 
-SwJob *
-sw_points_move (const SwJob *job, guint face, SwPointList list, guint index, SwPoint to)
+static void
+shift (SwFace *face, SwPointList list, SwPoint to)
 {
-  SwJob *copy;
-  SwFace *edited = copy_for_edit (job, face, &copy);
-  SwPoint *point = &points_of (edited, list)[index];
+  SwPoint from = sw_points_get (face, list, SW_WHOLE);
+  SwPoint *points = points_of (face, list);
+
+  for (guint i = 0; i < sw_points_count (face, list); i++)
+    {
+      points[i].x_m += to.x_m - from.x_m;
+      points[i].y_m += to.y_m - from.y_m;
+    }
+}
+
+static void
+move_point (SwFace *face, SwPointList list, guint index, SwPoint to)
+{
+  SwPoint *point = &points_of (face, list)[index];
   double from_out_m = point->x_m;
 
   *point = to;
-  if (list == SW_POINTS_SECTION && (index == edited->crest || index == edited->toe))
-    take_outline_along (edited, from_out_m, to.x_m);
+  if (list.kind == SW_LIST_SECTION && (index == face->crest || index == face->toe))
+    take_outline_along (face, from_out_m, to.x_m);
+}
+
+SwJob *
+sw_points_move (const SwJob *job, guint face, SwPointList list, int index, SwPoint to)
+{
+  SwJob *copy;
+  SwFace *edited = copy_for_edit (job, face, &copy);
+
+  if (index == SW_WHOLE)
+    shift (edited, list, to);
+  else
+    move_point (edited, list, (guint) index, to);
   return copy;
 }
 
@@ -97,40 +179,57 @@ between (const SwPoint *points, guint count, gboolean closed, guint after)
 }
 
 SwPoint
-sw_points_between (const SwFace *face, SwPointList list, guint after)
+sw_points_between (const SwFace *face, SwPointList list, int after)
 {
   return between (points_of (face, list), sw_points_count (face, list),
-                  list == SW_POINTS_OUTLINE, after);
+                  list.kind != SW_LIST_SECTION, (guint) after);
 }
 
-/* Sections elsewhere along the crest keep a point for every point of this one. */
+/* Sections are matched point by point: each gets one, the one edited where it was asked. */
 static void
-add_section_point (SwFace *face, guint after, SwPoint at)
+add_section_point (SwFace *face, SwPointList list, guint after, SwPoint at)
 {
-  for (guint i = 0; i < face->n_further; i++)
+  for (guint which = 0; which <= face->n_further; which++)
     {
-      SwPoint **section = &face->further[i].section;
-      insert_point (section, face->n_section, after + 1,
-                    between (*section, face->n_section, FALSE, after));
+      SwPoint **section = place_of (face, (SwPointList){ SW_LIST_SECTION, which }).points;
+      insert_point (
+          section, face->n_section, after + 1,
+          which == list.which ? at : between (*section, face->n_section, FALSE, after));
     }
-  insert_point (&face->section, face->n_section, after + 1, at);
   face->n_section++;
   face->crest += face->crest > after ? 1 : 0;
   face->toe += face->toe > after ? 1 : 0;
 }
 
 SwJob *
-sw_points_add (const SwJob *job, guint face, SwPointList list, guint after, SwPoint at)
+sw_points_add (const SwJob *job, guint face, SwPointList list, int after, SwPoint at)
 {
   SwJob *copy;
   SwFace *edited = copy_for_edit (job, face, &copy);
+  Place place = place_of (edited, list);
 
-  if (list == SW_POINTS_SECTION)
-    add_section_point (edited, after, at);
+  if (list.kind == SW_LIST_SECTION)
+    add_section_point (edited, list, (guint) after, at);
   else
+    insert_point (place.points, (*place.count)++, (guint) after + 1, at);
+  return copy;
+}
+
+SwJob *
+sw_points_continue (const SwJob *job, guint face, SwPointList list, double run_m,
+                    double rise_m)
+{
+  SwJob *copy;
+  SwFace *edited = copy_for_edit (job, face, &copy);
+  guint last = edited->n_section - 1;
+  SwPoint from = points_of (edited, list)[last];
+  SwPoint to = { from.x_m + run_m, from.y_m + rise_m };
+
+  add_section_point (edited, list, last, to);
+  if (edited->toe == last)
     {
-      insert_point (&edited->outline, edited->n_outline, after + 1, at);
-      edited->n_outline++;
+      edited->toe = last + 1;
+      take_outline_along (edited, from.x_m, to.x_m);
     }
   return copy;
 }
@@ -138,7 +237,7 @@ sw_points_add (const SwJob *job, guint face, SwPointList list, guint after, SwPo
 gboolean
 sw_points_can_remove (const SwFace *face, SwPointList list)
 {
-  return sw_points_count (face, list) > (list == SW_POINTS_SECTION ? 2 : 3);
+  return sw_points_count (face, list) > (list.kind == SW_LIST_SECTION ? 2 : 3);
 }
 
 /* The crest removed: the next point down is crest. The toe removed: the next one up. */
@@ -165,20 +264,43 @@ remove_section_point (SwFace *face, guint index)
 }
 
 SwJob *
-sw_points_remove (const SwJob *job, guint face, SwPointList list, guint index)
+sw_points_remove (const SwJob *job, guint face, SwPointList list, int index)
 {
   SwJob *copy;
   SwFace *edited;
+  Place place;
 
   if (!sw_points_can_remove (g_ptr_array_index (job->faces, face), list))
     return NULL;
   edited = copy_for_edit (job, face, &copy);
-  if (list == SW_POINTS_SECTION)
-    remove_section_point (edited, index);
+  place = place_of (edited, list);
+  if (list.kind == SW_LIST_SECTION)
+    remove_section_point (edited, (guint) index);
+  else
+    delete_point (*place.points, (*place.count)--, (guint) index);
+  return copy;
+}
+
+SwJob *
+sw_points_replace (const SwJob *job, guint face, SwPointList list, const SwPoint *points,
+                   guint count)
+{
+  const SwFace *now = g_ptr_array_index (job->faces, face);
+  SwJob *copy;
+  SwFace *edited;
+
+  if (list.kind == SW_LIST_SECTION && now->n_further > 0 && count != now->n_section)
+    return NULL;
+  edited = copy_for_edit (job, face, &copy);
+  if (list.kind == SW_LIST_SECTION && now->n_further == 0)
+    sw_face_set_section (edited, points, count);
   else
     {
-      delete_point (edited->outline, edited->n_outline, index);
-      edited->n_outline--;
+      Place place = place_of (edited, list);
+
+      g_free (*place.points);
+      *place.points = g_memdup2 (points, count * sizeof *points);
+      *place.count = count;
     }
   return copy;
 }

@@ -43,12 +43,13 @@ read_line (char *line, SwNumberStyle style, SwPoint *point, char **problem)
 static char *
 list_problem (const GArray *points, SwPointList list)
 {
-  guint least = list == SW_POINTS_SECTION ? 2 : 3;
+  gboolean section = list.kind == SW_LIST_SECTION;
+  guint least = section ? 2 : 3;
 
   if (points->len < least)
     return g_strdup_printf (_ ("At least %u points are expected; %u were found."), least,
                             points->len);
-  for (guint i = 1; list == SW_POINTS_SECTION && i < points->len; i++)
+  for (guint i = 1; section && i < points->len; i++)
     if (g_array_index (points, SwPoint, i).x_m
         < g_array_index (points, SwPoint, i - 1).x_m + SW_POINT_GAP_M)
       return g_strdup_printf (_ ("Point %u is not farther out than point %u."), i + 1, i);

@@ -4,24 +4,25 @@
 #include <math.h>
 
 #include "canvas-paint.h"
+#include "point-words.h"
 
 static void
 on_pressed (GtkGestureClick *click, int presses, double x, double y, SwCanvas *self)
 {
   SwPoint px = { x, y }, on;
-  int point, line;
+  SwSpot before;
+  int spot;
 
   if (presses != 2 || !self->kind->has_points)
     return;
-  point = sw_canvas_point_under (self, px, SW_CANVAS_GRAB_PX);
-  line = point < 0 ? sw_canvas_line_under (self, px, &on) : -1;
+  spot = sw_canvas_spot_under (self, px, SW_CANVAS_GRAB_PX);
   sw_canvas_cancel_drag (self);
-  if (point >= 0)
-    sw_canvas_edit_point (self, (guint) point);
-  else if (line >= 0)
+  if (spot >= 0)
+    sw_canvas_edit_point (self, sw_canvas_spot (self, (guint) spot));
+  else if (sw_canvas_line_under (self, px, &before, &on))
     {
       SwPoint at = sw_viewport_to_world (&self->viewport, on);
-      sw_canvas_add_point (self, (guint) line, &at);
+      sw_canvas_add_point (self, before, &at);
     }
 }
 
@@ -29,22 +30,25 @@ static void
 on_released (GtkGestureClick *click, int presses, double x, double y, SwCanvas *self)
 {
   const char *object;
+  SwPointList list;
 
   if (presses != 1 || hypot (x - self->press.x_m, y - self->press.y_m) > 4.0
-      || sw_canvas_point_under (self, (SwPoint){ x, y }, SW_CANVAS_GRAB_PX) >= 0
+      || sw_canvas_spot_under (self, (SwPoint){ x, y }, SW_CANVAS_GRAB_PX) >= 0
       || self->figure == NULL)
     return;
   object = sw_canvas_object_at (self->figure, sw_canvas_px_per_mm (self), x, y);
   sw_stage_mark (self->stage, *object != '\0' ? object : NULL);
+  if (sw_points_of_object (sw_stage_face (self->stage), object, &list))
+    sw_stage_select (self->stage, list, SW_WHOLE);
 }
 
 static void
 on_menu (GtkGestureClick *click, int presses, double x, double y, SwCanvas *self)
 {
-  int point = sw_canvas_point_under (self, (SwPoint){ x, y }, SW_CANVAS_GRAB_PX);
+  int spot = sw_canvas_spot_under (self, (SwPoint){ x, y }, SW_CANVAS_GRAB_PX);
 
-  if (point >= 0)
-    sw_canvas_edit_point (self, (guint) point);
+  if (spot >= 0)
+    sw_canvas_edit_point (self, sw_canvas_spot (self, (guint) spot));
 }
 
 void

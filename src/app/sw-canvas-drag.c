@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "point-words.h"
+
 #define GRAB_TOUCH_PX 24.0
 
 /* Up to where a click may tremble without being a drag. */
@@ -27,21 +29,23 @@ static void
 on_drag_begin (GtkGestureDrag *drag, double x, double y, SwCanvas *self)
 {
   SwPoint px = { x, y };
+  SwSpot spot;
   double reach_px = is_touch (GTK_GESTURE (drag)) ? GRAB_TOUCH_PX : SW_CANVAS_GRAB_PX;
 
   self->press = px;
   self->pan_done = (SwPoint){ 0.0, 0.0 };
-  self->dragged = self->space_held ? -1 : sw_canvas_point_under (self, px, reach_px);
+  self->dragged = self->space_held ? -1 : sw_canvas_spot_under (self, px, reach_px);
   self->panning = self->dragged < 0;
   if (self->dragged < 0)
     {
       gtk_widget_grab_focus (GTK_WIDGET (self));
       return;
     }
-  self->drag_from = sw_points_get (sw_canvas_committed_face (self), self->kind->list,
-                                   (guint) self->dragged);
+  spot = sw_canvas_spot (self, (guint) self->dragged);
+  self->drag_from =
+      sw_points_get (sw_canvas_committed_face (self), spot.list, spot.index);
   sw_document_close_step (sw_stage_document (self->stage));
-  sw_canvas_focus_point (self, (guint) self->dragged);
+  sw_canvas_focus_spot (self, spot);
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), "grabbing");
 }
 
@@ -92,7 +96,8 @@ on_drag_update (GtkGestureDrag *drag, double dx, double dy, SwCanvas *self)
   if (self->dragged < 0)
     return;
   SwPoint to = drag_target (self, dx, dy, modifiers (GTK_GESTURE (drag)));
-  g_autoptr (SwJob) job = sw_canvas_moved_to (self, (guint) self->dragged, to);
+  g_autoptr (SwJob) job =
+      sw_canvas_moved_to (self, sw_canvas_spot (self, (guint) self->dragged), to);
   sw_document_preview (sw_stage_document (self->stage), job);
 }
 
@@ -111,9 +116,11 @@ on_drag_end (GtkGestureDrag *drag, double dx, double dy, SwCanvas *self)
       sw_document_preview (sw_stage_document (self->stage), NULL);
       return;
     }
+  SwSpot spot = sw_canvas_spot (self, (guint) dragged);
   SwPoint to = drag_target (self, dx, dy, modifiers (GTK_GESTURE (drag)));
-  g_autoptr (SwJob) job = sw_canvas_moved_to (self, (guint) dragged, to);
-  g_autofree char *label = sw_canvas_move_label (self, (guint) dragged);
+  g_autoptr (SwJob) job = sw_canvas_moved_to (self, spot, to);
+  g_autofree char *label = sw_point_step (SW_STEP_MOVE, sw_canvas_committed_face (self),
+                                          spot.list, spot.index);
   sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
 }
 

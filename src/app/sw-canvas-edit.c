@@ -4,6 +4,9 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "point-words.h"
+#include "shape-edit.h"
+
 static const SwJob *
 committed (SwCanvas *self)
 {
@@ -16,37 +19,25 @@ sw_canvas_committed_face (SwCanvas *self)
   return g_ptr_array_index (committed (self)->faces, sw_stage_face_index (self->stage));
 }
 
-static char *
-point_step (SwCanvas *self, const char *section, const char *outline, guint index)
-{
-  const char *format = self->kind->list == SW_POINTS_SECTION ? section : outline;
-
-  return g_strdup_printf ("%s %u", format, index + 1);
-}
-
-char *
-sw_canvas_move_label (SwCanvas *self, guint index)
-{
-  return point_step (self, _ ("Move Section Point"), _ ("Move Outline Point"), index);
-}
-
 SwJob *
-sw_canvas_moved_to (SwCanvas *self, guint index, SwPoint wish)
+sw_canvas_moved_to (SwCanvas *self, SwSpot spot, SwPoint wish)
 {
-  const SwFace *face = sw_canvas_committed_face (self);
-  SwPoint to = sw_points_allowed (face, self->kind->list, index, wish);
+  SwPoint to =
+      sw_points_allowed (sw_canvas_committed_face (self), spot.list, spot.index, wish);
 
-  return sw_points_move (committed (self), sw_stage_face_index (self->stage),
-                         self->kind->list, index, to);
+  return sw_points_move (committed (self), sw_stage_face_index (self->stage), spot.list,
+                         spot.index, to);
 }
 
 void
-sw_canvas_nudge (SwCanvas *self, guint index, double dx, double dy)
+sw_canvas_nudge (SwCanvas *self, SwSpot spot, double dx, double dy)
 {
   double step_m = sw_canvas_step_m (self);
-  SwPoint to = sw_points_get (sw_canvas_committed_face (self), self->kind->list, index);
-  g_autofree char *label = sw_canvas_move_label (self, index);
-  g_autofree char *key = g_strdup_printf ("%s-%u", self->kind->code, index);
+  const SwFace *face = sw_canvas_committed_face (self);
+  SwPoint to = sw_points_get (face, spot.list, spot.index);
+  g_autofree char *label = sw_point_step (SW_STEP_MOVE, face, spot.list, spot.index);
+  g_autofree char *key =
+      g_strdup_printf ("%d-%u-%d", spot.list.kind, spot.list.which, spot.index);
 
   to.x_m += dx * step_m;
   to.y_m += dy * step_m * (self->kind->y_up ? -1.0 : 1.0);
@@ -56,16 +47,14 @@ sw_canvas_nudge (SwCanvas *self, guint index, double dx, double dy)
       to.x_m = dx > 0.0 || dx < 0.0 ? snapped.x_m : to.x_m;
       to.y_m = dy > 0.0 || dy < 0.0 ? snapped.y_m : to.y_m;
     }
-  g_autoptr (SwJob) job = sw_canvas_moved_to (self, index, to);
+  g_autoptr (SwJob) job = sw_canvas_moved_to (self, spot, to);
   sw_document_commit (sw_stage_document (self->stage), job, label, key);
 }
 
 void
-sw_canvas_edit_point (SwCanvas *self, guint index)
+sw_canvas_edit_point (SwCanvas *self, SwSpot spot)
 {
-  SwPoint px =
-      sw_viewport_to_px (&self->viewport, sw_points_get (sw_stage_face (self->stage),
-                                                         self->kind->list, index));
+  SwPoint px = sw_canvas_spot_px (self, spot);
   GdkRectangle at = { (int) px.x_m - 4, (int) px.y_m - 4, 8, 8 };
 
   if (self->popover == NULL)
@@ -73,41 +62,55 @@ sw_canvas_edit_point (SwCanvas *self, guint index)
       self->popover = sw_point_popover_new (self->stage, self->kind);
       gtk_widget_set_parent (self->popover, GTK_WIDGET (self));
     }
-  sw_stage_select (self->stage, self->kind->list, (int) index);
-  sw_point_popover_open (SW_POINT_POPOVER (self->popover), index, at);
+  sw_stage_select (self->stage, spot.list, spot.index);
+  sw_point_popover_open (SW_POINT_POPOVER (self->popover), spot.list, spot.index, at);
 }
 
 void
-sw_canvas_add_point (SwCanvas *self, guint after, const SwPoint *at)
+sw_canvas_add_point (SwCanvas *self, SwSpot after, const SwPoint *at)
 {
-  SwPoint place = at != NULL ? *at
-                             : sw_points_between (sw_canvas_committed_face (self),
-                                                  self->kind->list, after);
-  g_autofree char *label =
-      point_step (self, _ ("Add Section Point"), _ ("Add Outline Point"), after + 1);
+  const SwFace *face = sw_canvas_committed_face (self);
+  SwSpot added = { after.list, after.index + 1 };
+
+  if (after.index == SW_WHOLE) /* a shape has a point after each of its own, not itself */
+    return;
+  SwPoint place = at != NULL ? *at : sw_points_between (face, after.list, after.index);
+  g_autofree char *label = sw_point_step (SW_STEP_ADD, face, added.list, added.index);
   g_autoptr (SwJob) job =
-      sw_points_add (committed (self), sw_stage_face_index (self->stage),
-                     self->kind->list, after, place);
+      sw_points_add (committed (self), sw_stage_face_index (self->stage), after.list,
+                     after.index, place);
 
   sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
-  sw_canvas_focus_point (self, after + 1);
+  sw_canvas_focus_spot (self, added);
+}
+
+static SwJob *
+without (SwCanvas *self, SwSpot spot)
+{
+  guint face = sw_stage_face_index (self->stage);
+
+  return spot.index == SW_WHOLE
+             ? sw_shapes_remove (committed (self), face, spot.list)
+             : sw_points_remove (committed (self), face, spot.list, spot.index);
 }
 
 void
-sw_canvas_remove_point (SwCanvas *self, guint index)
+sw_canvas_remove (SwCanvas *self, SwSpot spot)
 {
-  g_autofree char *label =
-      point_step (self, _ ("Remove Section Point"), _ ("Remove Outline Point"), index);
-  g_autoptr (SwJob) job = sw_points_remove (
-      committed (self), sw_stage_face_index (self->stage), self->kind->list, index);
+  const SwFace *face = sw_canvas_committed_face (self);
+  g_autofree char *label = sw_point_step (SW_STEP_REMOVE, face, spot.list, spot.index);
+  g_autoptr (SwJob) job = without (self, spot);
 
   if (job == NULL)
     {
-      sw_stage_tell (self->stage, self->kind->list == SW_POINTS_SECTION
+      sw_stage_tell (self->stage, spot.list.kind == SW_LIST_SECTION
                                       ? _ ("A section keeps at least two points.")
                                       : _ ("An outline keeps at least three points."));
       return;
     }
+  if (spot.index == SW_WHOLE)
+    gtk_widget_grab_focus (GTK_WIDGET (self));
   sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
-  sw_canvas_focus_point (self, index > 0 ? index - 1 : 0);
+  if (spot.index != SW_WHOLE)
+    sw_canvas_focus_spot (self, (SwSpot){ spot.list, MAX (spot.index - 1, 0) });
 }

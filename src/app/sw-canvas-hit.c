@@ -4,25 +4,58 @@
 #include <math.h>
 
 #define LINE_PX 9.0
+#define SMALL_PX (3.0 * SW_CANVAS_GRAB_PX)
+
+/* Of an obstacle that is small on screen only the whole is offered to the pointer. */
+static gboolean
+is_in_reach (SwCanvas *self, SwSpot spot)
+{
+  SwRing ring;
+  SwBox box;
+
+  if (!sw_points_is_shape (spot.list) || spot.index == SW_WHOLE)
+    return TRUE;
+  ring = sw_points_ring (sw_stage_face (self->stage), spot.list);
+  box = sw_ring_box (ring);
+  return fmax (box.x1_m - box.x0_m, box.y1_m - box.y0_m) * self->viewport.px_per_m
+         > SMALL_PX;
+}
+
+static int
+body_under (SwCanvas *self, SwPoint px)
+{
+  SwPoint at = sw_viewport_to_world (&self->viewport, px);
+
+  for (guint i = 0; i < self->spots->len; i++)
+    {
+      SwSpot spot = sw_canvas_spot (self, i);
+
+      if (spot.list.kind == SW_LIST_OBSTACLE && spot.index == SW_WHOLE
+          && sw_ring_contains (sw_points_ring (sw_stage_face (self->stage), spot.list),
+                               at))
+        return (int) i;
+    }
+  return -1;
+}
 
 int
-sw_canvas_point_under (SwCanvas *self, SwPoint px, double reach_px)
+sw_canvas_spot_under (SwCanvas *self, SwPoint px, double reach_px)
 {
-  const SwFace *face = sw_stage_face (self->stage);
   int nearest = -1;
 
-  for (guint i = 0; i < self->handles->len; i++)
+  for (guint i = 0; i < self->spots->len; i++)
     {
-      SwPoint at =
-          sw_viewport_to_px (&self->viewport, sw_points_get (face, self->kind->list, i));
+      SwSpot spot = sw_canvas_spot (self, i);
+      SwPoint at = sw_canvas_spot_px (self, spot);
       double distance_px = hypot (at.x_m - px.x_m, at.y_m - px.y_m);
-      if (distance_px <= reach_px)
+
+      if (distance_px <= reach_px && is_in_reach (self, spot))
         {
           reach_px = distance_px;
           nearest = (int) i;
         }
     }
-  return nearest;
+  return nearest >= 0 ? nearest : body_under (self, px);
 }
 
 /* Distance from @p to the segment; @on gets the foot of the perpendicular. */
@@ -37,29 +70,32 @@ segment_distance (SwPoint a, SwPoint b, SwPoint p, SwPoint *on)
   return hypot (p.x_m - on->x_m, p.y_m - on->y_m);
 }
 
-int
-sw_canvas_line_under (SwCanvas *self, SwPoint px, SwPoint *on)
+gboolean
+sw_canvas_line_under (SwCanvas *self, SwPoint px, SwSpot *before, SwPoint *on)
 {
   const SwFace *face = sw_stage_face (self->stage);
-  guint count = self->handles->len;
-  guint lines = self->kind->list == SW_POINTS_SECTION ? count - 1 : count;
   double reach_px = LINE_PX;
-  int nearest = -1;
+  gboolean found = FALSE;
 
-  for (guint i = 0; count > 1 && i < lines; i++)
+  for (guint i = 0; i < self->spots->len; i++)
     {
-      SwPoint a =
-          sw_viewport_to_px (&self->viewport, sw_points_get (face, self->kind->list, i));
-      SwPoint b = sw_viewport_to_px (
-          &self->viewport, sw_points_get (face, self->kind->list, (i + 1) % count));
+      SwSpot spot = sw_canvas_spot (self, i), next = spot;
+      guint count = sw_points_count (face, spot.list);
       SwPoint foot;
-      double distance_px = segment_distance (a, b, px, &foot);
+
+      if (spot.index == SW_WHOLE
+          || (spot.list.kind == SW_LIST_SECTION && spot.index + 1 == (int) count))
+        continue;
+      next.index = (spot.index + 1) % (int) count;
+      double distance_px = segment_distance (sw_canvas_spot_px (self, spot),
+                                             sw_canvas_spot_px (self, next), px, &foot);
       if (distance_px <= reach_px)
         {
           reach_px = distance_px;
-          nearest = (int) i;
+          *before = spot;
           *on = foot;
+          found = TRUE;
         }
     }
-  return nearest;
+  return found;
 }

@@ -5,6 +5,13 @@
 #include "sw-handle.h"
 #include "sw-point-popover.h"
 
+/** What a handle stands for: a point, or a whole obstacle or zone (SW_WHOLE). */
+typedef struct
+{
+  SwPointList list;
+  int index;
+} SwSpot;
+
 struct _SwCanvas
 {
   GtkWidget parent_instance;
@@ -13,12 +20,13 @@ struct _SwCanvas
   SwViewport viewport;
   gboolean auto_fit;
   SwFigure *figure;   /* of the viewport and the job shown; NULL: to be drawn anew */
-  GPtrArray *handles; /* (element-type SwHandle), as many as points */
+  GArray *spots;      /* (element-type SwSpot) what can be edited here */
+  GPtrArray *handles; /* (element-type SwHandle), one for each */
   GtkWidget *popover; /* SwPointPopover, NULL until first wanted */
 
   /* a drag lasts */
   GtkGesture *drag;
-  int dragged;       /* point, -1 for none */
+  int dragged;       /* index of a spot, -1 for none */
   SwPoint drag_from; /* where the point was, world */
   SwPoint press;     /* where the pointer went down, pixels */
   SwPoint pan_done;  /* of a pan: how far it has come, pixels */
@@ -37,29 +45,32 @@ void sw_canvas_add_clicks (SwCanvas *canvas);
 void sw_canvas_add_looking (SwCanvas *canvas); /* zoom, pan, keys of the canvas */
 /** The viewport moved: draw anew, place the handles. @by_user: stop fitting. */
 void sw_canvas_view_changed (SwCanvas *canvas, gboolean by_user);
-/** Take focus to point @index. */
-void sw_canvas_focus_point (SwCanvas *canvas, guint index);
+/** Spot @index, and where it lies on screen. */
+SwSpot sw_canvas_spot (SwCanvas *canvas, guint index);
+SwPoint sw_canvas_spot_px (SwCanvas *canvas, SwSpot spot);
+
+/** Take focus to what was just made or is to be gone on with. */
+void sw_canvas_focus_spot (SwCanvas *canvas, SwSpot spot);
 /** Step by which pointer and arrows move a point. */
 double sw_canvas_step_m (SwCanvas *canvas);
 
 /* What the handles ask for. */
-void sw_canvas_nudge (SwCanvas *canvas, guint index, double dx, double dy);
-void sw_canvas_edit_point (SwCanvas *canvas, guint index);
-void sw_canvas_add_point (SwCanvas *canvas, guint after, const SwPoint *at);
-void sw_canvas_remove_point (SwCanvas *canvas, guint index);
+void sw_canvas_nudge (SwCanvas *canvas, SwSpot spot, double dx, double dy);
+void sw_canvas_edit_point (SwCanvas *canvas, SwSpot spot);
+void sw_canvas_add_point (SwCanvas *canvas, SwSpot after, const SwPoint *at);
+void sw_canvas_remove (SwCanvas *canvas, SwSpot spot);
 
-/* What the pointer is at; -1 for nothing. */
+/* What the pointer is at. */
 
 /** How near a pointer takes hold of a point. */
 #define SW_CANVAS_GRAB_PX 13.0
 
-int sw_canvas_point_under (SwCanvas *canvas, SwPoint px, double reach_px);
-/** Point before the line under @px; @on: the place on the line, pixels. */
-int sw_canvas_line_under (SwCanvas *canvas, SwPoint px, SwPoint *on);
+/** Index of a spot; an obstacle's body is its whole. -1 for nothing. */
+int sw_canvas_spot_under (SwCanvas *canvas, SwPoint px, double reach_px);
+/** The point before the line under @px, FALSE for none; @on: the place on the line, pixels. */
+gboolean sw_canvas_line_under (SwCanvas *canvas, SwPoint px, SwSpot *before, SwPoint *on);
 
+/** The face as committed, whatever is previewed. */
 const SwFace *sw_canvas_committed_face (SwCanvas *canvas);
-/** The committed job with point @index as near to @wish as it may lie. (transfer full) */
-SwJob *sw_canvas_moved_to (SwCanvas *canvas, guint index, SwPoint wish);
-/** Name of that step. (transfer full) */
-char *sw_canvas_move_label (SwCanvas *canvas, guint index);
-
+/** The committed job with the spot as near to @wish as it may lie. (transfer full) */
+SwJob *sw_canvas_moved_to (SwCanvas *canvas, SwSpot spot, SwPoint wish);

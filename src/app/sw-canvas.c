@@ -115,61 +115,77 @@ refit_if_needed (SwCanvas *self)
     self->viewport = fitted;
 }
 
-static guint
-index_of (SwCanvas *self, SwHandle *handle)
+SwSpot
+sw_canvas_spot (SwCanvas *self, guint index)
+{
+  return g_array_index (self->spots, SwSpot, index);
+}
+
+SwPoint
+sw_canvas_spot_px (SwCanvas *self, SwSpot spot)
+{
+  return sw_viewport_to_px (&self->viewport, sw_points_get (sw_stage_face (self->stage),
+                                                            spot.list, spot.index));
+}
+
+static SwSpot
+spot_of (SwCanvas *self, SwHandle *handle)
 {
   guint index = 0;
 
   g_ptr_array_find (self->handles, handle, &index);
-  return index;
+  return sw_canvas_spot (self, index);
 }
 
 static void
 on_nudge (SwHandle *handle, double dx, double dy, SwCanvas *self)
 {
-  sw_canvas_nudge (self, index_of (self, handle), dx, dy);
+  sw_canvas_nudge (self, spot_of (self, handle), dx, dy);
 }
 
 static void
 on_edit (SwHandle *handle, SwCanvas *self)
 {
-  sw_canvas_edit_point (self, index_of (self, handle));
+  sw_canvas_edit_point (self, spot_of (self, handle));
 }
 
 static void
 on_add (SwHandle *handle, SwCanvas *self)
 {
-  sw_canvas_add_point (self, index_of (self, handle), NULL);
+  sw_canvas_add_point (self, spot_of (self, handle), NULL);
 }
 
 static void
 on_remove (SwHandle *handle, SwCanvas *self)
 {
-  sw_canvas_remove_point (self, index_of (self, handle));
+  sw_canvas_remove (self, spot_of (self, handle));
 }
 
 static void
 on_cancel (SwHandle *handle, SwCanvas *self)
 {
   if (!sw_canvas_cancel_drag (self))
-    sw_stage_select (self->stage, self->kind->list, -1);
+    sw_stage_select (self->stage, sw_stage_list (self->stage, self->kind->y_up), -1);
 }
 
 static void
 on_step (SwHandle *handle, int step, SwCanvas *self)
 {
   int last = (int) self->handles->len - 1;
-  int wish = (int) index_of (self, handle) + step;
+  guint index = 0;
 
-  sw_canvas_focus_point (self, (guint) CLAMP (wish, 0, last));
+  g_ptr_array_find (self->handles, handle, &index);
+  index = (guint) CLAMP ((int) index + step, 0, last);
+  gtk_widget_grab_focus (g_ptr_array_index (self->handles, index));
 }
 
 static void
 on_handle_focused (GtkEventController *controller, SwCanvas *self)
 {
   SwHandle *handle = SW_HANDLE (gtk_event_controller_get_widget (controller));
+  SwSpot spot = spot_of (self, handle);
 
-  sw_stage_select (self->stage, self->kind->list, (int) index_of (self, handle));
+  sw_stage_select (self->stage, spot.list, spot.index);
 }
 
 static GtkWidget *
@@ -191,25 +207,65 @@ make_handle (SwCanvas *self)
 }
 
 static void
-match_handles (SwCanvas *self)
+add_points (SwCanvas *self, SwPointList list)
+{
+  guint count = sw_points_count (sw_stage_face (self->stage), list);
+
+  for (guint i = 0; i < count; i++)
+    g_array_append_val (self->spots, ((SwSpot){ list, (int) i }));
+}
+
+static void
+add_wholes (SwCanvas *self, SwListKind kind)
+{
+  for (SwPointList list = { kind, 0 };
+       sw_points_exist (sw_stage_face (self->stage), list); list.which++)
+    g_array_append_val (self->spots, ((SwSpot){ list, SW_WHOLE }));
+}
+
+/* The points of a shape stand at the end: choosing it leaves all other handles alone. */
+static void
+find_spots (SwCanvas *self)
+{
+  SwPointList shown = sw_stage_list (self->stage, self->kind->y_up);
+
+  g_array_set_size (self->spots, 0);
+  if (!self->kind->has_points)
+    return;
+  add_points (self, self->kind->y_up ? shown : SW_POINTS_OUTLINE);
+  if (self->kind->y_up)
+    return;
+  add_wholes (self, SW_LIST_OBSTACLE);
+  add_wholes (self, SW_LIST_ZONE);
+  if (sw_points_is_shape (shown))
+    add_points (self, shown);
+}
+
+static void
+describe_handle (SwCanvas *self, guint index)
 {
   const SwFace *face = sw_stage_face (self->stage);
-  guint count = self->kind->has_points ? sw_points_count (face, self->kind->list) : 0;
-  SwNumberStyle style = sw_stage_style (self->stage);
+  SwSpot spot = sw_canvas_spot (self, index);
+  g_autofree char *label = sw_point_label (face, spot.list, spot.index);
+  g_autofree char *text =
+      sw_point_description (face, spot.list, spot.index, sw_stage_style (self->stage));
 
-  while (self->handles->len > count)
+  sw_handle_describe (g_ptr_array_index (self->handles, index), label, text);
+}
+
+static void
+match_handles (SwCanvas *self)
+{
+  find_spots (self);
+  while (self->handles->len > self->spots->len)
     {
       gtk_widget_unparent (g_ptr_array_index (self->handles, self->handles->len - 1));
       g_ptr_array_set_size (self->handles, (int) self->handles->len - 1);
     }
-  while (self->handles->len < count)
+  while (self->handles->len < self->spots->len)
     g_ptr_array_add (self->handles, make_handle (self));
-  for (guint i = 0; i < count; i++)
-    {
-      g_autofree char *label = sw_point_label (face, self->kind->list, i);
-      g_autofree char *text = sw_point_description (face, self->kind->list, i, style);
-      sw_handle_describe (g_ptr_array_index (self->handles, i), label, text);
-    }
+  for (guint i = 0; i < self->spots->len; i++)
+    describe_handle (self, i);
 }
 
 static void
@@ -222,13 +278,21 @@ describe (SwCanvas *self)
                                   GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, text, -1);
 }
 
+static gboolean
+is_selected (SwCanvas *self, SwSpot spot)
+{
+  SwPointList shown = sw_stage_list (self->stage, self->kind->y_up);
+
+  return sw_points_same (spot.list, shown)
+         && sw_stage_selected (self->stage, spot.list) == spot.index;
+}
+
 static void
 on_selected (SwCanvas *self)
 {
-  int selected = sw_stage_selected (self->stage, self->kind->list);
-
   for (guint i = 0; i < self->handles->len; i++)
-    sw_handle_set_selected (g_ptr_array_index (self->handles, i), (int) i == selected);
+    sw_handle_set_selected (g_ptr_array_index (self->handles, i),
+                            is_selected (self, sw_canvas_spot (self, i)));
 }
 
 static void
@@ -242,10 +306,16 @@ on_stage_changed (SwCanvas *self)
 }
 
 void
-sw_canvas_focus_point (SwCanvas *self, guint index)
+sw_canvas_focus_spot (SwCanvas *self, SwSpot spot)
 {
-  if (index < self->handles->len)
-    gtk_widget_grab_focus (g_ptr_array_index (self->handles, index));
+  sw_stage_show_list (self->stage, spot.list);
+  for (guint i = 0; i < self->handles->len; i++)
+    {
+      SwSpot of_handle = sw_canvas_spot (self, i);
+
+      if (sw_points_same (of_handle.list, spot.list) && of_handle.index == spot.index)
+        gtk_widget_grab_focus (g_ptr_array_index (self->handles, i));
+    }
 }
 
 void
@@ -276,13 +346,10 @@ sw_canvas_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
 static void
 place_handles (SwCanvas *self)
 {
-  const SwFace *face = sw_stage_face (self->stage);
-
   for (guint i = 0; i < self->handles->len; i++)
     {
       GtkWidget *handle = g_ptr_array_index (self->handles, i);
-      SwPoint at =
-          sw_viewport_to_px (&self->viewport, sw_points_get (face, self->kind->list, i));
+      SwPoint at = sw_canvas_spot_px (self, sw_canvas_spot (self, i));
       graphene_point_t corner = GRAPHENE_POINT_INIT (
           (float) (at.x_m - SW_HANDLE_PX / 2.0), (float) (at.y_m - SW_HANDLE_PX / 2.0));
 
@@ -348,6 +415,20 @@ paint_pointed (SwCanvas *self, SwCanvasPaint *paint)
     }
 }
 
+/* Outline and section bring their marks with them. */
+static void
+paint_shapes (SwCanvas *self, SwCanvasPaint *paint)
+{
+  for (guint i = 0; i < self->spots->len; i++)
+    {
+      SwSpot spot = sw_canvas_spot (self, i);
+
+      if (sw_points_is_shape (spot.list))
+        sw_canvas_paint_grip (paint, sw_canvas_spot_px (self, spot),
+                              spot.index == SW_WHOLE);
+    }
+}
+
 static void
 sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
@@ -371,6 +452,7 @@ sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   sw_canvas_paint_grid (&paint, sw_stage_job (self->stage)->units);
   sw_canvas_paint_figure (&paint, self->figure);
   sw_canvas_paint_marked (&paint, self->figure, sw_stage_marked (self->stage));
+  paint_shapes (self, &paint);
   paint_pointed (self, &paint);
   cairo_destroy (paint.cr);
   for (guint i = 0; i < self->handles->len; i++)
@@ -424,6 +506,7 @@ static void
 sw_canvas_finalize (GObject *object)
 {
   g_ptr_array_unref (SW_CANVAS (object)->handles);
+  g_array_unref (SW_CANVAS (object)->spots);
   G_OBJECT_CLASS (sw_canvas_parent_class)->finalize (object);
 }
 
@@ -447,6 +530,7 @@ static void
 sw_canvas_init (SwCanvas *self)
 {
   self->handles = g_ptr_array_new ();
+  self->spots = g_array_new (FALSE, FALSE, sizeof (SwSpot));
   self->dragged = -1;
   self->auto_fit = TRUE;
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);

@@ -26,12 +26,15 @@ struct _SwForm
 G_DEFINE_FINAL_TYPE (SwForm, sw_form, GTK_TYPE_WIDGET)
 
 static gpointer
-place (const SwField *field, SwJob *job, SwFace *face)
+place (SwStage *stage, const SwField *field, SwJob *job, SwFace *face)
 {
+  gpointer base = field->of != NULL ? field->of (stage, face)
+                  : field->of_face  ? (gpointer) face
+                                    : (gpointer) job;
+
   if (field->kind == SW_FIELD_SITE_NUMBER)
     return &job->numbers.values[field->which];
-  return G_STRUCT_MEMBER_P (field->of_face ? (gpointer) face : (gpointer) job,
-                            field->offset);
+  return base != NULL ? G_STRUCT_MEMBER_P (base, field->offset) : NULL;
 }
 
 /* What a row's control asks to be changed. */
@@ -48,21 +51,22 @@ apply (SwJob *job, SwFace *face, gconstpointer data)
 {
   const Wish *wish = data;
   const SwField *field = wish->row->field;
+  SwStage *stage = wish->row->form->stage;
 
   switch (field->kind)
     {
     case SW_FIELD_TEXT:
-      sw_text_set (place (field, job, face), wish->text);
+      sw_text_set (place (stage, field, job, face), wish->text);
       break;
     case SW_FIELD_VALUE:
     case SW_FIELD_SITE_NUMBER:
-      *(double *) place (field, job, face) = wish->number;
+      *(double *) place (stage, field, job, face) = wish->number;
       break;
     case SW_FIELD_SWITCH:
-      *(gboolean *) place (field, job, face) = wish->index != 0;
+      *(gboolean *) place (stage, field, job, face) = wish->index != 0;
       break;
     case SW_FIELD_CHOICE:
-      field->set (wish->row->form->stage, job, face, field->which, wish->index);
+      field->set (stage, job, face, field->which, wish->index);
       break;
     default:
       g_assert_not_reached ();
@@ -114,21 +118,23 @@ refresh_row (SwForm *self, Row *row)
   SwJob *job = (SwJob *) sw_stage_job (self->stage);
   SwFace *face = (SwFace *) sw_stage_face (self->stage);
 
+  if (field->of != NULL && field->of (self->stage, face) == NULL)
+    return;
   switch (field->kind)
     {
     case SW_FIELD_TEXT:
       sw_text_entry_set_text (SW_TEXT_ENTRY (row->control),
-                              *(char **) place (field, job, face));
+                              *(char **) place (self->stage, field, job, face));
       break;
     case SW_FIELD_VALUE:
     case SW_FIELD_SITE_NUMBER:
       sw_value_entry_set_value (SW_VALUE_ENTRY (row->control),
-                                *(double *) place (field, job, face),
+                                *(double *) place (self->stage, field, job, face),
                                 sw_stage_style (self->stage));
       break;
     case SW_FIELD_SWITCH:
       gtk_switch_set_active (GTK_SWITCH (row->control),
-                             *(gboolean *) place (field, job, face));
+                             *(gboolean *) place (self->stage, field, job, face));
       break;
     case SW_FIELD_CHOICE:
       {

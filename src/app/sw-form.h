@@ -24,6 +24,7 @@ typedef struct
   const char *label_id; /* text id, when label is NULL */
   const char *step;     /* what changing it is called in the menu: "Change Soil" */
   gboolean of_face;     /* offset counts from the face instead of the job */
+  gpointer (*of) (SwStage *stage, SwFace *face); /* or from this; NULL: not there now */
   gsize offset;
   SwUnit unit;
   double least, most;

@@ -5,6 +5,7 @@
 
 #include "form-fields.h"
 #include "sw-face-bar.h"
+#include "sw-list-bar.h"
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
 
@@ -33,10 +34,12 @@ sw_inspector_set_stage (SwInspector *self, SwStage *stage)
   self->stage = g_object_ref (stage);
   gtk_box_append (self->face, sw_face_bar_new (stage));
   gtk_box_append (self->face, sw_form_new (stage, sw_face_fields));
-  gtk_box_append (self->face,
-                  sw_point_table_new (stage, sw_canvas_kind (SW_CANVAS_SECTION)));
-  gtk_box_append (self->face,
-                  sw_point_table_new (stage, sw_canvas_kind (SW_CANVAS_PLAN)));
+  for (guint view = SW_CANVAS_SECTION; view <= SW_CANVAS_PLAN; view++)
+    {
+      const SwCanvasKind *kind = sw_canvas_kind ((SwCanvasView) view);
+      gtk_box_append (self->face, sw_list_bar_new (stage, kind->y_up));
+      gtk_box_append (self->face, sw_point_table_new (stage, kind));
+    }
   gtk_box_append (self->blanket, sw_form_new (stage, sw_blanket_fields));
   gtk_box_append (self->blanket, sw_form_new (stage, sw_seed_fields));
   gtk_box_append (self->practice, sw_practice_page_new (stage));

@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "point-words.h"
+#include "shape-edit.h"
 #include "sw-value-entry.h"
 
 /* Sites are shorter than this; a slip of a unit is caught. */
@@ -15,44 +16,40 @@ struct _SwPointPopover
   GtkPopover parent_instance;
   SwStage *stage;
   const SwCanvasKind *kind;
-  guint index;
+  SwPointList list;
+  int index;
   GtkLabel *title;
   SwValueEntry *x, *y;
-  GtkWidget *remove;
+  GtkWidget *add, *remove;
 };
 
 G_DEFINE_FINAL_TYPE (SwPointPopover, sw_point_popover, GTK_TYPE_POPOVER)
 
 void
-sw_point_limits (const SwFace *face, SwPointList list, guint index, double *least_m,
+sw_point_limits (const SwFace *face, SwPointList list, int index, double *least_m,
                  double *most_m)
 {
   *least_m = -FARTHEST_M;
   *most_m = FARTHEST_M;
-  if (list == SW_POINTS_OUTLINE)
+  if (list.kind != SW_LIST_SECTION)
     return;
-  if (index > 0)
-    *least_m = face->section[index - 1].x_m + SW_POINT_GAP_M;
-  if (index + 1 < face->n_section)
-    *most_m = face->section[index + 1].x_m - SW_POINT_GAP_M;
+  *least_m = sw_points_allowed (face, list, index, (SwPoint){ *least_m, 0.0 }).x_m;
+  *most_m = sw_points_allowed (face, list, index, (SwPoint){ *most_m, 0.0 }).x_m;
 }
 
 void
-sw_point_type (SwStage *stage, SwPointList list, guint index, gboolean is_x,
-               double value_m)
+sw_point_type (SwStage *stage, SwPointList list, int index, gboolean is_x, double value_m)
 {
   SwDocument *document = sw_stage_document (stage);
   const SwJob *job = sw_document_committed (document);
   guint face = sw_stage_face_index (stage);
   const SwFace *now = g_ptr_array_index (job->faces, face);
 
-  if (index >= sw_points_count (now, list)) /* taken away while it was typed */
+  if (!sw_points_exist (now, list)
+      || index >= (int) sw_points_count (now, list)) /* taken away while it was typed */
     return;
   SwPoint to = sw_points_get (now, list, index);
-  g_autofree char *label =
-      g_strdup_printf (list == SW_POINTS_SECTION ? _ ("Move Section Point %u")
-                                                 : _ ("Move Outline Point %u"),
-                       index + 1);
+  g_autofree char *label = sw_point_step (SW_STEP_MOVE, now, list, index);
 
   if (is_x)
     to.x_m = value_m;
@@ -65,13 +62,13 @@ sw_point_type (SwStage *stage, SwPointList list, guint index, gboolean is_x,
 static void
 on_x (SwPointPopover *self, double value_m)
 {
-  sw_point_type (self->stage, self->kind->list, self->index, TRUE, value_m);
+  sw_point_type (self->stage, self->list, self->index, TRUE, value_m);
 }
 
 static void
 on_y (SwPointPopover *self, double value_m)
 {
-  sw_point_type (self->stage, self->kind->list, self->index, FALSE, value_m);
+  sw_point_type (self->stage, self->list, self->index, FALSE, value_m);
 }
 
 static void
@@ -81,21 +78,24 @@ refresh (SwPointPopover *self)
   SwNumberStyle style = sw_stage_style (self->stage);
   double least_m, most_m;
 
-  if (self->index >= sw_points_count (face, self->kind->list))
+  if (!sw_points_exist (face, self->list)
+      || self->index >= (int) sw_points_count (face, self->list))
     {
       gtk_popover_popdown (GTK_POPOVER (self));
       return;
     }
-  SwPoint p = sw_points_get (face, self->kind->list, self->index);
-  g_autofree char *title = sw_point_label (face, self->kind->list, self->index);
+  SwPoint p = sw_points_get (face, self->list, self->index);
+  g_autofree char *title = sw_point_label (face, self->list, self->index);
 
   gtk_label_set_text (self->title, title);
-  sw_point_limits (face, self->kind->list, self->index, &least_m, &most_m);
+  sw_point_limits (face, self->list, self->index, &least_m, &most_m);
   sw_value_entry_set_range (self->x, least_m, most_m);
   sw_value_entry_set_range (self->y, -FARTHEST_M, FARTHEST_M);
   sw_value_entry_set_value (self->x, p.x_m, style);
   sw_value_entry_set_value (self->y, p.y_m, style);
-  gtk_widget_set_sensitive (self->remove, sw_points_can_remove (face, self->kind->list));
+  gtk_widget_set_sensitive (self->remove, self->index == SW_WHOLE
+                                              || sw_points_can_remove (face, self->list));
+  gtk_widget_set_visible (self->add, self->index != SW_WHOLE);
 }
 
 /* Enter in a field that makes sense finishes: back to the drawing. */
@@ -107,38 +107,33 @@ on_entered (SwPointPopover *self)
 }
 
 static void
-commit_edit (SwPointPopover *self, SwJob *job, const char *label)
-{
-  if (job == NULL)
-    return;
-  sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
-  sw_job_unref (job);
-}
-
-static void
 on_add (SwPointPopover *self)
 {
-  const SwJob *job = sw_document_committed (sw_stage_document (self->stage));
-  SwPoint at =
-      sw_points_between (sw_stage_face (self->stage), self->kind->list, self->index);
+  const SwFace *face = sw_stage_face (self->stage);
+  SwPoint at = sw_points_between (face, self->list, self->index);
+  g_autofree char *label = sw_point_step (SW_STEP_ADD, face, self->list, self->index + 1);
+  g_autoptr (SwJob) job =
+      sw_points_add (sw_document_committed (sw_stage_document (self->stage)),
+                     sw_stage_face_index (self->stage), self->list, self->index, at);
 
   gtk_popover_popdown (GTK_POPOVER (self));
-  commit_edit (self,
-               sw_points_add (job, sw_stage_face_index (self->stage), self->kind->list,
-                              self->index, at),
-               _ ("Add Point"));
+  sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
 }
 
 static void
 on_remove (SwPointPopover *self)
 {
   const SwJob *job = sw_document_committed (sw_stage_document (self->stage));
+  guint face = sw_stage_face_index (self->stage);
+  g_autofree char *label = sw_point_step (SW_STEP_REMOVE, sw_stage_face (self->stage),
+                                          self->list, self->index);
+  g_autoptr (SwJob) less = self->index == SW_WHOLE
+                               ? sw_shapes_remove (job, face, self->list)
+                               : sw_points_remove (job, face, self->list, self->index);
 
   gtk_popover_popdown (GTK_POPOVER (self));
-  commit_edit (self,
-               sw_points_remove (job, sw_stage_face_index (self->stage), self->kind->list,
-                                 self->index),
-               _ ("Remove Point"));
+  if (less != NULL)
+    sw_document_commit (sw_stage_document (self->stage), less, label, NULL);
 }
 
 static void
@@ -200,7 +195,7 @@ sw_point_popover_new (SwStage *stage, const SwCanvasKind *kind)
   gtk_grid_attach (grid, GTK_WIDGET (self->title), 0, 0, 2, 1);
   self->x = add_field (self, grid, 1, _ (kind->x_label));
   self->y = add_field (self, grid, 2, _ (kind->y_label));
-  add_button (self, grid, 0, _ ("Add After"), G_CALLBACK (on_add));
+  self->add = add_button (self, grid, 0, _ ("Add After"), G_CALLBACK (on_add));
   self->remove = add_button (self, grid, 1, _ ("Remove"), G_CALLBACK (on_remove));
   gtk_popover_set_child (GTK_POPOVER (self), GTK_WIDGET (grid));
   g_signal_connect_swapped (self->x, "committed", G_CALLBACK (on_x), self);
@@ -211,8 +206,9 @@ sw_point_popover_new (SwStage *stage, const SwCanvasKind *kind)
 }
 
 void
-sw_point_popover_open (SwPointPopover *self, guint index, GdkRectangle at)
+sw_point_popover_open (SwPointPopover *self, SwPointList list, int index, GdkRectangle at)
 {
+  self->list = list;
   self->index = index;
   sw_value_entry_restore (self->x);
   sw_value_entry_restore (self->y);

@@ -12,13 +12,14 @@ G_DECLARE_FINAL_TYPE (SwPointPopover, sw_point_popover, SW, POINT_POPOVER, GtkPo
 
 GtkWidget *sw_point_popover_new (SwStage *stage, const SwCanvasKind *kind);
 
-/** @at: where the point lies in the parent widget */
-void sw_point_popover_open (SwPointPopover *popover, guint index, GdkRectangle at);
+/** @index: a point or SW_WHOLE; @at: where it lies in the parent widget */
+void sw_point_popover_open (SwPointPopover *popover, SwPointList list, int index,
+                            GdkRectangle at);
 
 /** Keep a typed section point between its neighbours; the same rule for table and popover. */
-void sw_point_limits (const SwFace *face, SwPointList list, guint index, double *least_m,
+void sw_point_limits (const SwFace *face, SwPointList list, int index, double *least_m,
                       double *most_m);
 
 /** Move one coordinate of a point as one step. */
-void sw_point_type (SwStage *stage, SwPointList list, guint index, gboolean is_x,
+void sw_point_type (SwStage *stage, SwPointList list, int index, gboolean is_x,
                     double value_m);

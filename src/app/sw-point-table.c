@@ -4,6 +4,7 @@
 #include <glib/gi18n.h>
 
 #include "choice.h"
+#include "point-words.h"
 #include "points-paste.h"
 #include "sw-point-popover.h"
 #include "sw-value-entry.h"
@@ -11,7 +12,7 @@
 typedef struct
 {
   SwPointTable *table;
-  guint index;
+  int index;
   GtkWidget *name;
   SwValueEntry *x, *y;
   GtkWidget *add, *remove;
@@ -23,6 +24,7 @@ struct _SwPointTable
   SwStage *stage;
   const SwCanvasKind *kind;
   GtkWidget *box;
+  GtkLabel *title;
   GtkGrid *grid;
   GtkDropDown *crest, *toe; /* NULL for outlines */
   GPtrArray *rows;          /* (element-type Row) */
@@ -52,45 +54,56 @@ committed_face (SwPointTable *self)
   return g_ptr_array_index (committed (self)->faces, sw_stage_face_index (self->stage));
 }
 
+static SwPointList
+list_of (SwPointTable *self)
+{
+  return sw_stage_list (self->stage, self->kind->y_up);
+}
+
 static void
 on_x (Row *row, double value_m)
 {
-  sw_point_type (row->table->stage, row->table->kind->list, row->index, TRUE, value_m);
+  sw_point_type (row->table->stage, list_of (row->table), row->index, TRUE, value_m);
 }
 
 static void
 on_y (Row *row, double value_m)
 {
-  sw_point_type (row->table->stage, row->table->kind->list, row->index, FALSE, value_m);
+  sw_point_type (row->table->stage, list_of (row->table), row->index, FALSE, value_m);
 }
 
 static void
 on_focused (Row *row)
 {
-  sw_stage_select (row->table->stage, row->table->kind->list, (int) row->index);
+  sw_stage_select (row->table->stage, list_of (row->table), row->index);
 }
 
 static void
 on_add (Row *row)
 {
   SwPointTable *self = row->table;
-  SwPoint at = sw_points_between (committed_face (self), self->kind->list, row->index);
-  g_autoptr (SwJob) job =
-      sw_points_add (committed (self), sw_stage_face_index (self->stage),
-                     self->kind->list, row->index, at);
+  const SwFace *face = committed_face (self);
+  SwPointList list = list_of (self);
+  SwPoint at = sw_points_between (face, list, row->index);
+  g_autofree char *label = sw_point_step (SW_STEP_ADD, face, list, row->index + 1);
+  g_autoptr (SwJob) job = sw_points_add (
+      committed (self), sw_stage_face_index (self->stage), list, row->index, at);
 
-  sw_document_commit (sw_stage_document (self->stage), job, _ ("Add Point"), NULL);
+  sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
 }
 
 static void
 on_remove (Row *row)
 {
   SwPointTable *self = row->table;
+  SwPointList list = list_of (self);
+  g_autofree char *label =
+      sw_point_step (SW_STEP_REMOVE, committed_face (self), list, row->index);
   g_autoptr (SwJob) job = sw_points_remove (
-      committed (self), sw_stage_face_index (self->stage), self->kind->list, row->index);
+      committed (self), sw_stage_face_index (self->stage), list, row->index);
 
   if (job != NULL)
-    sw_document_commit (sw_stage_document (self->stage), job, _ ("Remove Point"), NULL);
+    sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
 }
 
 static void
@@ -122,14 +135,14 @@ add_entry (Row *row, const char *axis, int column, GCallback on_committed)
 {
   GtkWidget *entry = sw_value_entry_new (SW_UNIT_M);
   GtkEventController *focus = gtk_event_controller_focus_new ();
-  g_autofree char *label = g_strdup_printf (_ ("Point %u, %s"), row->index + 1, axis);
+  g_autofree char *label = g_strdup_printf (_ ("Point %d, %s"), row->index + 1, axis);
 
   sw_value_entry_set_label (SW_VALUE_ENTRY (entry), label);
   gtk_widget_set_hexpand (entry, TRUE);
   g_signal_connect_swapped (entry, "committed", on_committed, row);
   g_signal_connect_swapped (focus, "enter", G_CALLBACK (on_focused), row);
   gtk_widget_add_controller (entry, focus);
-  gtk_grid_attach (row->table->grid, entry, column, (int) row->index + 1, 1, 1);
+  gtk_grid_attach (row->table->grid, entry, column, row->index + 1, 1, 1);
   return SW_VALUE_ENTRY (entry);
 }
 
@@ -144,28 +157,28 @@ add_button (Row *row, int column, const char *icon, const char *words, GCallback
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   label, -1);
   g_signal_connect_swapped (button, "clicked", clicked, row);
-  gtk_grid_attach (row->table->grid, button, column, (int) row->index + 1, 1, 1);
+  gtk_grid_attach (row->table->grid, button, column, row->index + 1, 1, 1);
   return button;
 }
 
 static Row *
-add_row (SwPointTable *self, guint index)
+add_row (SwPointTable *self, int index)
 {
   Row *row = g_new0 (Row, 1);
-  g_autofree char *number = g_strdup_printf ("%u", index + 1);
+  g_autofree char *number = g_strdup_printf ("%d", index + 1);
 
   row->table = self;
   row->index = index;
   row->name = gtk_label_new (number);
   gtk_widget_add_css_class (row->name, "point-number");
   gtk_widget_set_valign (row->name, GTK_ALIGN_CENTER);
-  gtk_grid_attach (self->grid, row->name, COLUMN_NAME, (int) index + 1, 1, 1);
+  gtk_grid_attach (self->grid, row->name, COLUMN_NAME, index + 1, 1, 1);
   row->x = add_entry (row, _ (self->kind->x_label), COLUMN_X, G_CALLBACK (on_x));
   row->y = add_entry (row, _ (self->kind->y_label), COLUMN_Y, G_CALLBACK (on_y));
   row->add = add_button (row, COLUMN_ADD, "list-add-symbolic",
-                         _ ("Add a point after point %u"), G_CALLBACK (on_add));
+                         _ ("Add a point after point %d"), G_CALLBACK (on_add));
   row->remove = add_button (row, COLUMN_REMOVE, "list-remove-symbolic",
-                            _ ("Remove point %u"), G_CALLBACK (on_remove));
+                            _ ("Remove point %d"), G_CALLBACK (on_remove));
   return row;
 }
 
@@ -174,14 +187,14 @@ refresh_row (SwPointTable *self, Row *row)
 {
   const SwFace *face = sw_stage_face (self->stage);
   SwNumberStyle style = sw_stage_style (self->stage);
-  SwPoint p = sw_points_get (face, self->kind->list, row->index);
+  SwPoint p = sw_points_get (face, list_of (self), row->index);
   double least_m, most_m;
 
-  sw_point_limits (face, self->kind->list, row->index, &least_m, &most_m);
+  sw_point_limits (face, list_of (self), row->index, &least_m, &most_m);
   sw_value_entry_set_range (row->x, least_m, most_m);
   sw_value_entry_set_value (row->x, p.x_m, style);
   sw_value_entry_set_value (row->y, p.y_m, style);
-  gtk_widget_set_sensitive (row->remove, sw_points_can_remove (face, self->kind->list));
+  gtk_widget_set_sensitive (row->remove, sw_points_can_remove (face, list_of (self)));
 }
 
 static void
@@ -194,7 +207,7 @@ match_rows (SwPointTable *self, guint count)
       g_ptr_array_set_size (self->rows, (int) self->rows->len - 1);
     }
   while (self->rows->len < count)
-    g_ptr_array_add (self->rows, add_row (self, self->rows->len));
+    g_ptr_array_add (self->rows, add_row (self, (int) self->rows->len));
 }
 
 static void
@@ -212,8 +225,14 @@ refresh_breaks (SwPointTable *self)
 static void
 refresh (SwPointTable *self)
 {
+  static const char *const titles[SW_LIST_KIND_COUNT] = { N_ ("Section Points"),
+                                                          N_ ("Outline Points"),
+                                                          N_ ("Obstacle Points"),
+                                                          N_ ("Zone Points") };
+
   self->refreshing = TRUE;
-  match_rows (self, sw_points_count (sw_stage_face (self->stage), self->kind->list));
+  gtk_label_set_text (self->title, _ (titles[list_of (self).kind]));
+  match_rows (self, sw_points_count (sw_stage_face (self->stage), list_of (self)));
   for (guint i = 0; i < self->rows->len; i++)
     refresh_row (self, g_ptr_array_index (self->rows, i));
   if (self->crest != NULL)
@@ -224,7 +243,7 @@ refresh (SwPointTable *self)
 static void
 show_selected (SwPointTable *self)
 {
-  int selected = sw_stage_selected (self->stage, self->kind->list);
+  int selected = sw_stage_selected (self->stage, list_of (self));
 
   for (guint i = 0; i < self->rows->len; i++)
     {
@@ -236,22 +255,24 @@ show_selected (SwPointTable *self)
     }
 }
 
-typedef struct
-{
-  SwPointList list;
-  const GArray *points;
-} Pasted;
-
+/* Sections elsewhere are matched point by point, and none of them is guessed. */
 static void
-set_points (SwJob *job, SwFace *face, gconstpointer data)
+paste (SwPointTable *self, const GArray *points)
 {
-  const Pasted *pasted = data;
-  const SwPoint *points = (const SwPoint *) pasted->points->data;
+  g_autoptr (SwJob) job =
+      sw_points_replace (committed (self), sw_stage_face_index (self->stage),
+                         list_of (self), (const SwPoint *) points->data, points->len);
 
-  if (pasted->list == SW_POINTS_SECTION)
-    sw_face_set_section (face, points, pasted->points->len);
-  else
-    sw_face_set_outline (face, points, pasted->points->len);
+  if (job != NULL)
+    {
+      sw_document_commit (sw_stage_document (self->stage), job, _ ("Paste Points"), NULL);
+      return;
+    }
+  g_autofree char *problem = g_strdup_printf (
+      _ ("Sections along one crest are matched point by point: %u points are expected; "
+         "%u were found."),
+      committed_face (self)->n_section, points->len);
+  sw_stage_tell (self->stage, problem);
 }
 
 static void
@@ -269,13 +290,12 @@ on_clipboard (GObject *source, GAsyncResult *result, gpointer data)
       sw_stage_tell (self->stage, _ ("There is no text on the clipboard."));
       return;
     }
-  points = sw_points_from_text (text, sw_stage_style (self->stage), self->kind->list,
-                                &problem);
+  points =
+      sw_points_from_text (text, sw_stage_style (self->stage), list_of (self), &problem);
   if (points == NULL)
     sw_stage_tell (self->stage, problem);
   else
-    sw_stage_edit (self->stage, set_points, &(Pasted){ self->kind->list, points },
-                   _ ("Paste Points"), NULL);
+    paste (self, points);
 }
 
 static void
@@ -325,20 +345,19 @@ static void
 add_head (SwPointTable *self)
 {
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
-  GtkWidget *title =
-      gtk_label_new (self->kind->list == SW_POINTS_SECTION ? _ ("Section Points")
-                                                           : _ ("Outline Points"));
-  GtkWidget *paste = gtk_button_new_with_label (_ ("Paste"));
+  GtkWidget *title = gtk_label_new (NULL);
+  GtkWidget *button = gtk_button_new_with_label (_ ("Paste"));
 
+  self->title = GTK_LABEL (title);
   gtk_widget_add_css_class (title, "heading");
   gtk_widget_set_hexpand (title, TRUE);
   gtk_label_set_xalign (GTK_LABEL (title), 0.0f);
-  gtk_widget_add_css_class (paste, "flat");
+  gtk_widget_add_css_class (button, "flat");
   gtk_widget_set_tooltip_text (
-      paste, _ ("Replace all points by rows of two numbers from the clipboard"));
-  g_signal_connect_swapped (paste, "clicked", G_CALLBACK (on_paste), self);
+      button, _ ("Replace all points by rows of two numbers from the clipboard"));
+  g_signal_connect_swapped (button, "clicked", G_CALLBACK (on_paste), self);
   gtk_box_append (GTK_BOX (line), title);
-  gtk_box_append (GTK_BOX (line), paste);
+  gtk_box_append (GTK_BOX (line), button);
   gtk_box_append (GTK_BOX (self->box), line);
 }
 
@@ -388,7 +407,7 @@ sw_point_table_new (SwStage *stage, const SwCanvasKind *kind)
   add_column_head (self, COLUMN_X, _ (kind->x_label));
   add_column_head (self, COLUMN_Y, _ (kind->y_label));
   gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->grid));
-  if (kind->list == SW_POINTS_SECTION)
+  if (kind->y_up)
     add_breaks (self);
   g_signal_connect_object (stage, "changed", G_CALLBACK (refresh), self,
                            G_CONNECT_SWAPPED);

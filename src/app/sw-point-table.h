@@ -7,8 +7,8 @@
 #include "sw-stage.h"
 
 /**
- * SwPointTable: the points of section or outline as numbers, the exact way to
- * edit them and the way without a pointer. Pasting rows of two numbers from a
+ * SwPointTable: the points of what the stage shows, of the section or on plan, as
+ * numbers: the exact way to edit them and the way without a pointer. Pasting rows of two numbers from a
  * spreadsheet replaces all points.
  */
 #define SW_TYPE_POINT_TABLE (sw_point_table_get_type ())

@@ -1,13 +1,16 @@
 /* SPDX-License-Identifier: MIT */
 #include "sw-stage.h"
 
+#include "point-words.h"
+
 struct _SwStage
 {
   GObject parent_instance;
   SwDocument *document;
   const SwStock *stock;
   guint face;
-  SwPointList list;
+  SwPointList lists[2]; /* looked at on plan, in the section */
+  SwPointList list;     /* of the point selected */
   int selected;
   char *marked;
   gboolean pointed, along_known;
@@ -53,12 +56,21 @@ sw_stage_class_init (SwStageClass *klass)
 }
 
 static void
-sw_stage_init (SwStage *stage)
+forget_lists (SwStage *stage)
 {
+  stage->lists[FALSE] = SW_POINTS_OUTLINE;
+  stage->lists[TRUE] = SW_POINTS_SECTION;
+  stage->list = SW_POINTS_SECTION;
   stage->selected = -1;
 }
 
-/* Undo may take away the face shown or the point selected. */
+static void
+sw_stage_init (SwStage *stage)
+{
+  forget_lists (stage);
+}
+
+/* Undo may take away the face shown, the list or the point selected. */
 static void
 on_document_changed (SwStage *stage)
 {
@@ -66,8 +78,12 @@ on_document_changed (SwStage *stage)
 
   if (stage->face >= count)
     stage->face = count - 1;
-  if (stage->selected >= (int) sw_points_count (sw_stage_face (stage), stage->list))
-    sw_stage_select (stage, stage->list, -1);
+  for (guint i = 0; i < G_N_ELEMENTS (stage->lists); i++)
+    if (!sw_points_exist (sw_stage_face (stage), stage->lists[i]))
+      stage->lists[i] = i ? SW_POINTS_SECTION : SW_POINTS_OUTLINE;
+  if (!sw_points_exist (sw_stage_face (stage), stage->list)
+      || stage->selected >= (int) sw_points_count (sw_stage_face (stage), stage->list))
+    sw_stage_select (stage, stage->lists[stage->list.kind == SW_LIST_SECTION], -1);
   g_signal_emit (stage, signals[CHANGED], 0);
 }
 
@@ -131,18 +147,42 @@ sw_stage_show_face (SwStage *stage, guint index)
   if (index == stage->face || index >= sw_stage_job (stage)->faces->len)
     return;
   stage->face = index;
-  stage->selected = -1;
+  forget_lists (stage);
   sw_stage_mark (stage, NULL);
+  g_signal_emit (stage, signals[CHANGED], 0);
+}
+
+SwPointList
+sw_stage_list (SwStage *stage, gboolean in_section)
+{
+  return stage->lists[in_section ? 1 : 0];
+}
+
+void
+sw_stage_show_list (SwStage *stage, SwPointList list)
+{
+  gboolean in_section = list.kind == SW_LIST_SECTION;
+
+  g_return_if_fail (sw_points_exist (sw_stage_face (stage), list));
+  if (sw_points_same (list, stage->lists[in_section]))
+    return;
+  stage->lists[in_section] = list;
+  sw_document_close_step (stage->document);
   g_signal_emit (stage, signals[CHANGED], 0);
 }
 
 void
 sw_stage_select (SwStage *stage, SwPointList list, int index)
 {
-  if (index == stage->selected && list == stage->list)
+  g_autofree char *object = sw_points_object (sw_stage_face (stage), list);
+
+  if (index == stage->selected && sw_points_same (list, stage->list))
     return;
   stage->list = list;
   stage->selected = index;
+  sw_stage_show_list (stage, list);
+  if (object != NULL)
+    sw_stage_mark (stage, object);
   sw_document_close_step (stage->document);
   g_signal_emit (stage, signals[SELECTED], 0);
 }
@@ -150,7 +190,7 @@ sw_stage_select (SwStage *stage, SwPointList list, int index)
 int
 sw_stage_selected (SwStage *stage, SwPointList list)
 {
-  return list == stage->list ? stage->selected : -1;
+  return sw_points_same (list, stage->list) ? stage->selected : -1;
 }
 
 void

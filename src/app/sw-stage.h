@@ -11,7 +11,7 @@
  * its faces is shown, which point is selected, which object is marked, and
  * where on the face the pointer is. Signals, all without arguments:
  *
- * "changed": the job shown, its result or the face is another
+ * "changed": the job shown, its result, the face or the list of points shown is another
  * "selected": another point is selected
  * "marked": another object is marked
  * "pointed": the pointer is elsewhere on the face, or left it
@@ -34,7 +34,16 @@ guint sw_stage_face_index (SwStage *stage);
 const SwFace *sw_stage_face (SwStage *stage);
 void sw_stage_show_face (SwStage *stage, guint index);
 
-/** @index: -1 for none */
+/**
+ * sw_stage_list:
+ *
+ * Returns: which section is looked at (@in_section), or which of outline, obstacles
+ *   and zones on plan; always one that the face has
+ */
+SwPointList sw_stage_list (SwStage *stage, gboolean in_section);
+void sw_stage_show_list (SwStage *stage, SwPointList list);
+
+/** Shows @list too, and marks an obstacle or zone. @index: -1 for no point; a shape is then chosen as a whole */
 void sw_stage_select (SwStage *stage, SwPointList list, int index);
 /** Returns: -1 when no point of @list is selected */
 int sw_stage_selected (SwStage *stage, SwPointList list);

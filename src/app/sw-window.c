@@ -213,19 +213,11 @@ on_pointed (SwWindow *self)
 static void
 on_selected (SwWindow *self)
 {
-  static const SwPointList lists[] = { SW_POINTS_SECTION, SW_POINTS_OUTLINE };
-
-  for (gsize i = 0; i < G_N_ELEMENTS (lists); i++)
-    {
-      int index = sw_stage_selected (self->stage, lists[i]);
-      const SwFace *face = sw_stage_face (self->stage);
-
-      if (index < 0 || (guint) index >= sw_points_count (face, lists[i]))
-        continue;
+  for (int in_section = 0; in_section <= 1; in_section++)
+    if (sw_stage_selected (self->stage, sw_stage_list (self->stage, in_section)) >= 0)
       sw_stage_tell (self->stage,
                      _ ("Arrows move the point · Enter types it · Insert adds · "
                         "Delete removes · Alt leaves the grid"));
-    }
 }
 
 /* "A/run/7": what it is, in words. */
