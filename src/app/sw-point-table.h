@@ -8,8 +8,8 @@
 
 /**
  * SwPointTable: the points of what the stage shows, of the section or on plan, as
- * numbers: the exact way to edit them and the way without a pointer. Pasting rows of two numbers from a
- * spreadsheet replaces all points.
+ * numbers: the exact way to edit them and the way without a pointer. Pasting rows
+ * of two numbers from a spreadsheet replaces all points.
  */
 #define SW_TYPE_POINT_TABLE (sw_point_table_get_type ())
 G_DECLARE_FINAL_TYPE (SwPointTable, sw_point_table, SW, POINT_TABLE, GtkWidget)
