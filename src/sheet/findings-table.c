@@ -175,23 +175,30 @@ basis_of (const SwSheet *sheet, const SwFinding *finding)
                               "failure", finding->failure, NULL);
 }
 
+/* Title, what it says of its places, and what it rests on. */
+static const char *
+words_of (const SwSheet *sheet, const SwFinding *finding)
+{
+  g_autoptr (GPtrArray) alikes = alikes_of (sheet, finding->code);
+  g_autofree char *title = sw_report_finding_title (finding, sheet->texts);
+
+  return sw_sheet_format (sheet, "*%s.* %s %s", sw_sheet_plain (sheet, title),
+                          text_of (sheet, alikes), basis_of (sheet, finding));
+}
+
 static void
 add_row (const SwSheet *sheet, SwTable *table, const SwFinding *finding)
 {
-  g_autoptr (GPtrArray) alikes = alikes_of (sheet, finding->code);
   const SwSheetEntry *entry = entry_of (sheet, finding);
   const char *severity =
       sw_sheet_get (sheet, sw_sheet_format (sheet, "severity.%s",
                                             sw_severity_code (finding->severity)));
-  g_autofree char *title = sw_report_finding_title (finding, sheet->texts);
 
-  sw_table_row (table, sw_sheet_format (sheet, "*%s*", severity),
-                sw_sheet_format (sheet, "*%s.* %s %s", sw_sheet_plain (sheet, title),
-                                 text_of (sheet, alikes), basis_of (sheet, finding)),
-                entry != NULL
-                    ? sw_sheet_format (sheet, "%u", sw_sheet_entry_page (sheet, entry))
+  sw_table_row (
+      table, sw_sheet_format (sheet, "*%s*", severity), words_of (sheet, finding),
+      entry != NULL ? sw_sheet_format (sheet, "%u", sw_sheet_entry_page (sheet, entry))
                     : "",
-                NULL);
+      NULL);
   if (entry != NULL)
     sw_table_link (table, entry->title);
 }
@@ -206,6 +213,25 @@ is_repeated (const GPtrArray *findings, guint index)
     if (g_str_equal (((const SwFinding *) findings->pdata[i])->code, finding->code))
       return TRUE;
   return FALSE;
+}
+
+gboolean
+sw_sheet_findings_about (const SwSheet *sheet, SwFlow *flow, const char *code)
+{
+  const GPtrArray *findings = sheet->result->findings;
+  gboolean any = FALSE;
+
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const SwFinding *finding = g_ptr_array_index (findings, i);
+
+      if (!g_str_has_prefix (finding->code, code) || is_repeated (findings, i))
+        continue;
+      any = TRUE;
+      sw_flow_space (flow, 1.2);
+      sw_flow_item (flow, SW_STYLE_BODY, "–", words_of (sheet, finding));
+    }
+  return any;
 }
 
 void

@@ -325,6 +325,7 @@ sw_page_glance (SwSheet *sheet)
   add_contents (sheet, flow);
   add_notes (sheet, flow);
   add_basis (sheet, flow);
+  sw_sheet_before (sheet, flow);
   add_plans (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.glance.title"), flow);
 }

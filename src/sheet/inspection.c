@@ -2,7 +2,6 @@
 #include "tier-numbers.h"
 
 #define WRITE_ROW_MM 9.0
-#define RECORD_ROW_MM 7.5
 #define LOG_ROWS_LEAST 4
 #define LOG_ROWS_MOST 16
 
@@ -200,11 +199,13 @@ add_rule (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
   guint rows;
   gboolean any_rain = sheet->practice->values[SW_PRACTICE_INSPECT_RAIN_M].value <= 0.0;
   const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.date"), SW_CELL_TEXT, 22.0 },
-    { sw_sheet_get (sheet, "pack.column.rain"), SW_CELL_TEXT, 28.0 },
+    { sw_sheet_get (sheet, "pack.column.date-why"), SW_CELL_TEXT, 26.0 },
+    { sw_sheet_get (sheet, "pack.column.rain"), SW_CELL_TEXT, 19.0 },
+    { sw_sheet_get (sheet, "pack.column.place"), SW_CELL_TEXT, 28.0 },
     { sw_sheet_get (sheet, "pack.column.seen"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.done"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.by"), SW_CELL_TEXT, 26.0 },
+    { sw_sheet_get (sheet, "pack.column.photo"), SW_CELL_TEXT, 13.0 },
+    { sw_sheet_get (sheet, "pack.column.mend-by"), SW_CELL_TEXT, 24.0 },
+    { sw_sheet_get (sheet, "pack.column.done"), SW_CELL_TEXT, 25.0 },
   };
   SwTable *table =
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
@@ -223,72 +224,10 @@ add_rule (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
   sw_table_set_ruled (table);
   sw_table_set_row_mm (table, WRITE_ROW_MM);
   rows = sw_sheet_rows_that_fit (sheet, flow, WRITE_ROW_MM);
-  for (guint i = 0; i < CLAMP (rows, LOG_ROWS_LEAST, LOG_ROWS_MOST); i++)
-    sw_table_row (table, "", "", "", "", "", NULL);
-  sw_flow_table (flow, table);
-}
-
-static void
-add_sign_off (const SwSheet *sheet, SwFlow *flow)
-{
-  static const char *const roles[] = { "crew-lead", "supervisor", "inspector" };
-  const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.role"), SW_CELL_TEXT, 30.0 },
-    { sw_sheet_get (sheet, "pack.column.name"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.signature"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.date"), SW_CELL_TEXT, 24.0 },
-    { sw_sheet_get (sheet, "pack.column.open-items"), SW_CELL_TEXT, 0.0 },
-  };
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
-
-  sw_table_set_ruled (table);
-  sw_table_set_whole (table);
-  sw_table_set_row_mm (table, 1.3 * WRITE_ROW_MM);
-  for (guint i = 0; i < G_N_ELEMENTS (roles); i++)
-    sw_table_row (table,
-                  sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.role.%s", roles[i])),
-                  "", "", "", "", NULL);
-  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.sign-off.title"));
-  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_get (sheet, "pack.sign-off.how"));
-  sw_flow_tie (flow);
-  sw_flow_space (flow, 1.5);
-  sw_flow_table (flow, table);
-}
-
-static void
-add_as_built (const SwSheet *sheet, SwFlow *flow)
-{
-  const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.run"), SW_CELL_NUMBER, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.planned"), SW_CELL_NUMBER, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.lot"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.laid"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.joints-placed"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.pins-used"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.changes"), SW_CELL_TEXT, 44.0 },
-  };
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
-
-  sw_table_set_ruled (table);
-  sw_table_set_row_mm (table, RECORD_ROW_MM);
-  for (guint f = 0; f < sheet->layout->n_faces; f++)
-    for (guint r = 0; r < sheet->layout->faces[f].n_runs; r++)
-      {
-        const SwRun *run = &sheet->layout->faces[f].runs[r];
-        const char *label = sw_sheet_keep (sheet, sw_run_label (run));
-
-        sw_table_row (
-            table,
-            sw_sheet_format (sheet, "%s-%s", sheet->layout->faces[f].face->id, label),
-            sw_sheet_quantity (sheet, run->cut_m, SW_UNIT_M), "", "", "", "", "", NULL);
-      }
-  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_get (sheet, "pack.as-built.how"));
-  sw_flow_tie (flow);
-  sw_flow_space (flow, 1.5);
+  if (rows < LOG_ROWS_LEAST)
+    rows = LOG_ROWS_MOST; /* a page of their own */
+  for (guint i = 0; i < MIN (rows, LOG_ROWS_MOST); i++)
+    sw_table_row (table, "", "", "", "", "", "", "", NULL);
   sw_flow_table (flow, table);
 }
 
@@ -301,10 +240,7 @@ sw_page_inspection (SwSheet *sheet)
   add_hold_points (sheet, flow, places);
   add_checks (sheet, flow);
   add_measurements (sheet, flow);
-  add_sign_off (sheet, flow);
+  sw_sheet_due_dates (sheet, flow);
   add_rule (sheet, flow, places);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.inspection.title"), flow);
-  flow = sw_sheet_flow (sheet);
-  add_as_built (sheet, flow);
-  sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.as-built.title"), flow);
 }

@@ -80,6 +80,27 @@ sw_sheet_emergency (const SwSheet *sheet, SwFlow *flow, double least_mm)
   sw_flow_box_tall (flow, SW_ROLE_FRAME, inner, least_mm);
 }
 
+/* What a pack cannot know and a crew must. */
+void
+sw_sheet_before (const SwSheet *sheet, SwFlow *flow)
+{
+  static const char *const lines[] = { "contract",  "drawings", "coordinates",
+                                       "alternate", "hours",    "weather" };
+  double width_mm = sw_flow_share_mm (flow, COLUMN_GAP_MM, 2);
+  SwFlow *columns[] = { sw_flow_new (&sheet->pen, width_mm),
+                        sw_flow_new (&sheet->pen, width_mm) };
+
+  for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
+    sw_flow_write_in (
+        columns[i % 2],
+        sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.before.%s", lines[i])));
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.before.title"));
+  sw_flow_row (flow, COLUMN_GAP_MM, columns, 2);
+  sw_flow_space (flow, 2.0);
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_get (sheet, "pack.before.superseded"));
+}
+
 void
 sw_sheet_job_card (const SwSheet *sheet, SwFlow *flow)
 {

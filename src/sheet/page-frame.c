@@ -143,6 +143,12 @@ sw_sheet_entry (const SwSheet *sheet, SwPart part)
   return NULL;
 }
 
+gboolean
+sw_sheet_has_page (const SwSheet *sheet, const char *title)
+{
+  return g_ptr_array_find_with_equal_func (sheet->titles, title, g_str_equal, NULL);
+}
+
 guint
 sw_sheet_entry_page (const SwSheet *sheet, const SwSheetEntry *entry)
 {

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "report-words.h"
 #include <math.h>
-#include <slopewright/judge/choice.h>
 
 #define COLUMNS (1 + SW_CHOICE_COUNT)
 #define GAP 2
@@ -18,9 +17,9 @@ has_words (SwChoiceAspect aspect, const SwChoiceTest *test, const SwTexts *texts
   return sw_report_quantity (test->has, test->unit, style);
 }
 
-static char *
-cell_words (SwChoiceAspect aspect, const SwChoiceTest *test, const SwTexts *texts,
-            SwNumberStyle style)
+char *
+sw_report_choice_cell (SwChoiceAspect aspect, const SwChoiceTest *test,
+                       const SwTexts *texts, SwNumberStyle style)
 {
   static const char *const ids[] = { "choice.not-asked", "choice.meets", "choice.fails" };
   g_autofree char *has = has_words (aspect, test, texts, style);
@@ -28,9 +27,9 @@ cell_words (SwChoiceAspect aspect, const SwChoiceTest *test, const SwTexts *text
   return sw_texts_fill (texts, ids[test->answer], "has", has, NULL);
 }
 
-static char *
-need_words (SwChoiceAspect aspect, const SwChoiceTest *test, const SwTexts *texts,
-            SwNumberStyle style)
+char *
+sw_report_choice_need (SwChoiceAspect aspect, const SwChoiceTest *test,
+                       const SwTexts *texts, SwNumberStyle style)
 {
   if (test->answer == SW_CHOICE_NOT_ASKED)
     return g_strdup (sw_texts_get (texts, "choice.open"));
@@ -58,8 +57,8 @@ add_needs (GPtrArray *cells, const SwChoice *choice, const SwTexts *texts,
 {
   g_ptr_array_add (cells, g_strdup (sw_texts_get (texts, "choice.needed")));
   for (int i = 0; i < SW_CHOICE_COUNT; i++)
-    g_ptr_array_add (cells,
-                     need_words ((SwChoiceAspect) i, &choice->tests[i], texts, style));
+    g_ptr_array_add (cells, sw_report_choice_need ((SwChoiceAspect) i, &choice->tests[i],
+                                                   texts, style));
 }
 
 static void
@@ -72,8 +71,8 @@ add_type (GPtrArray *cells, const SwChoice *choice, const SwTexts *texts,
                               ? sw_texts_fill (texts, "choice.chosen", "type", name, NULL)
                               : g_strdup (name));
   for (int i = 0; i < SW_CHOICE_COUNT; i++)
-    g_ptr_array_add (cells,
-                     cell_words ((SwChoiceAspect) i, &choice->tests[i], texts, style));
+    g_ptr_array_add (cells, sw_report_choice_cell ((SwChoiceAspect) i, &choice->tests[i],
+                                                   texts, style));
 }
 
 static glong

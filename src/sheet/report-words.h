@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
+#include <slopewright/judge/choice.h>
 #include <slopewright/sheet/report.h>
 
 /* Words that reports and pages share. All (transfer full). */
@@ -20,6 +21,12 @@ char *sw_report_calculator (double value, SwUnit unit, SwNumberStyle style);
 /** As sw_report_finding_text(), for places that are told together. */
 char *sw_report_finding_text_at (const SwFinding *finding, const char *place,
                                  const SwTexts *texts, SwNumberStyle style);
+/** "meets: 2:1": what a blanket type has, and whether it is enough. */
+char *sw_report_choice_cell (SwChoiceAspect aspect, const SwChoiceTest *test,
+                             const SwTexts *texts, SwNumberStyle style);
+/** What the job asks for. */
+char *sw_report_choice_need (SwChoiceAspect aspect, const SwChoiceTest *test,
+                             const SwTexts *texts, SwNumberStyle style);
 /** Name of an input: "side lap". */
 char *sw_report_input_words (const SwInput *input, const SwTexts *texts);
 /** "Illinois Urban Manual 830 (read in the agency's text)". */

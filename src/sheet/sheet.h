@@ -15,6 +15,7 @@ typedef enum
   SW_PART_MATERIALS,
   SW_PART_SAFETY,
   SW_PART_INSPECTION,
+  SW_PART_AS_BUILT,
   SW_PART_JUDGEMENT,
   SW_PART_HAND_CHECK,
   SW_PART_WORKINGS,
@@ -105,6 +106,9 @@ const SwSheetEntry *sw_sheet_entry (const SwSheet *sheet, SwPart part);
 /** Number of its page, from 1, as printed. */
 guint sw_sheet_entry_page (const SwSheet *sheet, const SwSheetEntry *entry);
 
+/** Whether a page with that title has been added: links lead nowhere else. */
+gboolean sw_sheet_has_page (const SwSheet *sheet, const char *title);
+
 /** Set a flow on as many pages as it takes; takes it. */
 void sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow);
 /** One page turned on its side with this figure as its body; takes it. */
@@ -125,6 +129,9 @@ void sw_page_steps (SwSheet *sheet);
 void sw_page_materials (SwSheet *sheet);
 void sw_page_safety (SwSheet *sheet);
 void sw_page_inspection (SwSheet *sheet);
+void sw_page_as_built (SwSheet *sheet);
+void sw_page_judgement (SwSheet *sheet);
+void sw_page_hand_check (SwSheet *sheet);
 void sw_page_workings (SwSheet *sheet);
 
 /** What stands on the face and has to be cut round; nothing where nothing does. */
@@ -145,9 +152,15 @@ double sw_sheet_drawing_mm (const SwSheet *sheet,
 
 /** All findings, each code once with its places and the page where it is read. */
 void sw_sheet_findings (const SwSheet *sheet, SwFlow *flow);
+/** As items: the findings whose code begins so. Returns: whether there are any. */
+gboolean sw_sheet_findings_about (const SwSheet *sheet, SwFlow *flow, const char *code);
+/** When inspections and repairs are due, by the install date. */
+void sw_sheet_due_dates (const SwSheet *sheet, SwFlow *flow);
 /** Program, input, what the user changed, and every preset with its source. */
 void sw_sheet_presets (const SwSheet *sheet, SwFlow *flow);
 /** The job card with the emergency box beside it. */
 void sw_sheet_job_card (const SwSheet *sheet, SwFlow *flow);
+/** Lines for what the job file does not hold: drawings, hours, limits. */
+void sw_sheet_before (const SwSheet *sheet, SwFlow *flow);
 /** The box with whom to call and where to meet; on several pages. */
 void sw_sheet_emergency (const SwSheet *sheet, SwFlow *flow, double least_mm);

@@ -8,8 +8,11 @@
 #define MARGIN_MM 15.0
 #define BINDER_MM 20.0
 
-static const char *const examples[] = { "pinfold-cutting", "sallow-bank",
-                                        "sandlark-bluff-road", "cornice-ramp-nose" };
+static const char *const examples[] = {
+  "pinfold-cutting", "sallow-bank",  "sandlark-bluff-road",    "cornice-ramp-nose",
+  "quernby-heap",    "halter-brook", "brackenholt-spur",       "ostermill-pond",
+  "veldmoor-cell",   "kelpie-lane",  "corvendale-interchange", "old-weir-terrace",
+};
 
 /* Nothing in the margins, and no text on another. */
 static void
@@ -30,12 +33,69 @@ assert_pages_tidy (const Example *example, const GPtrArray *pages, const char *w
     }
 }
 
+/* A link is where its row is: within the frame. */
+static void
+assert_links_on_page (const GPtrArray *pages, const char *what)
+{
+  for (guint i = 0; i < pages->len; i++)
+    {
+      const SwFigure *page = g_ptr_array_index (pages, i);
+
+      for (guint k = 0; k < page->items->len; k++)
+        {
+          const SwItem *item = &g_array_index (page->items, SwItem, k);
+          const SwPaperPoint *points = sw_figure_item_points (page, item);
+
+          if (item->kind != SW_ITEM_LINK)
+            continue;
+          if (points[0].x_mm < MARGIN_MM || points[1].x_mm > page->width_mm - MARGIN_MM
+              || points[1].y_mm > page->height_mm - MARGIN_MM)
+            g_error ("%s, page %u: a link beyond the frame", what, i + 1);
+        }
+    }
+}
+
+/* Whether a page has that title. */
+static gboolean
+has_title (const GPtrArray *pages, const char *title)
+{
+  for (guint i = 0; i < pages->len; i++)
+    if (g_strcmp0 (((const SwFigure *) pages->pdata[i])->title, title) == 0)
+      return TRUE;
+  return FALSE;
+}
+
+/* Every link leads to a page of this pack; returns how many there are. */
+static guint
+count_links (const GPtrArray *pages)
+{
+  guint count = 0;
+
+  for (guint i = 0; i < pages->len; i++)
+    {
+      const SwFigure *page = g_ptr_array_index (pages, i);
+
+      for (guint k = 0; k < page->items->len; k++)
+        {
+          const SwItem *item = &g_array_index (page->items, SwItem, k);
+
+          if (item->kind != SW_ITEM_LINK)
+            continue;
+          count++;
+          if (!has_title (pages, item->text))
+            g_error ("page %u has a link to %s, which is no page", i + 1, item->text);
+        }
+    }
+  return count;
+}
+
 /* A text that is missing prints its id, a place without a number its braces. */
 static void
 assert_no_gaps (const char *words)
 {
   g_autoptr (GRegex) gap = g_regex_new (
-      "\\b(pack|report|evidence|practice|finding|working|site|answer|error-source)"
+      "\\b(pack|report|evidence|practice|finding|working|site|answer|error-source|check"
+      "|choice|due)"
       "\\.[a-z]|\\{",
       0, 0, NULL);
   g_autoptr (GMatchInfo) match = NULL;
@@ -60,6 +120,8 @@ assert_all_papers_tidy (Example *example, const char *name)
           g_strdup_printf ("%s on %s", name, sw_paper_code ((SwPaper) paper));
 
       assert_pages_tidy (example, pages, what);
+      assert_links_on_page (pages, what);
+      g_assert_cmpuint (count_links (pages), >, 0);
       assert_no_gaps (words);
     }
 }
@@ -293,6 +355,25 @@ test_numbers_of_the_banks (void)
 }
 
 static guint
+count_of (const char *words, const char *part)
+{
+  guint count = 0;
+
+  for (const char *c = words; (c = strstr (c, part)) != NULL; c++)
+    count++;
+  return count;
+}
+
+static const SwFigure *
+page_titled (const GPtrArray *pages, const char *title)
+{
+  for (guint i = 0; i < pages->len; i++)
+    if (g_strcmp0 (((const SwFigure *) pages->pdata[i])->title, title) == 0)
+      return g_ptr_array_index (pages, i);
+  g_error ("the pack has no page %s", title);
+}
+
+static guint
 count_pages_that_say (const GPtrArray *pages, const char *start)
 {
   guint count = 0;
@@ -381,6 +462,104 @@ test_contents (void)
       if (strstr (words, entry) == NULL)
         g_error ("the list of contents has no %s on page %u", title, i + 1);
     }
+}
+
+/* Three tiers-worth of one doubt are one entry that names its places. */
+static void
+test_findings_told_once (void)
+{
+  g_autoptr (Example) example = example_new ("corvendale-interchange");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = pack_words (pages);
+  guint footings = 0;
+
+  for (guint i = 0; i < example->result->findings->len; i++)
+    footings += g_str_has_prefix (
+        ((const SwFinding *) example->result->findings->pdata[i])->code, "footing");
+  g_assert_cmpuint (footings, ==, 3);
+  g_assert_cmpuint (count_of (words, "Footing."), ==, 1);
+}
+
+/* By hand, examples/pinfold-cutting.expected.md: 13.42 m, 21 runs, 14.77 m, 21 rolls;
+ * 48.00 / 0.30 = 160 gaps, 161 pins. */
+static void
+test_hand_check (void)
+{
+  static const char *const lines[] = { "13.42\xc2\xa0m", "21", "14.77\xc2\xa0m", "161" };
+  g_autoptr (Example) example = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  const SwFigure *page = page_titled (pages, "Check this pack by hand");
+  g_autofree char *words = page_words (page);
+
+  for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
+    if (!says (words, lines[i]))
+      g_error ("the hand check does not say %s", lines[i]);
+}
+
+static double
+height_of (const SwFigure *page, const char *text)
+{
+  for (guint i = 0; i < page->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (page->items, SwItem, i);
+
+      if (item->kind == SW_ITEM_TEXT && g_str_equal (item->text, text))
+        return sw_figure_item_points (page, item)->y_mm;
+    }
+  g_error ("the page has no text %s", text);
+}
+
+/* The ruler on paper: 40 and 140 are 100 mm apart, 1 and 3 inches 50.8 mm, on any paper. */
+static void
+test_stick_is_full_size (void)
+{
+  g_autoptr (Example) example = example_new ("pinfold-cutting");
+
+  for (int paper = 0; paper < SW_PAPER_COUNT; paper++)
+    {
+      g_autoptr (GPtrArray) metric = NULL;
+      g_autoptr (GPtrArray) us = NULL;
+      const SwFigure *page;
+
+      example->draw.style.units = SW_UNITS_METRIC;
+      metric = example_pack (example, (SwPaper) paper);
+      page = page_titled (metric, "Check this pack by hand");
+      g_assert_cmpfloat_with_epsilon (height_of (page, "140") - height_of (page, "40"),
+                                      100.0, 1e-6);
+      example->draw.style.units = SW_UNITS_US;
+      us = example_pack (example, (SwPaper) paper);
+      page = page_titled (us, "Check this pack by hand");
+      g_assert_cmpfloat_with_epsilon (height_of (page, "3") - height_of (page, "1"), 50.8,
+                                      1e-6);
+    }
+}
+
+/* Installed 2026-10-05, inspected every 7 days, mended within 4: by the calendar. */
+static void
+test_dates (void)
+{
+  g_autoptr (Example) example = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = pack_words (pages);
+
+  g_assert_nonnull (strstr (words, "\n1\n2026-10-12\n2026-10-16\n"));
+}
+
+/* The ditch job replaces two values, and says why. */
+static void
+test_overrides_are_listed (void)
+{
+  g_autoptr (Example) changed = example_new ("kelpie-lane");
+  g_autoptr (Example) plain = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) changed_pages = example_pack (changed, SW_PAPER_A4);
+  g_autoptr (GPtrArray) plain_pages = example_pack (plain, SW_PAPER_A4);
+  g_autofree char *changed_words = pack_words (changed_pages);
+  g_autofree char *plain_words = pack_words (plain_pages);
+
+  g_assert_cmpuint (changed->job->n_overrides, ==, 2);
+  g_assert_nonnull (strstr (changed_words, "\nReason given\n"));
+  g_assert_null (strstr (plain_words, "\nReason given\n"));
+  g_assert_nonnull (strstr (plain_words, "the practice’s own"));
 }
 
 /* Nothing here may be taken for a verdict; the page's name is the one exception. */
@@ -485,6 +664,11 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/pack/stop-banner", test_stop_banner);
   g_test_add_func ("/sheet/pack/foot", test_foot);
   g_test_add_func ("/sheet/pack/contents", test_contents);
+  g_test_add_func ("/sheet/pack/findings-told-once", test_findings_told_once);
+  g_test_add_func ("/sheet/pack/hand-check", test_hand_check);
+  g_test_add_func ("/sheet/pack/stick-is-full-size", test_stick_is_full_size);
+  g_test_add_func ("/sheet/pack/dates", test_dates);
+  g_test_add_func ("/sheet/pack/overrides-are-listed", test_overrides_are_listed);
   g_test_add_func ("/sheet/pack/no-verdict", test_no_verdict);
   g_test_add_func ("/sheet/pack/every-glyph-is-in-the-font",
                    test_every_glyph_is_in_the_font);
