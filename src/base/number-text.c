@@ -264,6 +264,33 @@ sw_quantity_per_si (SwUnit unit, SwUnitSystem units)
   return display_of (unit, units)->per_si;
 }
 
+/* Of a mark: less than a tape shows, more than the error of a sum of doubles. */
+#define MARK_SLACK 1e-6
+/* Below half an inch there are hundredths, not marks. */
+#define FEWEST_MARKS 4.0
+
+double
+sw_limit_length_m (double length_m, SwUnit unit, SwLimit limit, SwUnitSystem units)
+{
+  double mark_m = SW_M_PER_IN / (unit == SW_UNIT_M ? 4.0 : 8.0);
+  double marks = length_m / mark_m;
+
+  if (limit == SW_LIMIT_NONE || units != SW_UNITS_US || !isfinite (length_m)
+      || fabs (length_m) >= LARGEST_TAPE_M || marks < FEWEST_MARKS)
+    return length_m;
+  return mark_m
+         * (limit == SW_LIMIT_LEAST ? ceil (marks - MARK_SLACK)
+                                    : floor (marks + MARK_SLACK));
+}
+
+char *
+sw_quantity_limit_text (double value, SwUnit unit, SwLimit limit, SwNumberStyle style)
+{
+  if (unit == SW_UNIT_SMALL_M || unit == SW_UNIT_M)
+    value = sw_limit_length_m (value, unit, limit, style.units);
+  return sw_quantity_text (value, unit, style);
+}
+
 const char *
 sw_quantity_unit (SwUnit unit, SwUnitSystem units)
 {

@@ -163,7 +163,7 @@ note (Cut *cut, const SwObstaclePlace *place)
   note_sizes (cut, place);
   sw_detail_callout (
       sheet, at (cut, second.x_m, second.y_m),
-      sw_detail_small_text (sheet, "drawing.detail.ring-pins", cut->every_m));
+      sw_detail_spacing_text (sheet, "drawing.detail.ring-pins", cut->every_m));
   sw_detail_callout (sheet, at (cut, right_m * 0.75, -cut->overlap_m * 0.9),
                      sw_detail_words (sheet, "drawing.detail.patch"));
   sw_drawing_note (&sheet->drawing, SW_LABEL_USEFUL, SW_ROLE_MUTED,

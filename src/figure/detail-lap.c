@@ -165,7 +165,7 @@ sw_detail_end_lap (const SwResult *result, guint face_index, double width_mm,
                        on_slant (slant, gap / 2.0, 2.5), 4.2,
                        sw_drawing_small (&sheet.drawing, gap_m));
   sw_detail_callout (&sheet, on_slant (slant, gap / 2.0, -7.0),
-                     sw_detail_small_text (&sheet, "drawing.detail.end-lap-pins",
-                                           values[SW_PRACTICE_END_LAP_PIN_M].value));
+                     sw_detail_spacing_text (&sheet, "drawing.detail.end-lap-pins",
+                                             values[SW_PRACTICE_END_LAP_PIN_M].value));
   return sw_detail_end (&sheet);
 }

@@ -158,7 +158,7 @@ note_field (Pattern *pattern)
     sw_detail_dimension (
         &pattern->sheet, (SwPaperPoint){ left.x_mm, at (pattern, 0.0, row_m).y_mm },
         (SwPaperPoint){ left.x_mm, at (pattern, 0.0, row_m + step_m).y_mm }, -5.0,
-        sw_drawing_small (drawing, step_m));
+        sw_drawing_spacing (drawing, step_m));
   if (isfinite (second_m))
     {
       double y = at (pattern, 0.0, pattern->box.y1_m).y_mm;
@@ -166,7 +166,7 @@ note_field (Pattern *pattern)
       sw_detail_dimension (&pattern->sheet,
                            (SwPaperPoint){ at (pattern, first_m, 0.0).x_mm, y },
                            (SwPaperPoint){ at (pattern, second_m, 0.0).x_mm, y }, -4.5,
-                           sw_drawing_small (drawing, second_m - first_m));
+                           sw_drawing_spacing (drawing, second_m - first_m));
     }
 }
 
@@ -183,13 +183,13 @@ note_rows (Pattern *pattern)
                          pattern->run->down_from_m - values[SW_PRACTICE_SET_BACK_M].value
                              - values[SW_PRACTICE_TRENCH_WIDTH_M].value);
   g_autofree char *trench =
-      sw_detail_small_text (&pattern->sheet, "drawing.detail.trench-pins",
-                            values[SW_PRACTICE_TRENCH_PIN_M].value);
+      sw_detail_spacing_text (&pattern->sheet, "drawing.detail.trench-pins",
+                              values[SW_PRACTICE_TRENCH_PIN_M].value);
 
   if (pattern->run->down_from_m + lap_m <= pattern->box.y1_m && pattern->tier->strips > 1)
     sw_detail_dimension (
         &pattern->sheet, right, below, 5.0,
-        sw_detail_small_text (&pattern->sheet, "drawing.detail.along-lap", lap_m));
+        sw_detail_spacing_text (&pattern->sheet, "drawing.detail.along-lap", lap_m));
   sw_drawing_note (drawing, SW_LABEL_MAIN, SW_ROLE_TEXT, drawing->figure->width_mm / 2.0,
                    top.y_mm - 3.0, 0.0, NULL, trench);
 }

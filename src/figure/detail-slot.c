@@ -103,8 +103,8 @@ note (SlotSheet *slot)
                      sw_detail_words (&slot->sheet, "drawing.detail.backfill"));
   sw_detail_callout (
       &slot->sheet, (SwPaperPoint){ slot->middle, hole.floor + 3.0 },
-      sw_detail_small_text (&slot->sheet, "drawing.detail.pins-every",
-                            sw_drawing_practice (drawing, SW_PRACTICE_SLOT_PIN_M)));
+      sw_detail_spacing_text (&slot->sheet, "drawing.detail.pins-every",
+                              sw_drawing_practice (drawing, SW_PRACTICE_SLOT_PIN_M)));
   sw_drawing_note (drawing, SW_LABEL_MAIN, SW_ROLE_TEXT, slot->middle,
                    drawing->figure->height_mm - 2.0, 0.0, NULL, words);
 }

@@ -39,10 +39,11 @@ begin (ToeSheet *toe, const SwResult *result, guint face, double width_mm,
 static void
 note_pins (ToeSheet *toe, SwPaperPoint at)
 {
-  sw_detail_callout (&toe->sheet, at,
-                     sw_detail_small_text (&toe->sheet, "drawing.detail.pins-every",
-                                           sw_drawing_practice (&toe->sheet.drawing,
-                                                                SW_PRACTICE_TOE_PIN_M)));
+  sw_detail_callout (
+      &toe->sheet, at,
+      sw_detail_spacing_text (
+          &toe->sheet, "drawing.detail.pins-every",
+          sw_drawing_practice (&toe->sheet.drawing, SW_PRACTICE_TOE_PIN_M)));
   sw_detail_callout (&toe->sheet,
                      (SwPaperPoint){ (toe->start.x_mm + toe->x) / 2.0,
                                      (toe->start.y_mm + toe->y) / 2.0 - OFF_MM },

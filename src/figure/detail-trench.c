@@ -160,7 +160,7 @@ sw_detail_key_trench (const SwResult *result, guint face, double width_mm,
       sw_detail_words (&key.sheet, "drawing.detail.backfill"));
   sw_detail_callout (
       &key.sheet, (SwPaperPoint){ middle, key.hole.floor + 3.0 },
-      sw_detail_small_text (
+      sw_detail_spacing_text (
           &key.sheet, "drawing.detail.pins-every",
           sw_drawing_practice (&key.sheet.drawing, SW_PRACTICE_TRENCH_PIN_M)));
   return sw_detail_end (&key.sheet);

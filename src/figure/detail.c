@@ -216,6 +216,14 @@ sw_detail_small_text (const SwDetailSheet *sheet, const char *id, double length_
 }
 
 char *
+sw_detail_spacing_text (const SwDetailSheet *sheet, const char *id, double length_m)
+{
+  g_autofree char *size = sw_drawing_spacing (&sheet->drawing, length_m);
+
+  return sw_texts_fill (sheet->drawing.draw->texts, id, "size", size, NULL);
+}
+
+char *
 sw_detail_words (const SwDetailSheet *sheet, const char *id)
 {
   return g_strdup (sw_drawing_text (&sheet->drawing, id));

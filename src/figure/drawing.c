@@ -128,9 +128,17 @@ sw_drawing_length (const SwDrawing *drawing, double length_m)
 }
 
 char *
+sw_drawing_spacing (const SwDrawing *drawing, double length_m)
+{
+  return sw_quantity_limit_text (length_m, SW_UNIT_SMALL_M, SW_LIMIT_MOST,
+                                 drawing->draw->style);
+}
+
+char *
 sw_drawing_small (const SwDrawing *drawing, double length_m)
 {
-  return sw_quantity_text (length_m, SW_UNIT_SMALL_M, drawing->draw->style);
+  return sw_quantity_limit_text (length_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST,
+                                 drawing->draw->style);
 }
 
 void

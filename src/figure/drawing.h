@@ -49,7 +49,9 @@ const char *sw_drawing_text (const SwDrawing *drawing, const char *id);
 
 /** (transfer full): "13.42 m", "150 mm". */
 char *sw_drawing_length (const SwDrawing *drawing, double length_m);
+/** A depth or lap in US units is rounded up to the tape's mark, a spacing down. */
 char *sw_drawing_small (const SwDrawing *drawing, double length_m);
+char *sw_drawing_spacing (const SwDrawing *drawing, double length_m);
 
 /** Handle of an editable point; only on screen. */
 void sw_drawing_handle (SwDrawing *drawing, SwPaperPoint at, const char *format, guint i);

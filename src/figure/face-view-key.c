@@ -10,8 +10,10 @@
 static char *
 range_text (double low_m, double high_m, const SwDraw *draw)
 {
-  g_autofree char *low = sw_quantity_text (low_m, SW_UNIT_SMALL_M, draw->style);
-  g_autofree char *high = sw_quantity_text (high_m, SW_UNIT_SMALL_M, draw->style);
+  g_autofree char *low =
+      sw_quantity_limit_text (low_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
+  g_autofree char *high =
+      sw_quantity_limit_text (high_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
 
   if (strcmp (low, high) == 0)
     return g_steal_pointer (&low);
@@ -48,10 +50,10 @@ static char *
 trench_text (const SwPractice *practice, const SwDraw *draw, const char *id,
              SwPracticeValue width, SwPracticeValue depth)
 {
-  g_autofree char *w =
-      sw_quantity_text (practice->values[width].value, SW_UNIT_SMALL_M, draw->style);
-  g_autofree char *d =
-      sw_quantity_text (practice->values[depth].value, SW_UNIT_SMALL_M, draw->style);
+  g_autofree char *w = sw_quantity_limit_text (
+      practice->values[width].value, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
+  g_autofree char *d = sw_quantity_limit_text (
+      practice->values[depth].value, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
 
   return sw_texts_fill (draw->texts, id, "width", w, "depth", d, NULL);
 }

@@ -278,10 +278,11 @@ sw_key_add_site (GArray *key, const SwResult *result, guint face_index,
     return;
   {
     const SwSourced *values = result->layout->practice->values;
-    g_autofree char *size = sw_quantity_text (values[SW_PRACTICE_COLLAR_M].value,
-                                              SW_UNIT_SMALL_M, draw->style);
-    g_autofree char *every = sw_quantity_text (values[SW_PRACTICE_RING_PIN_M].value,
-                                               SW_UNIT_SMALL_M, draw->style);
+    g_autofree char *size = sw_quantity_limit_text (
+        values[SW_PRACTICE_COLLAR_M].value, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
+    g_autofree char *every =
+        sw_quantity_limit_text (values[SW_PRACTICE_RING_PIN_M].value, SW_UNIT_SMALL_M,
+                                SW_LIMIT_MOST, draw->style);
 
     sw_key_add (key, SW_ROLE_COLLAR, SW_KEY_BOX,
                 sw_texts_fill (draw->texts, "drawing.key.collar", "size", size, "every",

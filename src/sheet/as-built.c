@@ -60,8 +60,7 @@ add_used_pins (const SwSheet *sheet, SwTable *table)
 
       used_row (sheet, table,
                 sw_sheet_fill (sheet, "pack.used.pins", "length",
-                               sw_sheet_quantity (sheet, length_m, SW_UNIT_SMALL_M),
-                               NULL),
+                               sw_sheet_limit (sheet, length_m, SW_LIMIT_LEAST), NULL),
                 sw_sheet_count (sheet, (double) order->count));
     }
 }

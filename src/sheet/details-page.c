@@ -55,12 +55,12 @@ see_working (const SwSheet *sheet, const char *name)
 
 static void
 as_laid_row (const SwSheet *sheet, SwTable *table, const char *code, double value,
-             const char *source)
+             SwLimit limit, const char *source)
 {
-  sw_table_row (
-      table, sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.as-laid.%s", code)),
-      sw_sheet_format (sheet, "*%s*", sw_sheet_quantity (sheet, value, SW_UNIT_SMALL_M)),
-      source, NULL);
+  sw_table_row (table,
+                sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.as-laid.%s", code)),
+                sw_sheet_format (sheet, "*%s*", sw_sheet_limit (sheet, value, limit)),
+                source, NULL);
 }
 
 /* How far apart the field columns stand between two laps; 0 where there are not two,
@@ -95,16 +95,16 @@ add_as_laid (const SwSheet *sheet, SwTable *table, guint face, SwDetail detail)
   const char *id = layout->face->id;
 
   if (detail == SW_DETAIL_SIDE_LAP)
-    as_laid_row (sheet, table, "side-lap", layout->tiers[0].side_lap_m,
+    as_laid_row (sheet, table, "side-lap", layout->tiers[0].side_lap_m, SW_LIMIT_LEAST,
                  see_working (sheet, sw_sheet_format (sheet, "%s.1.side-lap", id)));
   if (detail == SW_DETAIL_PIN_PATTERN && columns_apart_m (layout) > 0.0)
-    as_laid_row (sheet, table, "across", columns_apart_m (layout),
+    as_laid_row (sheet, table, "across", columns_apart_m (layout), SW_LIMIT_MOST,
                  see_working (sheet, sw_sheet_format (sheet, "%s.pins.field", id)));
   if (detail == SW_DETAIL_PIN)
-    as_laid_row (sheet, table, "pin-need", layout->pin_need_m,
+    as_laid_row (sheet, table, "pin-need", layout->pin_need_m, SW_LIMIT_LEAST,
                  see_working (sheet, sw_sheet_format (sheet, "%s.pin-length", id)));
   if (detail == SW_DETAIL_PIN && layout->pin != NULL)
-    as_laid_row (sheet, table, "pin", layout->pin->length_m,
+    as_laid_row (sheet, table, "pin", layout->pin->length_m, SW_LIMIT_LEAST,
                  sw_sheet_plain (sheet, sw_sheet_keep (sheet, sw_report_source_words (
                                                                   layout->pin->source,
                                                                   layout->pin->evidence,

@@ -30,7 +30,7 @@ collect_pin_tiles (const SwSheet *sheet, Tile *tiles, guint most)
       tiles[i].number = sw_sheet_count (sheet, (double) order->order);
       tiles[i].label = sw_sheet_fill (
           sheet, order->boxes > 0 ? "pack.tile.pins-boxed" : "pack.tile.pins", "length",
-          sw_sheet_quantity (sheet, length_m, SW_UNIT_SMALL_M), "boxes",
+          sw_sheet_limit (sheet, length_m, SW_LIMIT_LEAST), "boxes",
           sw_sheet_count (sheet, order->boxes), "count",
           sw_sheet_count (sheet, (double) order->count), NULL);
     }

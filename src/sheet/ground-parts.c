@@ -136,7 +136,7 @@ const char *
 sw_sheet_pin_words (const SwSheet *sheet, const SwFaceLayout *face)
 {
   double longest_m = sw_sheet_longest_pin_m (face), shortest_m = longest_m;
-  const char *longest = sw_sheet_quantity (sheet, longest_m, SW_UNIT_SMALL_M);
+  const char *longest = sw_sheet_limit (sheet, longest_m, SW_LIMIT_LEAST);
 
   for (guint i = 0; i < face->n_pin_lengths; i++)
     {
@@ -148,6 +148,6 @@ sw_sheet_pin_words (const SwSheet *sheet, const SwFaceLayout *face)
   if (sw_ticks (shortest_m) == sw_ticks (longest_m))
     return longest;
   return sw_sheet_fill (sheet, "pack.zone.pins", "from",
-                        sw_sheet_quantity (sheet, shortest_m, SW_UNIT_SMALL_M), "to",
-                        longest, NULL);
+                        sw_sheet_limit (sheet, shortest_m, SW_LIMIT_LEAST), "to", longest,
+                        NULL);
 }

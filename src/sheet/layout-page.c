@@ -62,14 +62,14 @@ add_order (const SwSheet *sheet, SwFlow *flow, guint face_index)
       sw_flow_space (flow, 1.0);
       sw_flow_text (
           flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-          sw_sheet_fill (
-              sheet,
-              sw_tier_joints (face, t) > 0 ? "pack.layout.laps"
-                                           : "pack.layout.laps-whole",
-              "place", sw_sheet_place (sheet, face_index, t), "runs",
-              sw_sheet_count (sheet, tier->n_runs), "lap",
-              sw_sheet_quantity (sheet, tier->side_lap_m, SW_UNIT_SMALL_M), "end_lap",
-              sw_sheet_quantity (sheet, tier->end_lap_m, SW_UNIT_SMALL_M), NULL));
+          sw_sheet_fill (sheet,
+                         sw_tier_joints (face, t) > 0 ? "pack.layout.laps"
+                                                      : "pack.layout.laps-whole",
+                         "place", sw_sheet_place (sheet, face_index, t), "runs",
+                         sw_sheet_count (sheet, tier->n_runs), "lap",
+                         sw_sheet_limit (sheet, tier->side_lap_m, SW_LIMIT_LEAST),
+                         "end_lap",
+                         sw_sheet_limit (sheet, tier->end_lap_m, SW_LIMIT_LEAST), NULL));
     }
 }
 

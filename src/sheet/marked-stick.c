@@ -16,6 +16,7 @@
 typedef struct
 {
   const char *code;
+  SwLimit limit;
   double length_m;
 } Length;
 
@@ -40,17 +41,20 @@ lengths_of (const SwSheet *sheet)
   const SwSourced *values = sheet->practice->values;
   SwToeKind toe = sheet->practice->toe_kind;
   const Length all[] = {
-    { "side-lap", values[SW_PRACTICE_SIDE_LAP_M].value },
-    { "side-lap-laid", tier->side_lap_m },
-    { "end-lap", sheet->tally->joints > 0 ? tier->end_lap_m : 0.0 },
-    { "trench", values[SW_PRACTICE_TRENCH_DEPTH_M].value },
-    { "slot", tier->slots > 0 ? values[SW_PRACTICE_SLOT_DEPTH_M].value : 0.0 },
-    { "toe", toe == SW_TOE_TRENCH ? values[SW_PRACTICE_TOE_DEPTH_M].value : 0.0 },
-    { "fold", toe == SW_TOE_FOLD ? values[SW_PRACTICE_TOE_FOLD_M].value : 0.0 },
-    { "trench-pin", values[SW_PRACTICE_TRENCH_PIN_M].value },
-    { "lap-pin", values[SW_PRACTICE_SIDE_LAP_PIN_M].value },
-    { "down", tier->pin_down_m },
-    { "across", tier->pin_across_m },
+    { "side-lap", SW_LIMIT_LEAST, values[SW_PRACTICE_SIDE_LAP_M].value },
+    { "side-lap-laid", SW_LIMIT_LEAST, tier->side_lap_m },
+    { "end-lap", SW_LIMIT_LEAST, sheet->tally->joints > 0 ? tier->end_lap_m : 0.0 },
+    { "trench", SW_LIMIT_LEAST, values[SW_PRACTICE_TRENCH_DEPTH_M].value },
+    { "slot", SW_LIMIT_LEAST,
+      tier->slots > 0 ? values[SW_PRACTICE_SLOT_DEPTH_M].value : 0.0 },
+    { "toe", SW_LIMIT_LEAST,
+      toe == SW_TOE_TRENCH ? values[SW_PRACTICE_TOE_DEPTH_M].value : 0.0 },
+    { "fold", SW_LIMIT_LEAST,
+      toe == SW_TOE_FOLD ? values[SW_PRACTICE_TOE_FOLD_M].value : 0.0 },
+    { "trench-pin", SW_LIMIT_MOST, values[SW_PRACTICE_TRENCH_PIN_M].value },
+    { "lap-pin", SW_LIMIT_MOST, values[SW_PRACTICE_SIDE_LAP_PIN_M].value },
+    { "down", SW_LIMIT_MOST, tier->pin_down_m },
+    { "across", SW_LIMIT_MOST, tier->pin_across_m },
   };
   GArray *lengths = g_array_new (FALSE, FALSE, sizeof (Length));
 
@@ -89,11 +93,13 @@ mark_at (GArray *marks, double at_mm)
 static void
 add_length (const SwSheet *sheet, GArray *marks, const Length *length, double ruler_mm)
 {
-  int times = sw_count_up (length->length_m, ruler_mm / 1000.0);
-  Mark *mark = mark_at (marks, 1000.0 * length->length_m / times);
+  double length_m = sw_limit_length_m (length->length_m, SW_UNIT_SMALL_M, length->limit,
+                                       sheet->draw->style.units);
+  int times = sw_count_up (length_m, ruler_mm / 1000.0);
+  Mark *mark = mark_at (marks, 1000.0 * length_m / times);
   const char *what =
       sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.stick.%s", length->code));
-  const char *read = sw_sheet_quantity (sheet, length->length_m, SW_UNIT_SMALL_M);
+  const char *read = sw_sheet_limit (sheet, length->length_m, length->limit);
 
   g_string_append_printf (
       mark->words, "%s%s", mark->words->len > 0 ? "\n" : "",

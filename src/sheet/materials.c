@@ -41,13 +41,12 @@ static void
 add_pin_row (const SwSheet *sheet, SwTable *table, const SwPinOrder *order)
 {
   const SwPin *pin = order->pin;
-  const char *length = sw_sheet_quantity (
-      sheet, pin != NULL ? pin->length_m : order->need_m, SW_UNIT_SMALL_M);
+  const char *length =
+      sw_sheet_limit (sheet, pin != NULL ? pin->length_m : order->need_m, SW_LIMIT_LEAST);
   const char *spec =
       pin == NULL
           ? sw_sheet_fill (sheet, "pack.item.pin-none", "need",
-                           sw_sheet_quantity (sheet, order->need_m, SW_UNIT_SMALL_M),
-                           NULL)
+                           sw_sheet_limit (sheet, order->need_m, SW_LIMIT_LEAST), NULL)
       : pin->wire_m > 0.0
           ? sw_sheet_fill (sheet, "pack.item.pin-spec", "length", length, "crown",
                            sw_sheet_quantity (sheet, pin->crown_m, SW_UNIT_SMALL_M),

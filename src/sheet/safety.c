@@ -110,7 +110,7 @@ add_facts (const SwSheet *sheet, SwFlow *flow)
   fact_row (sheet, table, "trench",
             sw_sheet_fill (sheet, "pack.fact.trench.value", "depth",
                            sw_sheet_practice (sheet, SW_PRACTICE_TRENCH_DEPTH_M), "pin",
-                           sw_sheet_quantity (sheet, facts.pin_m, SW_UNIT_SMALL_M), NULL),
+                           sw_sheet_limit (sheet, facts.pin_m, SW_LIMIT_LEAST), NULL),
             sw_sheet_fill (
                 sheet, "pack.fact.trench", "ticket",
                 *ticket != '\0' ? ticket : sw_sheet_get (sheet, "pack.not-given"), NULL));

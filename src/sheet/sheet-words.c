@@ -78,6 +78,13 @@ sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding, const char *pl
 }
 
 const char *
+sw_sheet_limit (const SwSheet *sheet, double length_m, SwLimit limit)
+{
+  return sw_sheet_keep (sheet, sw_quantity_limit_text (length_m, SW_UNIT_SMALL_M, limit,
+                                                       sheet->draw->style));
+}
+
+const char *
 sw_sheet_number (const SwSheet *sheet, double value, SwUnit unit)
 {
   return sw_sheet_keep (sheet, sw_quantity_number (value, unit, sheet->draw->style));
@@ -96,7 +103,11 @@ sw_sheet_practice (const SwSheet *sheet, SwPracticeValue value)
 
   if (sw_practice_keys[value].or_zero && number <= 0.0)
     return sw_sheet_get (sheet, "pack.none");
-  return sw_sheet_quantity (sheet, number, sw_practice_keys[value].unit);
+  if (sw_practice_limit (value) == SW_LIMIT_NONE)
+    return sw_sheet_quantity (sheet, number, sw_practice_keys[value].unit);
+  return sw_sheet_keep (
+      sheet, sw_quantity_limit_text (number, sw_practice_keys[value].unit,
+                                     sw_practice_limit (value), sheet->draw->style));
 }
 
 const char *

@@ -65,6 +65,8 @@ const char *sw_sheet_keep (const SwSheet *sheet, char *taken);
 /** User text as markup. */
 const char *sw_sheet_plain (const SwSheet *sheet, const char *text);
 const char *sw_sheet_quantity (const SwSheet *sheet, double value, SwUnit unit);
+/** A length in small units, rounded to the tape's mark on the side of @limit. */
+const char *sw_sheet_limit (const SwSheet *sheet, double length_m, SwLimit limit);
 /** What a finding says of these places. */
 const char *sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding,
                               const char *places);

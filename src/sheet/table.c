@@ -254,6 +254,8 @@ draw_rules (const Setting *s, SwFigure *figure, const Row *row)
     sw_figure_segment (figure, SW_ROLE_FRAME, 0.0, 0.0, s->width_mm, 0.0);
   if (!s->table->ruled)
     return;
+  if (s->head == NULL && row != NULL && row == &g_array_index (s->table->rows, Row, 0))
+    sw_figure_segment (figure, below, 0.0, 0.0, s->width_mm, 0.0);
   for (guint i = 0; i <= s->table->n_columns; i++)
     {
       gboolean inner = i > 0 && i < s->table->n_columns;

@@ -92,11 +92,11 @@ put_tier (const SwSheet *sheet, GHashTable *places, const SwTier *tier,
   put_quantity (sheet, places, "gradient", tier->mean_rad, SW_UNIT_RAD);
   put_quantity (sheet, places, "net", tier->net_m2, SW_UNIT_M2);
   put_quantity (sheet, places, "runs", tier->n_runs, SW_UNIT_COUNT);
-  put_quantity (sheet, places, "side_lap", tier->side_lap_m, SW_UNIT_SMALL_M);
-  put_quantity (sheet, places, "end_lap", tier->end_lap_m, SW_UNIT_SMALL_M);
+  put (places, "side_lap", sw_sheet_limit (sheet, tier->side_lap_m, SW_LIMIT_LEAST));
+  put (places, "end_lap", sw_sheet_limit (sheet, tier->end_lap_m, SW_LIMIT_LEAST));
   put_quantity (sheet, places, "slots", tier->slots, SW_UNIT_COUNT);
-  put_quantity (sheet, places, "down", tier->pin_down_m, SW_UNIT_SMALL_M);
-  put_quantity (sheet, places, "across", tier->pin_across_m, SW_UNIT_SMALL_M);
+  put (places, "down", sw_sheet_limit (sheet, tier->pin_down_m, SW_LIMIT_MOST));
+  put (places, "across", sw_sheet_limit (sheet, tier->pin_across_m, SW_LIMIT_MOST));
   put_quantity (sheet, places, "density", 1.0 / (tier->pin_down_m * tier->pin_across_m),
                 SW_UNIT_PER_M2);
   put_quantity (sheet, places, "key_trench", numbers->key_trench_m, SW_UNIT_M);

@@ -251,6 +251,43 @@ test_exact_round_trip (void)
     }
 }
 
+/* By hand: 150 / 25.4 = 5.906 in, 47.2 eighths; 1000 / 25.4 = 39.37 in, 314.96 eighths;
+ * 0.1524 m is exactly 6 in; 3 m is 9 ft 10.11 in, 472.4 quarters. */
+static void
+test_limits (void)
+{
+  static const struct
+  {
+    double value;
+    SwUnit unit;
+    SwLimit limit;
+    const char *want;
+  } rows[] = {
+    { 0.150, SW_UNIT_SMALL_M, SW_LIMIT_NONE, "5⅞" NBSP "in" },
+    { 0.150, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "6" NBSP "in" },
+    { 0.100, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "4" NBSP "in" },
+    { 0.1524, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "6" NBSP "in" },
+    { 0.1524, SW_UNIT_SMALL_M, SW_LIMIT_MOST, "6" NBSP "in" },
+    { 0.300, SW_UNIT_SMALL_M, SW_LIMIT_MOST, "11¾" NBSP "in" },
+    { 1.000, SW_UNIT_SMALL_M, SW_LIMIT_MOST, "39¼" NBSP "in" },
+    { 3.0, SW_UNIT_M, SW_LIMIT_LEAST, "9" NBSP "ft" NBSP "10¼" NBSP "in" },
+    { 3.0, SW_UNIT_M, SW_LIMIT_MOST, "9" NBSP "ft" NBSP "10" NBSP "in" },
+    { 0.003, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "0.12" NBSP "in" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *us_text =
+          sw_quantity_limit_text (rows[i].value, rows[i].unit, rows[i].limit, us);
+
+      g_assert_cmpstr (us_text, ==, rows[i].want);
+    }
+  g_autofree char *metric_text = sw_quantity_limit_text (
+      0.1524, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, (SwNumberStyle){ SW_UNITS_METRIC, '.' });
+
+  g_assert_cmpstr (metric_text, ==, "152" NBSP "mm");
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -264,5 +301,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/base/number-text/decimals", test_decimals);
   g_test_add_func ("/base/number-text/exact-shortest", test_exact_shortest);
   g_test_add_func ("/base/number-text/exact-round-trip", test_exact_round_trip);
+  g_test_add_func ("/base/number-text/limits", test_limits);
   return g_test_run ();
 }

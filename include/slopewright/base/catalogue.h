@@ -2,6 +2,7 @@
 #pragma once
 
 #include <glib.h>
+#include <slopewright/base/number-text.h>
 #include <slopewright/base/units.h>
 
 /*
@@ -91,6 +92,9 @@ typedef struct
 
 /** Table of SW_PRACTICE_VALUE_COUNT rows, indexed by SwPracticeValue. */
 extern const SwPracticeKey sw_practice_keys[SW_PRACTICE_VALUE_COUNT];
+
+/** Whether @value is a least length, a largest spacing, or neither. */
+SwLimit sw_practice_limit (SwPracticeValue value);
 
 /** Returns: the value with that key, or SW_PRACTICE_VALUE_COUNT. */
 SwPracticeValue sw_practice_value_from_key (const char *key);

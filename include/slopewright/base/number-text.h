@@ -31,6 +31,30 @@ typedef struct
  */
 char *sw_quantity_text (double value, SwUnit unit, SwNumberStyle style);
 
+/** On which side of a length the tape's mark that is read for it may lie. */
+typedef enum
+{
+  SW_LIMIT_NONE,  /* the nearest */
+  SW_LIMIT_LEAST, /* a depth or a lap: what is read is enough */
+  SW_LIMIT_MOST   /* a spacing: what is read is not too far */
+} SwLimit;
+
+/**
+ * sw_quantity_limit_text:
+ *
+ * As sw_quantity_text(), but a US length is rounded to the tape's mark on the side of
+ * @limit: at least 150 mm is "6 in", not the 5⅞ in that would fall short of it. Lengths
+ * that are exact in inches stay what they are, and metric lengths too.
+ *
+ * Returns: (transfer full)
+ */
+char *sw_quantity_limit_text (double value, SwUnit unit, SwLimit limit,
+                              SwNumberStyle style);
+
+/** The length that is read so. @unit: SW_UNIT_M or SW_UNIT_SMALL_M. */
+double sw_limit_length_m (double length_m, SwUnit unit, SwLimit limit,
+                          SwUnitSystem units);
+
 /**
  * The same without the unit, for table columns whose head carries it. A column
  * of US lengths is in decimal feet, "44.03", so that it can be added up.
