@@ -4,8 +4,9 @@
 #define RECORD_ROW_MM 7.5
 #define SIGN_ROW_MM 11.7
 #define OPEN_ROW_MM 9.0
+#define HEADING_ROWS 2 /* height of the heading above them */
 #define OPEN_ROWS_LEAST 3
-#define OPEN_ROWS_MOST 6
+#define OPEN_ROWS_MOST 9
 
 static void
 add_runs (const SwSheet *sheet, SwFlow *flow)
@@ -128,7 +129,7 @@ add_sign_off (const SwSheet *sheet, SwFlow *flow)
   sw_flow_write_in (flow, sw_sheet_get (sheet, "pack.sign-off.next"));
 }
 
-/* As many lines as the page has room for. */
+/* As many lines as the page has room for; the sign-off has a column for them too. */
 static void
 add_open_items (const SwSheet *sheet, SwFlow *flow)
 {
@@ -138,16 +139,17 @@ add_open_items (const SwSheet *sheet, SwFlow *flow)
     { sw_sheet_get (sheet, "pack.open.due"), SW_CELL_TEXT, 24.0 },
     { sw_sheet_get (sheet, "pack.open.closed"), SW_CELL_TEXT, 34.0 },
   };
-  SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
-  guint rows;
+  guint rows = sw_sheet_rows_that_fit (sheet, flow, OPEN_ROW_MM);
+  SwTable *table;
 
+  if (rows < OPEN_ROWS_LEAST + HEADING_ROWS)
+    return;
+  table = sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
   sw_table_set_ruled (table);
   sw_table_set_row_mm (table, OPEN_ROW_MM);
-  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.open.title"));
-  rows = sw_sheet_rows_that_fit (sheet, flow, OPEN_ROW_MM);
-  for (guint i = 0; i < CLAMP (rows, OPEN_ROWS_LEAST, OPEN_ROWS_MOST); i++)
+  for (guint i = 0; i < MIN (rows - HEADING_ROWS, OPEN_ROWS_MOST); i++)
     sw_table_row (table, "", "", "", "", NULL);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.open.title"));
   sw_flow_table (flow, table);
 }
 
@@ -158,7 +160,7 @@ sw_page_as_built (SwSheet *sheet)
 
   add_runs (sheet, flow);
   add_used (sheet, flow);
-  add_open_items (sheet, flow);
   add_sign_off (sheet, flow);
+  add_open_items (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.as-built.title"), flow);
 }

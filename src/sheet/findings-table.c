@@ -123,7 +123,7 @@ alikes_of (const SwSheet *sheet, const char *code)
   return alikes;
 }
 
-/* "gradient 1.5H:1V · 33.7° · 66.7 %; limit 2:1" */
+/* "gradient 1.5H:1V · 33.7° · 66.7 %; limit 2:1"; a number without a name stands alone. */
 static const char *
 named_numbers (const SwSheet *sheet, const SwFinding *finding)
 {
@@ -132,11 +132,13 @@ named_numbers (const SwSheet *sheet, const SwFinding *finding)
   for (guint i = 0; i < finding->inputs->len; i++)
     {
       const SwInput *input = &g_array_index (finding->inputs, SwInput, i);
+      const char *id = sw_sheet_format (sheet, "report.input.%s", input->symbol);
+      const char *value = sw_sheet_quantity (sheet, input->value, input->unit);
 
-      g_string_append_printf (
-          words, "%s%s %s", i > 0 ? "; " : "",
-          sw_sheet_get (sheet, sw_sheet_format (sheet, "report.input.%s", input->symbol)),
-          sw_sheet_quantity (sheet, input->value, input->unit));
+      g_string_append (words, i > 0 ? "; " : "");
+      if (sw_texts_has (sheet->texts, id))
+        g_string_append_printf (words, "%s ", sw_sheet_get (sheet, id));
+      g_string_append (words, value);
     }
   return sw_sheet_format (sheet, "%s", words->str);
 }

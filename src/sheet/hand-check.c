@@ -5,7 +5,7 @@
 #include <string.h>
 
 #define STICK_GAP_MM 8.0
-#define ANSWER_ROW_MM 11.0
+#define ANSWER_ROW_MM 10.2
 #define LENGTH_SHARE 0.01
 #define CUT_WITHIN_M 0.05
 

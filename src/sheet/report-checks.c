@@ -12,7 +12,7 @@ sw_report_check_looked (const SwCheck *check, const SwTexts *texts, SwNumberStyl
       const SwInput *input = &g_array_index (check->inputs, SwInput, i);
 
       g_hash_table_replace (places, (gpointer) input->symbol,
-                            sw_report_quantity (input->value, input->unit, style));
+                            sw_report_limit (input, style));
     }
   return sw_texts_fill_table (texts, check->looked, places);
 }

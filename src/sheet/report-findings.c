@@ -22,7 +22,7 @@ sw_report_finding_text_at (const SwFinding *finding, const char *place,
       const SwInput *input = &g_array_index (finding->inputs, SwInput, i);
 
       g_hash_table_replace (places, (gpointer) input->symbol,
-                            sw_report_quantity (input->value, input->unit, style));
+                            sw_report_limit (input, style));
     }
   g_hash_table_replace (places, (gpointer) "face", g_strdup (place));
   return sw_texts_fill_table (texts, id, places);

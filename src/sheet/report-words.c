@@ -83,6 +83,22 @@ sw_report_calculator (double value, SwUnit unit, SwNumberStyle style)
 }
 
 char *
+sw_report_limit (const SwInput *input, SwNumberStyle style)
+{
+  static const char *const spacings[] = { "spacing", "every", NULL };
+  static const char *const depths[] = { "depth",   "trench",  "set_back", "side_lap",
+                                        "end_lap", "overlap", "fold",     "need",
+                                        "least",   "pin",     NULL };
+  SwLimit limit = g_strv_contains (spacings, input->symbol) ? SW_LIMIT_MOST
+                  : g_strv_contains (depths, input->symbol) ? SW_LIMIT_LEAST
+                                                            : SW_LIMIT_NONE;
+
+  if (input->unit == SW_UNIT_SMALL_M)
+    return sw_quantity_limit_text (input->value, input->unit, limit, style);
+  return sw_report_quantity (input->value, input->unit, style);
+}
+
+char *
 sw_report_input_words (const SwInput *input, const SwTexts *texts)
 {
   g_autofree char *practice =

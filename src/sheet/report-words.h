@@ -27,6 +27,9 @@ char *sw_report_choice_cell (SwChoiceAspect aspect, const SwChoiceTest *test,
 /** What the job asks for. */
 char *sw_report_choice_need (SwChoiceAspect aspect, const SwChoiceTest *test,
                              const SwTexts *texts, SwNumberStyle style);
+/** A number of a finding or a check as read: a depth or a lap never too small, a spacing
+ * never too large. */
+char *sw_report_limit (const SwInput *input, SwNumberStyle style);
 /** Name of an input: "side lap". */
 char *sw_report_input_words (const SwInput *input, const SwTexts *texts);
 /** "Illinois Urban Manual 830 (read in the agency's text)". */

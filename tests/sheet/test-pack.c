@@ -480,6 +480,27 @@ test_findings_told_once (void)
   g_assert_cmpuint (count_of (words, "Footing."), ==, 1);
 }
 
+/* The west ramp's 26 runs stand in two rows, however its joined runs lie among the others:
+ * 0.60 + 0.45 + 13.4164 + 0.30 = 14.77 m in one piece, 0.30 m of end lap more in two. */
+static void
+test_runs_cut_alike_are_one_row (void)
+{
+  g_autoptr (Example) example = example_new ("corvendale-interchange");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  const SwFaceLayout *west = &example->result->layout->faces[0];
+  g_autofree char *words = pack_words (pages);
+  g_autofree char *whole = NULL, *joined = NULL;
+  guint n_joined = 0;
+
+  for (guint i = 0; i < west->n_runs; i++)
+    n_joined += west->runs[i].n_pieces == 2;
+  g_assert_cmpuint (west->n_runs, ==, 26);
+  whole = g_strdup_printf ("\n%u\n13.42\xc2\xa0m\n14.77\xc2\xa0m\n1\n", 26 - n_joined);
+  joined = g_strdup_printf ("\n%u\n13.42\xc2\xa0m\n15.07\xc2\xa0m\n2\n", n_joined);
+  g_assert_cmpuint (count_of (words, whole), ==, 1);
+  g_assert_cmpuint (count_of (words, joined), ==, 1);
+}
+
 /* By hand, examples/pinfold-cutting.expected.md: 13.42 m, 21 runs, 14.77 m, 21 rolls;
  * 48.00 / 0.30 = 160 gaps, 161 pins. */
 static void
@@ -665,6 +686,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/pack/foot", test_foot);
   g_test_add_func ("/sheet/pack/contents", test_contents);
   g_test_add_func ("/sheet/pack/findings-told-once", test_findings_told_once);
+  g_test_add_func ("/sheet/pack/runs-cut-alike", test_runs_cut_alike_are_one_row);
   g_test_add_func ("/sheet/pack/hand-check", test_hand_check);
   g_test_add_func ("/sheet/pack/stick-is-full-size", test_stick_is_full_size);
   g_test_add_func ("/sheet/pack/dates", test_dates);
