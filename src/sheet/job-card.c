@@ -80,27 +80,6 @@ sw_sheet_emergency (const SwSheet *sheet, SwFlow *flow, double least_mm)
   sw_flow_box_tall (flow, SW_ROLE_FRAME, inner, least_mm);
 }
 
-/* The user's own limits, where the job has them. */
-static void
-add_weather_limits (const SwSheet *sheet, SwFlow *flow)
-{
-  static const SwSiteNumber limits[] = { SW_NUMBER_WIND_LIMIT, SW_NUMBER_RAIN_STOP_M };
-
-  for (guint i = 0; i < G_N_ELEMENTS (limits); i++)
-    {
-      const SwSiteNumberKey *key = &sw_site_number_keys[limits[i]];
-      double value = sheet->job->numbers.values[limits[i]];
-
-      if (value > 0.0)
-        sw_flow_text (
-            flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-            sw_sheet_fill (
-                sheet, "pack.before.limit", "what",
-                sw_sheet_get (sheet, sw_sheet_format (sheet, "number.%s", key->key)),
-                "value", sw_sheet_quantity (sheet, value, key->unit), NULL));
-    }
-}
-
 /* What a pack cannot know and a crew must. */
 void
 sw_sheet_before (const SwSheet *sheet, SwFlow *flow)
@@ -118,7 +97,6 @@ sw_sheet_before (const SwSheet *sheet, SwFlow *flow)
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.before.title"));
   sw_flow_row (flow, COLUMN_GAP_MM, columns, 2);
   sw_flow_space (flow, 2.0);
-  add_weather_limits (sheet, flow);
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_get (sheet, "pack.before.superseded"));
 }
