@@ -329,7 +329,7 @@ def case_check_status():
     for job in sorted(EXAMPLES.glob("*.slope.json")):
         done, strict = run("check", job), run("check", job, "--strict")
         text = done.stdout.decode()
-        stop = "Stop" in text
+        stop = text.startswith("Stop:") or "\nStop:" in text
         assert done.returncode == (STOP if stop else DONE), f"{job.name}: {done.returncode}"
         assert strict.returncode == (STOP if stop or "Caution" in text else DONE), job.name
 
