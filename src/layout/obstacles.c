@@ -104,6 +104,22 @@ stretch_over (const SwGround *ground, const SwRegion *part, SwObstaclePlace *pla
     }
 }
 
+/* The region and all within @by_m of it on the ground, taken as plane round its middle. */
+static SwRegion *
+grown_on_ground (const SwGround *ground, const SwRegion *region, double by_m)
+{
+  SwBox box = sw_region_box (region);
+  SwPoint middle = { (box.x0_m + box.x1_m) / 2.0, (box.y0_m + box.y1_m) / 2.0 };
+  double down_m = sw_ground_down_m (ground, (SwPoint){ middle.x_m, box.y1_m })
+                  - sw_ground_down_m (ground, (SwPoint){ middle.x_m, box.y0_m });
+  double along = sw_ground_stretch (ground, middle.y_m);
+  double down = down_m / (box.y1_m - box.y0_m);
+  g_autoptr (SwRegion) flat = sw_region_scaled (region, along, down);
+  g_autoptr (SwRegion) grown = sw_region_grown (flat, by_m);
+
+  return sw_region_scaled (grown, 1.0 / along, 1.0 / down);
+}
+
 /* Add what of the obstacle stands in one tier. */
 static void
 place_in_tier (const SwLaying *laying, guint index, guint tier, SwObstaclePlace *place)
@@ -125,8 +141,8 @@ place_in_tier (const SwLaying *laying, guint index, guint tier, SwObstaclePlace 
                                 .down_to_m = -INFINITY };
   stretch_over (laying->ground, part, place);
   place->area_m2 += sw_region_true_area_m2 (laying->ground, part);
-  around =
-      sw_region_grown (stand, sw_practice_get (laying->practice, SW_PRACTICE_COLLAR_M));
+  around = grown_on_ground (laying->ground, stand,
+                            sw_practice_get (laying->practice, SW_PRACTICE_COLLAR_M));
   cover = sw_cover_within (laying, tier, sw_region_box (around));
   edges = sw_region_edges_within (stand, cover);
   place->around_m += lines_length_m (laying->ground, edges);

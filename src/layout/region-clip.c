@@ -270,6 +270,21 @@ sw_region_copy (const SwRegion *region)
   return copy;
 }
 
+SwRegion *
+sw_region_scaled (const SwRegion *region, double x_factor, double y_factor)
+{
+  SwRegion *scaled = sw_region_copy (region);
+
+  for (guint i = 0; i < scaled->points->len; i++)
+    {
+      SwPoint *point = &g_array_index (scaled->points, SwPoint, i);
+
+      point->x_m *= x_factor;
+      point->y_m *= y_factor;
+    }
+  return scaled;
+}
+
 static void
 add_lines (GEOSContextHandle_t geos, GPtrArray *lines, const GEOSGeometry *geometry)
 {

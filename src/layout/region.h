@@ -36,6 +36,9 @@ SwRegion *sw_region_union (const GPtrArray *regions);
 SwRegion *sw_region_grown (const SwRegion *region, double by_m);
 SwRegion *sw_region_copy (const SwRegion *region);
 
+/** The region with x and y multiplied, both > 0. (transfer full) */
+SwRegion *sw_region_scaled (const SwRegion *region, double x_factor, double y_factor);
+
 /**
  * sw_region_edges_within:
  *

@@ -115,6 +115,16 @@ write_pins (SwReportJson *json, const SwTally *tally)
   sw_report_json_close (json, ']');
 }
 
+/* Patches round obstacles, cut from off-cuts. */
+static void
+write_collars (SwReportJson *json, const SwTally *tally)
+{
+  sw_report_json_open (json, "collars", '{');
+  sw_report_json_number (json, "count", tally->collars);
+  sw_report_json_number (json, "area_m2", tally->collar_m2);
+  sw_report_json_close (json, '}');
+}
+
 static void
 write_trenches (SwReportJson *json, const SwTally *tally)
 {
@@ -194,6 +204,7 @@ sw_report_tally_json (const SwResult *result, const SwTexts *texts)
   write_rolls (&json, result);
   write_cut_list (&json, result->layout);
   write_pins (&json, result->tally);
+  write_collars (&json, result->tally);
   write_trenches (&json, result->tally);
   write_workings (&json, result->tally, texts);
   sw_report_json_close (&json, '}');

@@ -3,6 +3,7 @@
 #include <slopewright/layout/along.h>
 
 #define TITLE_WIDTH 44
+#define VALUE_WIDTH 26
 
 char *
 sw_report_tally (const SwResult *result, const SwTexts *texts, SwNumberStyle style,
@@ -84,11 +85,17 @@ head (GString *report, const char *text)
 }
 
 static void
+pad (GString *report, const char *text, glong width)
+{
+  g_string_append (report, text);
+  for (glong i = g_utf8_strlen (text, -1); i < width; i++)
+    g_string_append_c (report, ' ');
+}
+
+static void
 line (GString *report, const char *title, const char *value)
 {
-  g_string_append (report, title);
-  for (glong i = g_utf8_strlen (title, -1); i < TITLE_WIDTH; i++)
-    g_string_append_c (report, ' ');
+  pad (report, title, TITLE_WIDTH);
   g_string_append_printf (report, "  %s\n", value);
 }
 
@@ -99,7 +106,10 @@ working_line (GString *report, const SwWorking *working, const SwTexts *texts,
   g_autofree char *title = sw_report_working_title (working, texts);
   g_autofree char *value = sw_report_quantity (working->value, working->unit, style);
 
-  line (report, title, value);
+  pad (report, title, TITLE_WIDTH);
+  g_string_append (report, "  ");
+  pad (report, value, VALUE_WIDTH);
+  g_string_append_printf (report, "  %s\n", working->name);
 }
 
 /* All workings whose name begins with @prefix, or those of no face when NULL. */

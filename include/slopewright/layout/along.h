@@ -25,7 +25,7 @@ typedef struct
  * A tier of true length L takes ceil ((A - s) / (w - s)) courses, A being L
  * with the crest and toe allowances of a run; surplus width is spread over the
  * laps. A course is as long as the widest the outline gets within it; nothing is
- * added at its two ends.
+ * added at its two ends. Obstacles are laid over and cut out, with nothing saved.
  *
  * Returns: SW_OK; SW_E_ROLL when the roll is no longer than two least pieces.
  */
