@@ -83,6 +83,7 @@ void
 sw_choice_soil_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
 {
   sw_text_set (&face->soil_id, entry_id (catalogue_of (stage)->soils, index));
+  face->soil_test = (SwSoilTest){ .known = SW_SOIL_BY_EYE };
 }
 
 char **
@@ -437,6 +438,47 @@ sw_choice_loss_units_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
                           guint index)
 {
   job->numbers.loss_units = (SwLossUnits) index;
+}
+
+char **
+sw_choice_rills_names (SwStage *stage, gsize which)
+{
+  static const char *const ids[] = { "rills.high", "rills.moderate", "rills.low" };
+
+  return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
+}
+
+int
+sw_choice_rills_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_job (stage)->numbers.rills;
+}
+
+void
+sw_choice_rills_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
+{
+  job->numbers.rills = (SwRills) index;
+}
+
+char **
+sw_choice_net_names (SwStage *stage, gsize which)
+{
+  static const char *const ids[] = { "net.not-stated", "net.none", "net.plastic",
+                                     "net.plant" };
+
+  return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
+}
+
+int
+sw_choice_net_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_job (stage)->product.net;
+}
+
+void
+sw_choice_net_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
+{
+  job->product.net = (SwNetKind) index;
 }
 
 char **

@@ -3,6 +3,8 @@
 
 #include <glib/gi18n.h>
 
+#include <slopewright/judge/sowing-window.h>
+
 #include "form-choices.h"
 
 #define TEXT_OF(field, name, words)                                                      \
@@ -73,6 +75,35 @@ const SwField sw_blanket_fields[] = {
   { .kind = SW_FIELD_END },
 };
 
+/* As VALUE, where an empty field means that the data sheet is silent. */
+#define STATED(field, name, words, of_unit, from, to)                                    \
+  {                                                                                      \
+    .kind = SW_FIELD_VALUE, .label = name, .step = words,                                \
+    .offset = G_STRUCT_OFFSET (SwJob, field), .unit = of_unit, .least = from,            \
+    .most = to, .optional = TRUE                                                         \
+  }
+
+const SwField sw_product_fields[] = {
+  HEADING (N_ ("Product Data Sheet")),
+  TEXT_OF (product.name, N_ ("Product"), N_ ("Change Product")),
+  TEXT_OF (product.source, N_ ("Read in"), N_ ("Change Product")),
+  STATED (product.max_hv, N_ ("Steepest gradient"), N_ ("Change Product"), SW_UNIT_HV,
+          0.05, SW_PRODUCT_HV_MOST),
+  STATED (product.life_months, N_ ("Functional life"), N_ ("Change Product"),
+          SW_UNIT_MONTH, 0.25, SW_PRODUCT_LIFE_MOST),
+  STATED (product.shear_pa, N_ ("Permissible shear"), N_ ("Change Product"), SW_UNIT_PA,
+          0.1, SW_PRODUCT_SHEAR_MOST),
+  CHOICE (N_ ("Netting"), N_ ("Change Product"), net),
+  STATED (blanket_mass_kg_per_m2, N_ ("Mass, dry"), N_ ("Change Product"),
+          SW_UNIT_KG_PER_M2, 0.001, 20.0),
+  STATED (blanket_thickness_m, N_ ("Thickness"), N_ ("Change Product"), SW_UNIT_SMALL_M,
+          0.0001, 0.2),
+  STATED (numbers.values[SW_NUMBER_COVER], N_ ("Cover factor C"), N_ ("Change Product"),
+          SW_UNIT_FACTOR, 0.0001, 1.0),
+  TEXT_OF (product.cover_test, N_ ("C by the test"), N_ ("Change Product")),
+  { .kind = SW_FIELD_END },
+};
+
 const SwField sw_seed_fields[] = {
   HEADING (N_ ("Seed")),
   TEXT_OF (seed.name, N_ ("Mix"), N_ ("Change Seed Mix")),
@@ -127,15 +158,34 @@ const SwField sw_site_fields[] = {
     .get = sw_choice_##prefix##_get, .set = sw_choice_##prefix##_set                     \
   }
 
+/* What a file would refuse must not get into the job. */
+static const char *
+month_day_problem (const char *text)
+{
+  int month, day;
+
+  if (*text == '\0' || sw_month_day_parse (text, &month, &day))
+    return NULL;
+  return N_ ("Type a day of the year as month and day, such as 09-01.");
+}
+
+#define MONTH_DAY(field, name)                                                           \
+  {                                                                                      \
+    .kind = SW_FIELD_TEXT, .label = name, .step = N_ ("Change Sowing Window"),           \
+    .offset = G_STRUCT_OFFSET (SwJob, card.field), .problem = month_day_problem          \
+  }
+
 const SwField sw_site_number_fields[] = {
   HEADING (N_ ("Soil Loss")),
   SITE_CHOICE ("loss_units", loss_units),
   SITE_NUMBER ("erosivity", SW_NUMBER_EROSIVITY),
+  SITE_NUMBER ("erosivity_share", SW_NUMBER_EROSIVITY_SHARE),
   SITE_NUMBER ("erodibility", SW_NUMBER_ERODIBILITY),
-  SITE_NUMBER ("cover_c", SW_NUMBER_COVER),
+  SITE_CHOICE ("rill_ratio", rills),
   SITE_CHOICE ("bench_drained", bench_drained),
   HEADING (N_ ("Water")),
   SITE_NUMBER ("rain_mm_per_h", SW_NUMBER_RAIN),
+  SITE_NUMBER ("run_on_m", SW_NUMBER_RUN_ON_M),
   SITE_NUMBER ("roughness_n", SW_NUMBER_ROUGHNESS),
   HEADING (N_ ("Plants")),
   SITE_NUMBER ("grow_months", SW_NUMBER_GROW_MONTHS),
@@ -156,8 +206,8 @@ const SwField sw_site_number_fields[] = {
   SITE_NUMBER ("wind_limit_m_per_s", SW_NUMBER_WIND_LIMIT),
   SITE_NUMBER ("rain_stop_m", SW_NUMBER_RAIN_STOP_M),
   SITE_NUMBER ("temperature_least_k", SW_NUMBER_TEMPERATURE_LEAST),
-  TEXT_OF (card.sow_from, N_ ("Sow from (MM-DD)"), N_ ("Change Sowing Window")),
-  TEXT_OF (card.sow_to, N_ ("Sow until (MM-DD)"), N_ ("Change Sowing Window")),
+  MONTH_DAY (sow_from, N_ ("Sow from (MM-DD)")),
+  MONTH_DAY (sow_to, N_ ("Sow until (MM-DD)")),
   { .kind = SW_FIELD_END },
 };
 

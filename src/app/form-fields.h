@@ -6,6 +6,7 @@
 /* The forms of the inspector, as tables. */
 extern const SwField sw_face_fields[];
 extern const SwField sw_blanket_fields[];
+extern const SwField sw_product_fields[];
 extern const SwField sw_seed_fields[];
 extern const SwField sw_site_fields[];
 extern const SwField sw_site_number_fields[];

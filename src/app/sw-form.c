@@ -203,6 +203,7 @@ make_control (SwForm *self, Row *row)
     case SW_FIELD_TEXT:
       row->control = sw_text_entry_new ();
       sw_text_entry_set_label (SW_TEXT_ENTRY (row->control), label);
+      sw_text_entry_set_check (SW_TEXT_ENTRY (row->control), row->field->problem);
       g_signal_connect_swapped (row->control, "committed", G_CALLBACK (on_text), row);
       break;
     case SW_FIELD_VALUE:

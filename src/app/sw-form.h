@@ -29,6 +29,7 @@ typedef struct
   SwUnit unit;
   double least, most;
   gboolean optional; /* VALUE: 0 and an empty field mean "not given" */
+  const char *(*problem) (const char *text); /* TEXT: what is wrong with it, or NULL */
   /* CHOICE: what can be chosen, (transfer full) strv; which it is, -1 for none; choose. */
   char **(*names) (SwStage *stage, gsize which);
   int (*get) (SwStage *stage, gsize which);

@@ -8,6 +8,7 @@
 #include "sw-list-bar.h"
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
+#include "sw-soil-row.h"
 
 struct _SwInspector
 {
@@ -33,6 +34,7 @@ sw_inspector_set_stage (SwInspector *self, SwStage *stage)
 
   self->stage = g_object_ref (stage);
   gtk_box_append (self->face, sw_face_bar_new (stage));
+  gtk_box_append (self->face, sw_soil_row_new (stage));
   gtk_box_append (self->face, sw_form_new (stage, sw_face_fields));
   for (guint view = SW_CANVAS_SECTION; view <= SW_CANVAS_PLAN; view++)
     {
@@ -41,6 +43,7 @@ sw_inspector_set_stage (SwInspector *self, SwStage *stage)
       gtk_box_append (self->face, sw_point_table_new (stage, kind));
     }
   gtk_box_append (self->blanket, sw_form_new (stage, sw_blanket_fields));
+  gtk_box_append (self->blanket, sw_form_new (stage, sw_product_fields));
   gtk_box_append (self->blanket, sw_form_new (stage, sw_seed_fields));
   gtk_box_append (self->practice, sw_practice_page_new (stage));
   gtk_box_append (self->site, sw_form_new (stage, sw_site_fields));

@@ -1,11 +1,14 @@
 /* SPDX-License-Identifier: MIT */
 #include "sw-text-entry.h"
 
+#include <glib/gi18n.h>
+
 struct _SwTextEntry
 {
   GtkWidget parent_instance;
   GtkEntry *field;
   char *shown;
+  SwTextCheck check;
 };
 
 static guint committed_signal;
@@ -18,16 +21,39 @@ sw_text_entry_is_edited (SwTextEntry *self)
   return g_strcmp0 (gtk_editable_get_text (GTK_EDITABLE (self->field)), self->shown) != 0;
 }
 
+static void
+show_problem (SwTextEntry *self, const char *problem)
+{
+  GtkWidget *field = GTK_WIDGET (self->field);
+
+  if (problem != NULL)
+    gtk_widget_add_css_class (field, "error");
+  else
+    gtk_widget_remove_css_class (field, "error");
+  gtk_widget_set_tooltip_text (field, problem);
+  gtk_accessible_update_state (
+      GTK_ACCESSIBLE (field), GTK_ACCESSIBLE_STATE_INVALID,
+      problem != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
+}
+
 void
 sw_text_entry_restore (SwTextEntry *self)
 {
   gtk_editable_set_text (GTK_EDITABLE (self->field), self->shown);
+  show_problem (self, NULL);
 }
 
 static void
 commit (SwTextEntry *self)
 {
+  const char *problem = NULL;
+
   if (!sw_text_entry_is_edited (self))
+    return;
+  if (self->check != NULL)
+    problem = self->check (gtk_editable_get_text (GTK_EDITABLE (self->field)));
+  show_problem (self, problem != NULL ? _ (problem) : NULL);
+  if (problem != NULL)
     return;
   g_free (self->shown);
   self->shown = g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->field)));
@@ -102,6 +128,12 @@ GtkWidget *
 sw_text_entry_new (void)
 {
   return g_object_new (SW_TYPE_TEXT_ENTRY, NULL);
+}
+
+void
+sw_text_entry_set_check (SwTextEntry *self, SwTextCheck check)
+{
+  self->check = check;
 }
 
 void

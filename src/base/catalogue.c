@@ -192,6 +192,23 @@ sw_soil_free (SwSoil *soil)
   g_free (soil);
 }
 
+SwBlanket *
+sw_blanket_copy (const SwBlanket *blanket)
+{
+  SwBlanket *copy = g_memdup2 (blanket, sizeof *blanket);
+
+  copy->id = g_strdup (blanket->id);
+  copy->name_id = g_strdup (blanket->name_id);
+  copy->source = g_strdup (blanket->source);
+  copy->life_months.source = g_strdup (blanket->life_months.source);
+  copy->max_hv.source = g_strdup (blanket->max_hv.source);
+  copy->max_c.source = g_strdup (blanket->max_c.source);
+  copy->shear_pa.source = g_strdup (blanket->shear_pa.source);
+  copy->mass_kg_per_m2.source = g_strdup (blanket->mass_kg_per_m2.source);
+  copy->thickness_m.source = g_strdup (blanket->thickness_m.source);
+  return copy;
+}
+
 void
 sw_blanket_free (SwBlanket *blanket)
 {

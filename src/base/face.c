@@ -265,6 +265,7 @@ sw_face_equal (const SwFace *a, const SwFace *b)
 {
   return g_strcmp0 (a->id, b->id) == 0 && g_strcmp0 (a->name, b->name) == 0
          && g_strcmp0 (a->soil_id, b->soil_id) == 0
+         && sw_soil_test_equal (&a->soil_test, &b->soil_test)
          && same_points (a->section, a->n_section, b->section, b->n_section)
          && same_points (a->outline, a->n_outline, b->outline, b->n_outline)
          && same_form (a, b) && a->crest == b->crest && a->toe == b->toe

@@ -14,11 +14,16 @@ static const char *const obtained_codes[SW_OBTAINED_COUNT] = {
 };
 
 const char *const sw_site_question_keys[SW_SITE_QUESTION_COUNT] = {
-  [SW_SITE_SEEPAGE] = "seepage",     [SW_SITE_CHANNEL_FLOW] = "channel_flow",
-  [SW_SITE_RUN_ON] = "run_on",       [SW_SITE_WATER_AT_TOE] = "water_at_toe",
-  [SW_SITE_TRAFFIC] = "traffic",     [SW_SITE_UTILITIES_MARKED] = "utilities_marked",
-  [SW_SITE_WILDLIFE] = "wildlife",   [SW_SITE_LINER] = "liner",
-  [SW_SITE_LONE_WORK] = "lone_work", [SW_SITE_HOT_WEATHER] = "hot_weather",
+  [SW_SITE_SEEPAGE] = "seepage",
+  [SW_SITE_CHANNEL_FLOW] = "channel_flow",
+  [SW_SITE_RUN_ON] = "run_on",
+  [SW_SITE_WATER_AT_TOE] = "water_at_toe",
+  [SW_SITE_TRAFFIC] = "traffic",
+  [SW_SITE_UTILITIES_MARKED] = "utilities_marked",
+  [SW_SITE_WILDLIFE] = "wildlife",
+  [SW_SITE_LINER] = "liner",
+  [SW_SITE_LONE_WORK] = "lone_work",
+  [SW_SITE_HOT_WEATHER] = "hot_weather",
   [SW_SITE_WIND_EXPOSED] = "wind_exposed",
   [SW_SITE_IGNITION] = "ignition",
   [SW_SITE_LATE_SOWING] = "late_sowing",
@@ -54,6 +59,9 @@ static const gsize text_offsets[] = {
   G_STRUCT_OFFSET (SwJob, language),
   G_STRUCT_OFFSET (SwJob, practice_id),
   G_STRUCT_OFFSET (SwJob, blanket_id),
+  G_STRUCT_OFFSET (SwJob, product.name),
+  G_STRUCT_OFFSET (SwJob, product.source),
+  G_STRUCT_OFFSET (SwJob, product.cover_test),
   G_STRUCT_OFFSET (SwJob, pin_id),
   G_STRUCT_OFFSET (SwJob, seed.name),
   G_STRUCT_OFFSET (SwJob, unknown_json),
@@ -181,6 +189,14 @@ same_overrides (const SwJob *a, const SwJob *b)
 }
 
 static gboolean
+same_product (const SwProduct *a, const SwProduct *b)
+{
+  return same_number (a->life_months, b->life_months)
+         && same_number (a->shear_pa, b->shear_pa) && same_number (a->max_hv, b->max_hv)
+         && a->net == b->net;
+}
+
+static gboolean
 same_materials (const SwJob *a, const SwJob *b)
 {
   return same_number (a->roll_width_m, b->roll_width_m)
@@ -188,8 +204,8 @@ same_materials (const SwJob *a, const SwJob *b)
          && same_number (a->roll_core_m, b->roll_core_m)
          && same_number (a->blanket_mass_kg_per_m2, b->blanket_mass_kg_per_m2)
          && same_number (a->blanket_thickness_m, b->blanket_thickness_m)
-         && a->surplus == b->surplus && a->joints == b->joints
-         && a->zone_rule == b->zone_rule
+         && same_product (&a->product, &b->product) && a->surplus == b->surplus
+         && a->joints == b->joints && a->zone_rule == b->zone_rule
          && same_number (a->seed.pls_kg_per_m2, b->seed.pls_kg_per_m2)
          && same_number (a->seed.purity, b->seed.purity)
          && same_number (a->seed.germination, b->seed.germination);
@@ -199,8 +215,8 @@ static gboolean
 same_site_numbers (const SwSiteNumbers *a, const SwSiteNumbers *b)
 {
   return memcmp (a->values, b->values, sizeof a->values) == 0
-         && a->loss_units == b->loss_units && a->bench_drained == b->bench_drained
-         && a->mown == b->mown;
+         && a->loss_units == b->loss_units && a->rills == b->rills
+         && a->bench_drained == b->bench_drained && a->mown == b->mown;
 }
 
 gboolean
@@ -250,6 +266,20 @@ sw_job_practice (const SwJob *job, const SwCatalogue *catalogue)
       sw_text_set (&sourced->source, override->why);
     }
   return practice;
+}
+
+SwBlanket *
+sw_job_blanket (const SwJob *job, const SwCatalogue *catalogue)
+{
+  const SwBlanket *shipped = sw_catalogue_blanket (catalogue, job->blanket_id);
+  SwBlanket *blanket;
+
+  if (shipped == NULL)
+    return NULL;
+  blanket = sw_blanket_copy (shipped);
+  if (sw_product_given (&job->product))
+    sw_product_lay_over (&job->product, blanket);
+  return blanket;
 }
 
 SwSourced

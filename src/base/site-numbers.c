@@ -7,9 +7,11 @@
 /* Limits catch a number in the wrong unit; within them whoever types it answers for it. */
 const SwSiteNumberKey sw_site_number_keys[SW_NUMBER_COUNT] = {
   [SW_NUMBER_EROSIVITY] = { "erosivity", SW_UNIT_EROSIVITY, 0.1, 50000.0 },
+  [SW_NUMBER_EROSIVITY_SHARE] = { "erosivity_share", SW_UNIT_PERCENT, 0.0001, 20.0 },
   [SW_NUMBER_ERODIBILITY] = { "erodibility", SW_UNIT_ERODIBILITY, 0.001, 1.0 },
   [SW_NUMBER_COVER] = { "cover_c", SW_UNIT_RATIO, 0.0001, 1.0 },
   [SW_NUMBER_RAIN] = { "rain_mm_per_h", SW_UNIT_RAIN, 1.0 * MM_PER_H, 500.0 * MM_PER_H },
+  [SW_NUMBER_RUN_ON_M] = { "run_on_m", SW_UNIT_M, 0.1, 1000.0 },
   [SW_NUMBER_ROUGHNESS] = { "roughness_n", SW_UNIT_RATIO, 0.005, 1.0 },
   [SW_NUMBER_GROW_MONTHS] = { "grow_months", SW_UNIT_MONTH, 0.25, 120.0 },
   [SW_NUMBER_WET_RATIO] = { "wet_ratio", SW_UNIT_RATIO, 1.0, 20.0 },

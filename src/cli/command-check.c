@@ -21,10 +21,11 @@ print_findings (const SlopepackJob *opened)
       sw_report_findings (opened->result, opened->texts, opened->style);
   g_autofree char *checks =
       sw_report_checks (opened->result, opened->texts, opened->style);
+  g_autofree char *soil = sw_report_soil (opened->result, opened->texts, opened->style);
   g_autofree char *choice =
       sw_report_choice (opened->result, opened->texts, opened->style);
   g_autofree char *all = g_strconcat (*report != '\0' ? report : "No findings.\n", "\n",
-                                      checks, "\n", choice, NULL);
+                                      checks, "\n", soil, "\n", choice, NULL);
 
   return slopepack_print (all);
 }

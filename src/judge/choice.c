@@ -87,10 +87,20 @@ netting_test (const SwBlanket *blanket, gboolean asked)
                          .evidence = SW_EVIDENCE_COMMON_PRACTICE };
 }
 
+static gboolean
+meets_all (const SwChoice *choice)
+{
+  for (int i = 0; i < SW_CHOICE_COUNT; i++)
+    if (choice->tests[i].answer == SW_CHOICE_FAILS
+        || choice->tests[i].answer == SW_CHOICE_NOT_STATED)
+      return FALSE;
+  return TRUE;
+}
+
 static SwChoice
 choice_of (const SwBlanket *blanket, const Needs *needs)
 {
-  SwChoice choice = { .blanket = blanket, .meets = TRUE };
+  SwChoice choice = { .blanket = blanket };
 
   choice.tests[SW_CHOICE_GRADIENT] =
       number_test (&blanket->max_hv, needs->hv, SW_UNIT_HV,
@@ -103,9 +113,34 @@ choice_of (const SwBlanket *blanket, const Needs *needs)
                    blanket->shear_pa.value >= needs->shear_pa);
   choice.tests[SW_CHOICE_ANIMALS] = netting_test (blanket, needs->animals);
   choice.tests[SW_CHOICE_MOWING] = netting_test (blanket, needs->mowing);
-  for (int i = 0; i < SW_CHOICE_COUNT; i++)
-    if (choice.tests[i].answer == SW_CHOICE_FAILS)
-      choice.meets = FALSE;
+  choice.meets = meets_all (&choice);
+  return choice;
+}
+
+static void
+mark_silent (SwChoice *choice, SwChoiceAspect aspect, gboolean stated)
+{
+  if (!stated && choice->tests[aspect].answer != SW_CHOICE_NOT_ASKED)
+    choice->tests[aspect].answer = SW_CHOICE_NOT_STATED;
+}
+
+/* A class's figure is no test of the product that claims it. */
+static SwChoice
+choice_of_product (const SwLayout *layout, const Needs *needs)
+{
+  const SwProduct *product = &layout->job->product;
+  SwChoice choice = choice_of (layout->blanket, needs);
+  gboolean net = product->net != SW_NET_NOT_STATED;
+
+  choice.product = product;
+  mark_silent (&choice, SW_CHOICE_GRADIENT, product->max_hv > 0.0);
+  mark_silent (&choice, SW_CHOICE_LIFE, product->life_months > 0.0);
+  mark_silent (&choice, SW_CHOICE_SHEAR, product->shear_pa > 0.0);
+  mark_silent (&choice, SW_CHOICE_ANIMALS, net);
+  mark_silent (&choice, SW_CHOICE_MOWING, net);
+  for (int i = SW_CHOICE_ANIMALS; net && i < SW_CHOICE_COUNT; i++)
+    choice.tests[i].evidence = SW_EVIDENCE_USER;
+  choice.meets = meets_all (&choice);
   return choice;
 }
 
@@ -116,11 +151,17 @@ sw_choices_new (const SwLayout *layout)
   GArray *choices = g_array_new (FALSE, FALSE, sizeof (SwChoice));
   Needs needs = needs_of (layout);
 
+  if (sw_product_given (&layout->job->product))
+    {
+      SwChoice product = choice_of_product (layout, &needs);
+
+      g_array_append_val (choices, product);
+    }
   for (guint i = 0; i < blankets->len; i++)
     {
       SwChoice choice = choice_of (g_ptr_array_index (blankets, i), &needs);
 
-      choice.chosen = choice.blanket == layout->blanket;
+      choice.chosen = g_str_equal (choice.blanket->id, layout->blanket->id);
       g_array_append_val (choices, choice);
     }
   return choices;

@@ -1,10 +1,13 @@
 /* SPDX-License-Identifier: MIT */
 #include <math.h>
 #include <slopewright/judge/face-loss.h>
-#include <slopewright/judge/soil-loss.h>
+#include <slopewright/judge/face-soil.h>
 
 #define BARE_COVER 1.0
 #define NO_SUPPORT 1.0 /* P: nothing but the slope itself holds water back */
+
+static const char nomograph_source[] =
+    "nomograph equation of Wischmeier, Johnson and Cross 1971; Handbook 703 eq. 3-1";
 
 static const SwSourced not_known = { NAN, SW_EVIDENCE_USER, NULL };
 
@@ -30,11 +33,34 @@ erodibility_of (const SwJob *job, const SwSoil *soil)
   return soil != NULL && soil->erodibility.value > 0.0 ? soil->erodibility : not_known;
 }
 
+SwLsMethod
+sw_job_ls_method (const SwJob *job)
+{
+  static const SwLsMethod methods[] = {
+    [SW_RILLS_HIGH] = SW_LS_RUSLE_HIGH,
+    [SW_RILLS_MODERATE] = SW_LS_RUSLE_MODERATE,
+    [SW_RILLS_LOW] = SW_LS_RUSLE_LOW,
+  };
+
+  return methods[job->numbers.rills];
+}
+
+static gboolean
+by_nomograph (const SwJob *job, const SwFace *face, SwSourced *k)
+{
+  *k = (SwSourced){ NAN, SW_EVIDENCE_DERIVED, (char *) nomograph_source };
+  return !(job->numbers.values[SW_NUMBER_ERODIBILITY] > 0.0)
+         && sw_face_nomograph (face, &k->value, NULL);
+}
+
 SwSourced
 sw_face_erodibility (const SwLayout *layout, const SwFace *face)
 {
-  SwSourced worst =
-      erodibility_of (layout->job, sw_catalogue_soil (layout->catalogue, face->soil_id));
+  SwSourced worst;
+
+  if (!by_nomograph (layout->job, face, &worst))
+    worst = erodibility_of (layout->job,
+                            sw_catalogue_soil (layout->catalogue, face->soil_id));
 
   for (guint i = 0; i < face->zones->len; i++)
     {
@@ -66,8 +92,8 @@ find_ls (SwFaceLoss *loss)
 
   for (guint i = 0; i < loss->line.count; i++)
     segments[i] = loss->line.segments[i].segment;
-  status = sw_ls_segments (SW_LS_RUSLE_HIGH, segments, loss->line.count, loss->ls,
-                           &loss->limits);
+  status =
+      sw_ls_segments (loss->method, segments, loss->line.count, loss->ls, &loss->limits);
   if (status == SW_OK)
     status =
         sw_ls_segments_mean (segments, loss->line.count, loss->ls, NULL, &loss->ls_mean);
@@ -89,6 +115,8 @@ find_losses (SwFaceLoss *loss)
                        &loss->covered_t_per_ha)
              == SW_OK)
     sw_soil_loss_reduction (BARE_COVER, loss->cover.value, &loss->reduction);
+  loss->period_bare_t_per_ha = loss->share * loss->bare_t_per_ha;
+  loss->period_covered_t_per_ha = loss->share * loss->covered_t_per_ha;
   return TRUE;
 }
 
@@ -96,12 +124,16 @@ gboolean
 sw_face_loss_init (SwFaceLoss *loss, const SwLayout *layout, guint index)
 {
   const SwFace *face = layout->faces[index].face;
+  double share = layout->job->numbers.values[SW_NUMBER_EROSIVITY_SHARE];
   SwFaceLoss found = {
+    .method = sw_job_ls_method (layout->job),
+    .share = share > 0.0 ? share : NAN,
     .erosivity = sw_job_erosivity (layout->job),
     .erodibility = sw_face_erodibility (layout, face),
     .cover = sw_job_cover (layout->job, layout->blanket),
   };
 
+  found.nomograph = found.erodibility.source == nomograph_source;
   if (!(found.erosivity > 0.0) || !isfinite (found.erodibility.value))
     return FALSE;
   sw_fall_line_init (&found.line, layout, index);

@@ -19,6 +19,8 @@ add_flow (SwTally *tally, const char *face, const SwFaceFlow *found)
   depth = add (tally, "flow_depth", flow->depth_m, SW_UNIT_SMALL_M, face, "flow-depth");
   sw_working_typed (depth, "rain", found->rain_m_per_s, SW_UNIT_RAIN);
   sw_working_measured (depth, "length", found->length_m, SW_UNIT_M);
+  if (found->run_on_m > 0.0)
+    sw_working_typed (depth, "run_on", found->run_on_m, SW_UNIT_M);
   sw_working_measured (depth, "gradient", found->angle_rad, SW_UNIT_RAD);
   sw_judge_sourced (depth, "roughness", &found->roughness, SW_UNIT_FACTOR);
   velocity = add (tally, "flow_velocity", flow->velocity_m_per_s, SW_UNIT_M_PER_S, face,

@@ -2,6 +2,7 @@
 #include "judge-workings.h"
 #include <math.h>
 #include <slopewright/judge/face-loss.h>
+#include <slopewright/judge/face-soil.h>
 
 /* Length of the plot that LS compares with, and below which no rills form. */
 #define UNIT_PLOT_M (72.6 * SW_M_PER_FT)
@@ -35,8 +36,8 @@ add_segment (SwTally *tally, const char *face, const SwFaceLoss *loss, guint ind
       sw_working_measured (ls, "length", whole_m, SW_UNIT_M);
       return ls;
     }
-  sw_steepness_factor (SW_LS_RUSLE_HIGH, angle_rad, &s);
-  sw_length_exponent (SW_LS_RUSLE_HIGH, angle_rad, &m);
+  sw_steepness_factor (loss->method, angle_rad, &s);
+  sw_length_exponent (loss->method, angle_rad, &m);
   sw_working_measured (ls, "from", here->from_m, SW_UNIT_M);
   sw_working_measured (ls, "to", here->to_m, SW_UNIT_M);
   sw_working_part (ls, "steepness", s, SW_UNIT_FACTOR);
@@ -65,17 +66,58 @@ add_ls (SwTally *tally, const char *face, const SwFaceLoss *loss)
   return ls;
 }
 
-static void
-add_losses (SwTally *tally, const char *face, const SwFaceLoss *loss)
+static SwWorking *
+add_nomograph (SwTally *tally, const SwFace *face, const SwFaceLoss *loss)
 {
+  const SwSoilTest *test = &face->soil_test;
+  SwWorking *k = sw_judge_append (
+      tally,
+      sw_working_new ("erodibility_nomograph", loss->erodibility.value,
+                      SW_UNIT_ERODIBILITY, SW_ROUNDING_NONE, "%s.erodibility", face->id));
+
+  sw_working_typed (k, "silt", test->silt, SW_UNIT_PERCENT);
+  sw_working_typed (k, "fine_sand", test->fine_sand, SW_UNIT_PERCENT);
+  sw_working_typed (k, "clay", test->clay, SW_UNIT_PERCENT);
+  sw_working_typed (k, "organic", test->organic, SW_UNIT_PERCENT);
+  sw_working_typed (k, "structure", test->structure, SW_UNIT_COUNT);
+  sw_working_typed (k, "permeability", test->permeability, SW_UNIT_COUNT);
+  return k;
+}
+
+/* The part of a year that the job looks at. */
+static void
+add_period (SwTally *tally, const char *face, const SwFaceLoss *loss,
+            const SwWorking *year, const char *name, double value)
+{
+  SwWorking *period;
+
+  if (!isfinite (value))
+    return;
+  period =
+      sw_judge_append (tally, sw_working_new ("soil_loss_period", value, SW_UNIT_LOSS,
+                                              SW_ROUNDING_NONE, "%s.%s", face, name));
+  sw_working_computed (period, "year", year);
+  sw_working_typed (period, "part_of_r", loss->share, SW_UNIT_PERCENT);
+}
+
+static void
+add_losses (SwTally *tally, const SwFace *of_face, const SwFaceLoss *loss)
+{
+  const char *face = of_face->id;
   SwWorking *ls = add_ls (tally, face, loss), *bare, *covered, *reduction;
+  SwWorking *k = loss->nomograph ? add_nomograph (tally, of_face, loss) : NULL;
 
   bare = sw_judge_append (tally, sw_working_new ("soil_loss_bare", loss->bare_t_per_ha,
                                                  SW_UNIT_LOSS, SW_ROUNDING_NONE,
                                                  "%s.soil-loss-bare", face));
   sw_working_typed (bare, "erosivity", loss->erosivity, SW_UNIT_EROSIVITY);
-  sw_judge_sourced (bare, "erodibility", &loss->erodibility, SW_UNIT_ERODIBILITY);
+  if (k != NULL)
+    sw_working_computed (bare, "erodibility", k);
+  else
+    sw_judge_sourced (bare, "erodibility", &loss->erodibility, SW_UNIT_ERODIBILITY);
   sw_working_computed (bare, "ls", ls);
+  add_period (tally, face, loss, bare, "soil-loss-bare-period",
+              loss->period_bare_t_per_ha);
   if (!isfinite (loss->covered_t_per_ha))
     return;
   covered = sw_judge_append (
@@ -83,6 +125,8 @@ add_losses (SwTally *tally, const char *face, const SwFaceLoss *loss)
                              SW_ROUNDING_NONE, "%s.soil-loss-covered", face));
   sw_working_computed (covered, "bare", bare);
   sw_judge_sourced (covered, "cover", &loss->cover, SW_UNIT_FACTOR);
+  add_period (tally, face, loss, covered, "soil-loss-covered-period",
+              loss->period_covered_t_per_ha);
   reduction = sw_judge_append (
       tally, sw_working_new ("soil_loss_reduction", loss->reduction, SW_UNIT_PERCENT,
                              SW_ROUNDING_NONE, "%s.soil-loss-reduction", face));
@@ -98,7 +142,7 @@ sw_judge_loss_workings (SwTally *tally, const SwLayout *layout)
 
       if (!sw_face_loss_init (&loss, layout, i))
         continue;
-      add_losses (tally, layout->faces[i].face->id, &loss);
+      add_losses (tally, layout->faces[i].face, &loss);
       sw_face_loss_clear (&loss);
     }
 }

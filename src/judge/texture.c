@@ -122,6 +122,32 @@ sw_texture_from_feel (gboolean holds, double ribbon_m, SwFeel feel, SwTexture *t
   return SW_OK;
 }
 
+SwStatus
+sw_texture_from_test (const SwSoilTest *test, SwTexture *texture)
+{
+  switch (test->known)
+    {
+    case SW_SOIL_BY_FEEL:
+      return sw_texture_from_feel (test->holds, test->ribbon_m, test->feel, texture);
+    case SW_SOIL_BY_LABORATORY:
+      return sw_texture_from_fractions (test->sand, test->silt, test->clay, texture);
+    default:
+      return SW_E_RANGE;
+    }
+}
+
+gboolean
+sw_texture_from_code (const char *code, SwTexture *texture)
+{
+  for (int i = 0; i < SW_TEXTURE_COUNT; i++)
+    if (g_str_equal (codes[i], code))
+      {
+        *texture = (SwTexture) i;
+        return TRUE;
+      }
+  return FALSE;
+}
+
 guint
 sw_texture_neighbours (SwTexture texture)
 {

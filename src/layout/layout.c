@@ -107,7 +107,7 @@ look_up (SwLayout *layout, int *bad_face)
   SwStatus status = SW_OK;
 
   layout->practice = sw_job_practice (job, layout->catalogue);
-  layout->blanket = sw_catalogue_blanket (layout->catalogue, job->blanket_id);
+  layout->blanket = sw_job_blanket (job, layout->catalogue);
   if (layout->practice == NULL || layout->blanket == NULL
       || (job->pin_id[0] != '\0'
           && sw_catalogue_pin (layout->catalogue, job->pin_id) == NULL))
@@ -244,6 +244,7 @@ sw_layout_free (SwLayout *layout)
   g_free (layout->pieces);
   g_free (layout->offcuts_m);
   sw_practice_free (layout->practice);
+  sw_blanket_free (layout->blanket);
   sw_job_unref (layout->job);
   g_free (layout);
 }

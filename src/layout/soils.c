@@ -29,6 +29,16 @@ sw_check_zones (const SwLayout *layout, const SwFace *face)
   return SW_OK;
 }
 
+double
+sw_layout_pin_need_m (const SwLayout *layout, const SwSoil *soil, gboolean loose,
+                      double topsoil_m)
+{
+  double need_m = fmax (sw_practice_get (layout->practice, SW_PRACTICE_PIN_LENGTH_M),
+                        loose ? soil->pin_loose_m.value : soil->pin_firm_m.value);
+
+  return topsoil_m > 0.0 ? fmax (need_m, topsoil_m + FIRM_HOLD_M) : need_m;
+}
+
 static SwPinLength
 pin_length (const SwLayout *layout, const SwZone *zone, const char *soil_id,
             gboolean loose, double topsoil_m)
@@ -36,10 +46,7 @@ pin_length (const SwLayout *layout, const SwZone *zone, const char *soil_id,
   const SwSoil *soil = sw_catalogue_soil (layout->catalogue, soil_id);
   SwPinLength length = { .zone = zone };
 
-  length.need_m = fmax (sw_practice_get (layout->practice, SW_PRACTICE_PIN_LENGTH_M),
-                        loose ? soil->pin_loose_m.value : soil->pin_firm_m.value);
-  if (topsoil_m > 0.0)
-    length.need_m = fmax (length.need_m, topsoil_m + FIRM_HOLD_M);
+  length.need_m = sw_layout_pin_need_m (layout, soil, loose, topsoil_m);
   length.pin = layout->job->pin_id[0] != '\0'
                    ? sw_catalogue_pin (layout->catalogue, layout->job->pin_id)
                    : sw_catalogue_pin_of_length (layout->catalogue, length.need_m);

@@ -21,7 +21,8 @@ char *
 sw_report_choice_cell (SwChoiceAspect aspect, const SwChoiceTest *test,
                        const SwTexts *texts, SwNumberStyle style)
 {
-  static const char *const ids[] = { "choice.not-asked", "choice.meets", "choice.fails" };
+  static const char *const ids[] = { "choice.not-asked", "choice.meets", "choice.fails",
+                                     "choice.not-stated" };
   g_autofree char *has = has_words (aspect, test, texts, style);
 
   return sw_texts_fill (texts, ids[test->answer], "has", has, NULL);
@@ -61,15 +62,31 @@ add_needs (GPtrArray *cells, const SwChoice *choice, const SwTexts *texts,
                                                    texts, style));
 }
 
-static void
-add_type (GPtrArray *cells, const SwChoice *choice, const SwTexts *texts,
-          SwNumberStyle style)
+static const char *
+product_name (const SwProduct *product, const SwTexts *texts)
+{
+  return *product->name != '\0' ? product->name : sw_texts_get (texts, "choice.unnamed");
+}
+
+static char *
+type_words (const SwChoice *choice, gboolean of_sheet, const SwTexts *texts)
 {
   const char *name = sw_texts_get (texts, choice->blanket->name_id);
 
-  g_ptr_array_add (cells, choice->chosen
-                              ? sw_texts_fill (texts, "choice.chosen", "type", name, NULL)
-                              : g_strdup (name));
+  if (choice->product != NULL)
+    return sw_texts_fill (texts, "choice.product", "product",
+                          product_name (choice->product, texts), NULL);
+  if (!choice->chosen)
+    return g_strdup (name);
+  return sw_texts_fill (texts, of_sheet ? "choice.claimed" : "choice.chosen", "type",
+                        name, NULL);
+}
+
+static void
+add_type (GPtrArray *cells, const SwChoice *choice, gboolean of_sheet,
+          const SwTexts *texts, SwNumberStyle style)
+{
+  g_ptr_array_add (cells, type_words (choice, of_sheet, texts));
   for (int i = 0; i < SW_CHOICE_COUNT; i++)
     g_ptr_array_add (cells, sw_report_choice_cell ((SwChoiceAspect) i, &choice->tests[i],
                                                    texts, style));
@@ -106,6 +123,21 @@ append_table (GString *report, const GPtrArray *cells)
     }
 }
 
+static void
+append_product (GString *report, const SwProduct *product, const SwTexts *texts)
+{
+  const char *unstated = sw_texts_get (texts, "choice.sheet-unstated");
+  g_autofree char *words = NULL;
+
+  if (!sw_product_given (product))
+    return;
+  words = sw_texts_fill (
+      texts, "choice.sheet", "product", product_name (product, texts), "source",
+      *product->source != '\0' ? product->source : unstated, "cover_test",
+      *product->cover_test != '\0' ? product->cover_test : unstated, NULL);
+  g_string_append_printf (report, "%s\n", words);
+}
+
 char *
 sw_report_choice (const SwResult *result, const SwTexts *texts, SwNumberStyle style)
 {
@@ -123,11 +155,12 @@ sw_report_choice (const SwResult *result, const SwTexts *texts, SwNumberStyle st
 
       if (i == 0)
         add_needs (cells, choice, texts, style);
-      add_type (cells, choice, texts, style);
+      add_type (cells, choice, sw_product_given (&result->job->product), texts, style);
     }
   report = g_string_new (sw_texts_get (texts, "choice.title"));
   g_string_append_c (report, '\n');
   append_table (report, cells);
+  append_product (report, &result->job->product, texts);
   g_string_append_printf (report, "%s\n", sw_texts_get (texts, "choice.note"));
   return g_string_free (report, FALSE);
 }

@@ -30,6 +30,14 @@ json_t *sw_json_of_number (double value);
 void sw_put_text (json_t *object, const char *key, const char *text);
 void sw_put_number (json_t *object, const char *key, double value);
 
+/* What was found out about a face's soil; it must give the class the face has. */
+void sw_read_soil_test (const SwJsonPlace *face_place, SwFace *face);
+json_t *sw_soil_test_tree (const SwSoilTest *test);
+
+/* The data sheet of the blanket. */
+void sw_read_product (const SwJsonPlace *blanket, SwProduct *product);
+json_t *sw_product_tree (const SwProduct *product);
+
 /* The faces of the file, with all that stands on them. */
 void sw_read_faces (const SwJsonPlace *root, SwJob *job);
 json_t *sw_faces_tree (const SwJob *job);

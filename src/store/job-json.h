@@ -20,6 +20,10 @@ extern const char *const sw_bench_words[];
 extern const char *const sw_obtained_words[];
 extern const char *const sw_answer_words[];
 extern const char *const sw_loss_units_words[];
+extern const char *const sw_rills_words[];
+extern const char *const sw_soil_known_words[];
+extern const char *const sw_feel_words[];
+extern const char *const sw_net_words[];
 
 /* Lines of the job card: key and place in SwJobCard. */
 typedef struct

@@ -248,6 +248,7 @@ read_face (const SwJsonPlace *place, const SwJob *job)
   sw_read_words (place, "soil", &face->soil_id);
   face->loose = sw_json_boolean (&loose);
   face->topsoil_m = sw_read_number (place, "topsoil_m", 0.0, 10.0);
+  sw_read_soil_test (place, face);
   read_obstacles_and_zones (place, face);
   face->leeward = (SwSide) sw_read_choice (place, "leeward", sw_side_words);
   face->bench = (SwBenchRule) sw_read_choice (place, "bench", sw_bench_words);

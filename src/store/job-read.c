@@ -24,16 +24,13 @@ read_version (const SwJsonPlace *root)
 }
 
 static void
-check_month_day (const SwJsonPlace *card, const char *key, const char *text,
-                 const char *other)
+check_month_day (const SwJsonPlace *card, const char *key, const char *text)
 {
   SwJsonPlace place = sw_json_member (card, key);
   int month, day;
 
   if (*text != '\0' && !sw_month_day_parse (text, &month, &day))
     sw_json_expected (&place, "a day of the year such as \"09-01\", or \"\"");
-  else if (*text == '\0' && *other != '\0')
-    sw_json_expected (&place, "both ends of the sowing window, or neither");
 }
 
 static void
@@ -46,8 +43,8 @@ read_card (const SwJsonPlace *root, SwJobCard *card)
   for (gsize i = 0; i < sw_n_card_lines; i++)
     sw_read_text (&place, sw_card_lines[i].key,
                   G_STRUCT_MEMBER_P (card, sw_card_lines[i].offset));
-  check_month_day (&place, "sow_from", card->sow_from, card->sow_to);
-  check_month_day (&place, "sow_to", card->sow_to, card->sow_from);
+  check_month_day (&place, "sow_from", card->sow_from);
+  check_month_day (&place, "sow_to", card->sow_to);
 }
 
 static void
@@ -98,6 +95,7 @@ read_materials (const SwJsonPlace *root, SwJob *job)
   sw_read_words (&blanket, "id", &job->blanket_id);
   job->blanket_mass_kg_per_m2 = sw_read_extra (&blanket, "mass_kg_per_m2", 20.0);
   job->blanket_thickness_m = sw_read_extra (&blanket, "thickness_m", 0.2);
+  sw_read_product (&blanket, &job->product);
   job->roll_width_m = sw_read_number (&roll, "width_m", 0.2, 20.0);
   job->roll_length_m = sw_read_number (&roll, "length_m", 1.0, 1000.0);
   job->roll_core_m = sw_read_extra (&roll, "core_m", 1.0);
@@ -155,6 +153,7 @@ read_site_numbers (const SwJsonPlace *root, SwSiteNumbers *numbers)
     numbers->values[i] = read_site_number (&place, (SwSiteNumber) i);
   numbers->loss_units =
       (SwLossUnits) sw_read_option (&place, "loss_units", sw_loss_units_words);
+  numbers->rills = (SwRills) sw_read_option (&place, "rill_ratio", sw_rills_words);
   numbers->bench_drained =
       (SwAnswer) sw_read_option (&place, "bench_drained", sw_answer_words);
   numbers->mown = (SwAnswer) sw_read_option (&place, "mown", sw_answer_words);

@@ -13,6 +13,10 @@ const char *const sw_side_words[] = { "left", "right", NULL };
 const char *const sw_bench_words[] = { "split", "continuous", NULL };
 const char *const sw_answer_words[] = { "unknown", "no", "yes", NULL };
 const char *const sw_loss_units_words[] = { "si", "us", NULL };
+const char *const sw_rills_words[] = { "high", "moderate", "low", NULL };
+const char *const sw_soil_known_words[] = { "eye", "feel", "laboratory", NULL };
+const char *const sw_feel_words[] = { "gritty", "smooth", "neither", NULL };
+const char *const sw_net_words[] = { "not-stated", "none", "plastic", "plant", NULL };
 const char *const sw_obtained_words[] = { "taped-angle", "rise-ratio", "run-rise",
                                           "taped-shape", "drawn",      "imported",
                                           NULL };
@@ -26,8 +30,8 @@ const SwCardLine sw_card_lines[] = {
   LINE (name),        LINE (number),     LINE (revision),       LINE (date),
   LINE (prepared_by), LINE (checked_by), LINE (client),         LINE (place),
   LINE (permit),      LINE (authority),  LINE (utility_ticket), LINE (supervisor),
-  LINE (emergency),   LINE (muster),     LINE (notes),
-  LINE (install_date), LINE (sow_from),     LINE (sow_to),
+  LINE (emergency),   LINE (muster),     LINE (notes),          LINE (install_date),
+  LINE (sow_from),    LINE (sow_to),
 };
 const gsize sw_n_card_lines = G_N_ELEMENTS (sw_card_lines);
 

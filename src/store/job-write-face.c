@@ -91,6 +91,7 @@ face_tree (const SwFace *face)
   sw_put_text (tree, "soil", face->soil_id);
   json_object_set_new (tree, "loose", json_boolean (face->loose));
   sw_put_number (tree, "topsoil_m", face->topsoil_m);
+  json_object_set_new (tree, "soil_test", sw_soil_test_tree (&face->soil_test));
   json_object_set_new (tree, "obstacles", obstacles_tree (face));
   json_object_set_new (tree, "zones", zones_tree (face));
   sw_put_text (tree, "leeward", sw_side_words[face->leeward]);

@@ -41,6 +41,7 @@ blanket_tree (const SwJob *job)
   sw_put_text (tree, "id", job->blanket_id);
   sw_put_number (tree, "mass_kg_per_m2", fmax (job->blanket_mass_kg_per_m2, 0.0));
   sw_put_number (tree, "thickness_m", fmax (job->blanket_thickness_m, 0.0));
+  json_object_set_new (tree, "product", sw_product_tree (&job->product));
   return tree;
 }
 
@@ -86,6 +87,7 @@ site_numbers_tree (const SwSiteNumbers *numbers)
     sw_put_number (tree, sw_site_number_keys[i].key,
                    sw_site_number_in_file ((SwSiteNumber) i, numbers->values[i]));
   sw_put_text (tree, "loss_units", sw_loss_units_words[numbers->loss_units]);
+  sw_put_text (tree, "rill_ratio", sw_rills_words[numbers->rills]);
   sw_put_text (tree, "bench_drained", sw_answer_words[numbers->bench_drained]);
   sw_put_text (tree, "mown", sw_answer_words[numbers->mown]);
   return tree;

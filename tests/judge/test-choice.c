@@ -79,6 +79,58 @@ test_all_asked (void)
       g_array_index (choices, SwChoice, 0).tests[SW_CHOICE_SHEAR].need, 5.33666, 1e-4);
 }
 
+/* The sheet's own figures are held against the job, a silent one answers nothing, and the
+ * class stays in the list as it was. */
+static void
+test_data_sheet (void)
+{
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = NULL;
+  g_autoptr (SwLayout) by_class = NULL, layout = NULL;
+  g_autoptr (GArray) choices = NULL;
+  const SwChoice *first;
+
+  by_class = asking_layout (catalogue);
+  job = sw_job_copy (by_class->job);
+  sw_text_set (&job->product.name, "Hedgerow Mat 12");
+  job->product.life_months = 18.0; /* of 12.5 needed; its class has 12 */
+  job->product.shear_pa = 5.0;     /* of 5.34 */
+  job->product.net = SW_NET_PLANT;
+  layout = fixture_lay (job, catalogue);
+  choices = sw_choices_new (layout);
+  g_assert_cmpuint (choices->len, ==, 2);
+  first = &g_array_index (choices, SwChoice, 0);
+  g_assert_nonnull (first->product);
+  g_assert_cmpint (answer_of (choices, 0, SW_CHOICE_GRADIENT), ==, SW_CHOICE_NOT_STATED);
+  g_assert_cmpint (answer_of (choices, 0, SW_CHOICE_LIFE), ==, SW_CHOICE_MEETS);
+  g_assert_cmpint (answer_of (choices, 0, SW_CHOICE_SHEAR), ==, SW_CHOICE_FAILS);
+  g_assert_cmpint (answer_of (choices, 0, SW_CHOICE_ANIMALS), ==, SW_CHOICE_MEETS);
+  g_assert_cmpint (answer_of (choices, 0, SW_CHOICE_MOWING), ==, SW_CHOICE_MEETS);
+  g_assert_cmpfloat (first->tests[SW_CHOICE_LIFE].has, ==, 18.0);
+  g_assert_cmpint (first->tests[SW_CHOICE_LIFE].evidence, ==, SW_EVIDENCE_USER);
+  g_assert_false (first->meets);
+  g_assert_cmpint (answer_of (choices, 1, SW_CHOICE_LIFE), ==, SW_CHOICE_FAILS);
+  g_assert_true (g_array_index (choices, SwChoice, 1).chosen);
+  g_assert_null (g_array_index (choices, SwChoice, 1).product);
+}
+
+/* A sheet that leaves something open is not said to meet everything. */
+static void
+test_silent_sheet_does_not_meet (void)
+{
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = fixture_job ();
+  g_autoptr (SwLayout) layout = NULL;
+  g_autoptr (GArray) choices = NULL;
+
+  fixture_add_plane (job, "A", 3.0, 5.0, 20.0);
+  sw_text_set (&job->product.name, "Hedgerow Mat 12");
+  layout = fixture_lay (job, catalogue);
+  choices = sw_choices_new (layout);
+  g_assert_false (g_array_index (choices, SwChoice, 0).meets);
+  g_assert_true (g_array_index (choices, SwChoice, 1).meets);
+}
+
 /* What the job does not say is not held against any type; the gradient always is. */
 static void
 test_nothing_asked (void)
@@ -122,5 +174,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/judge/choice/all-asked", test_all_asked);
   g_test_add_func ("/judge/choice/nothing-asked", test_nothing_asked);
   g_test_add_func ("/judge/choice/steepest-face", test_steepest_face);
+  g_test_add_func ("/judge/choice/data-sheet", test_data_sheet);
+  g_test_add_func ("/judge/choice/silent-sheet-does-not-meet",
+                   test_silent_sheet_does_not_meet);
   return g_test_run ();
 }

@@ -92,8 +92,7 @@ test_how_long (void)
   g_assert_true (sw_install_date (job, &installed));
   life = sw_due_dates_new (layout, &installed);
   g_assert_cmpuint (life->len, ==, 52 + 1);
-  ((SwBlanket *) g_ptr_array_index (catalogue->blankets, 0))->life_months.value =
-      INFINITY;
+  layout->blanket->life_months.value = INFINITY;
   permanent = sw_due_dates_new (layout, &installed);
   g_assert_cmpuint (permanent->len, ==, 104);
 }

@@ -69,6 +69,22 @@ test_planes (void)
     }
 }
 
+/* 12 m of level ground above 18 m of 2:1 run off as 30 m do: row of 75 mm/h above. */
+static void
+test_run_on (void)
+{
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = rained_job (2.0, 18.0, 75.0, 0.04);
+  g_autoptr (SwResult) result = NULL;
+
+  job->numbers.values[SW_NUMBER_RUN_ON_M] = 12.0;
+  result = judge (job, catalogue);
+  g_assert_cmpfloat_with_epsilon (
+      sw_tally_working (result->tally, "A.flow-depth")->value, 2.206020e-03, 1e-8);
+  g_assert_cmpfloat_with_epsilon (
+      sw_tally_working (result->tally, "A.flow-shear")->value, 9.67818, 1e-4);
+}
+
 /* Two stretches: all the rain from above runs down the steeper, lower one. */
 static void
 test_lower_stretch (void)
@@ -148,5 +164,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/judge/face-flow/lower-stretch", test_lower_stretch);
   g_test_add_func ("/judge/face-flow/roughness", test_roughness);
   g_test_add_func ("/judge/face-flow/findings", test_findings);
+  g_test_add_func ("/judge/face-flow/run-on", test_run_on);
   return g_test_run ();
 }

@@ -102,6 +102,52 @@ test_us_units (void)
                                   1e-12);
 }
 
+/* 10 %, 100 ft: Handbook 703 table 4-2 (moderate, seen) 1.38, table 4-3 (high) 1.46; low
+ * by the m of table 4-5, 0.35: 1.17166 x (100 / 72.6)^0.35 = 1.3106. */
+static void
+test_rill_ratio (void)
+{
+  static const struct
+  {
+    SwRills rills;
+    double ls, within;
+  } rows[] = {
+    { SW_RILLS_HIGH, 1.46, 0.0055 },
+    { SW_RILLS_MODERATE, 1.38, 0.0055 },
+    { SW_RILLS_LOW, 1.3106, 0.0025 },
+  };
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (SwJob) job = plane_job (10.0, 100.0 * FT);
+      g_autoptr (SwResult) result = NULL;
+
+      job->numbers.rills = rows[i].rills;
+      result = judge (job, catalogue);
+      g_assert_cmpfloat_with_epsilon (value_of (result, "A.ls"), rows[i].ls,
+                                      rows[i].within);
+    }
+}
+
+/* 28.4 % of the year's R falls from 29 February to 1 September in the worked example of
+ * the California State Water Resources Control Board, 2012: so much of a year's loss. */
+static void
+test_part_of_a_year (void)
+{
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = plane_job (3.0, 100.0 * FT);
+  g_autoptr (SwResult) year = judge (job, catalogue), part = NULL;
+
+  g_assert_null (sw_tally_working (year->tally, "A.soil-loss-bare-period"));
+  job->numbers.values[SW_NUMBER_EROSIVITY_SHARE] = 0.284;
+  part = judge (job, catalogue);
+  g_assert_cmpfloat_with_epsilon (value_of (part, "A.soil-loss-bare-period"),
+                                  0.284 * value_of (year, "A.soil-loss-bare"), 1e-9);
+  g_assert_cmpfloat_with_epsilon (value_of (part, "A.soil-loss-bare"),
+                                  value_of (year, "A.soil-loss-bare"), 1e-9);
+}
+
 /* A bench carries the runoff on, unless it is drained: then each half is 50 % over 40 ft,
  * LS 4.292073, and the bench itself still adds to its own length. */
 static void
@@ -229,5 +275,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/judge/face-loss/what-is-missing", test_what_is_missing);
   g_test_add_func ("/judge/face-loss/limits", test_limits);
   g_test_add_func ("/judge/face-loss/short", test_short);
+  g_test_add_func ("/judge/face-loss/rill-ratio", test_rill_ratio);
+  g_test_add_func ("/judge/face-loss/part-of-a-year", test_part_of_a_year);
   return g_test_run ();
 }

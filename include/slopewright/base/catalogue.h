@@ -193,7 +193,9 @@ SwPractice *sw_practice_new (void);
 SwPractice *sw_practice_copy (const SwPractice *practice);
 void sw_practice_free (SwPractice *practice);
 void sw_soil_free (SwSoil *soil);
+SwBlanket *sw_blanket_copy (const SwBlanket *blanket);
 void sw_blanket_free (SwBlanket *blanket);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwBlanket, sw_blanket_free)
 void sw_roll_free (SwRoll *roll);
 void sw_pin_free (SwPin *pin);
 void sw_default_free (SwDefault *value);

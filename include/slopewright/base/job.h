@@ -4,7 +4,9 @@
 #include <glib.h>
 #include <slopewright/base/catalogue.h>
 #include <slopewright/base/polygon.h>
+#include <slopewright/base/product.h>
 #include <slopewright/base/site-numbers.h>
+#include <slopewright/base/soil-test.h>
 #include <slopewright/base/status.h>
 #include <slopewright/base/units.h>
 
@@ -162,7 +164,8 @@ typedef struct
   /* plan: x along the crest, y out on the section's datum */
   SwPoint *outline;
   guint n_outline;
-  char *soil_id;
+  char *soil_id; /* with a test the class that follows from it */
+  SwSoilTest soil_test;
   gboolean loose;       /* fill, or a boot heel sinks more than 20 mm */
   double topsoil_m;     /* loose topsoil depth over the soil, >= 0 */
   GPtrArray *obstacles; /* (element-type SwObstacle) */
@@ -205,6 +208,7 @@ typedef struct
 {
   double values[SW_NUMBER_COUNT]; /* SI, but see SwLossUnits; 0: not given */
   SwLossUnits loss_units;
+  SwRills rills;
   SwAnswer bench_drained; /* a drain along each bench takes its water away */
   SwAnswer mown;          /* the face will be mown */
 } SwSiteNumbers;
@@ -222,6 +226,7 @@ typedef struct
   double roll_width_m, roll_length_m, roll_core_m;
   double blanket_mass_kg_per_m2,
       blanket_thickness_m; /* of this product; <= 0: the catalogue's */
+  SwProduct product;
   SwSurplus surplus;
   SwJoints joints;
   SwZoneRule zone_rule;
@@ -295,6 +300,14 @@ void sw_text_set (char **place, const char *text);
  *   laid over it (evidence "user", source the reason); NULL for an unknown id.
  */
 SwPractice *sw_job_practice (const SwJob *job, const SwCatalogue *catalogue);
+
+/**
+ * sw_job_blanket:
+ *
+ * Returns: (transfer full) (nullable): the class with what the product's data sheet
+ *   states laid over it; NULL for an unknown id.
+ */
+SwBlanket *sw_job_blanket (const SwJob *job, const SwCatalogue *catalogue);
 
 /**
  * sw_job_site_number:

@@ -13,9 +13,11 @@
 typedef enum
 {
   SW_NUMBER_EROSIVITY,   /* R of a mean year, in SwLossUnits */
+  SW_NUMBER_EROSIVITY_SHARE, /* of a year's R that falls while the face is bare; over 1 beyond a year */
   SW_NUMBER_ERODIBILITY, /* K, in SwLossUnits; 0: by soil class */
   SW_NUMBER_COVER,       /* C of this product by its own test; 0: ceiling of its class */
   SW_NUMBER_RAIN,        /* intensity for which the face must hold */
+  SW_NUMBER_RUN_ON_M,    /* on plan: ground above the crest whose sheet of water runs onto the face */
   SW_NUMBER_ROUGHNESS,   /* Manning's n for sheet flow; 0: default */
   SW_NUMBER_GROW_MONTHS, /* until plants hold the soil */
   SW_NUMBER_WET_RATIO,   /* mass of a wet roll over a dry one, >= 1 */
@@ -42,6 +44,14 @@ typedef struct
 
 /** Table of SW_NUMBER_COUNT rows, indexed by SwSiteNumber. */
 extern const SwSiteNumberKey sw_site_number_keys[SW_NUMBER_COUNT];
+
+/** How much of the loss is by rills; file words "high", "moderate", "low". */
+typedef enum
+{
+  SW_RILLS_HIGH,     /* freshly graded ground */
+  SW_RILLS_MODERATE, /* tilled ground */
+  SW_RILLS_LOW       /* long settled ground */
+} SwRills;
 
 /**
  * Which units R and K are typed in. They are kept as typed: the two systems have

@@ -25,10 +25,14 @@ typedef enum
 {
   SW_CHOICE_NOT_ASKED, /* the job does not say what is needed */
   SW_CHOICE_MEETS,
-  SW_CHOICE_FAILS
+  SW_CHOICE_FAILS,
+  SW_CHOICE_NOT_STATED /* asked for, but the product's data sheet is silent */
 } SwChoiceAnswer;
 
-/** @has and @need are numbers for the first three aspects; else 1 for netting, 0 for none. */
+/**
+ * @has and @need are numbers for the first three aspects; else 1 for netting, 0 for none.
+ * Where a data sheet is silent, @has is the figure of the class it claims.
+ */
 typedef struct
 {
   SwChoiceAnswer answer;
@@ -39,11 +43,12 @@ typedef struct
 
 typedef struct
 {
-  const SwBlanket *blanket; /* borrowed from the catalogue */
-  gboolean chosen;          /* by the job */
+  const SwBlanket *blanket; /* borrowed from catalogue or layout */
+  const SwProduct *product; /* borrowed from the job: its data sheet; NULL for a class */
+  gboolean chosen;          /* class of the job */
   SwChoiceTest tests[SW_CHOICE_COUNT];
-  gboolean meets; /* none of the aspects asked for fails */
+  gboolean meets; /* none of the aspects asked for fails or is not stated */
 } SwChoice;
 
-/** Returns: (transfer full) (element-type SwChoice): one for each type, in the catalogue's order. */
+/** Returns: (transfer full) (element-type SwChoice): the job's product first where it has a data sheet, then each type in the catalogue's order. */
 GArray *sw_choices_new (const SwLayout *layout);

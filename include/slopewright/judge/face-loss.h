@@ -43,22 +43,27 @@ void sw_fall_line_clear (SwFallLine *line);
 typedef struct
 {
   SwFallLine line;
+  SwLsMethod method; /* of RUSLE, by the job's rill ratio */
   double *ls;            /* of each segment */
   double ls_mean;        /* by length */
   guint limits;          /* SwLsLimit flags */
   double erosivity;      /* R, SI */
   SwSourced erodibility; /* K, SI; evidence "user" when typed; borrowed source */
+  gboolean nomograph;    /* K is of the nomograph equation */
   SwSourced cover;       /* C; NaN where neither product nor class has one */
   double bare_t_per_ha, covered_t_per_ha; /* covered is NaN without C */
   double reduction;                       /* ratio; NaN without C */
+  double share;                           /* of a year's R; NaN where not given */
+  double period_bare_t_per_ha, period_covered_t_per_ha; /* of that share; NaN likewise */
 } SwFaceLoss;
 
 /**
  * sw_face_loss_init:
  * @loss: (out caller-allocates): untouched on FALSE, else sw_face_loss_clear()
  *
- * A = R K LS C P with P 1, C 1 for bare graded ground, and LS of RUSLE for freshly
- * graded ground (SW_LS_RUSLE_HIGH), each segment in its place on the slope.
+ * A = R K LS C P with P 1, C 1 for bare graded ground, and LS of RUSLE by the rill ratio
+ * of the job (high, for freshly graded ground, unless it says otherwise), each segment in
+ * its place on the slope.
  *
  * Returns: FALSE where R is not given, K is neither typed nor known for the soil,
  *   or water would stand on a bench.
@@ -69,9 +74,13 @@ void sw_face_loss_clear (SwFaceLoss *loss);
 /** R of the job in SI; 0 if not given. */
 double sw_job_erosivity (const SwJob *job);
 
+/** LS method of RUSLE by the job's rill ratio. */
+SwLsMethod sw_job_ls_method (const SwJob *job);
+
 /**
  * K in SI: typed, or the largest of the face's soils, its zones included; NaN where one
- * of them has none. Source is borrowed.
+ * of them has none. The face's own soil has that of the nomograph equation where its
+ * laboratory test allows it, see sw_face_nomograph(). Source is borrowed.
  */
 SwSourced sw_face_erodibility (const SwLayout *layout, const SwFace *face);
 

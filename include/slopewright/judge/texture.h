@@ -2,6 +2,7 @@
 #pragma once
 
 #include <glib.h>
+#include <slopewright/base/soil-test.h>
 #include <slopewright/base/status.h>
 
 /*
@@ -46,15 +47,6 @@ const char *sw_texture_code (SwTexture texture);
 SwStatus sw_texture_from_fractions (double sand, double silt, double clay,
                                     SwTexture *texture);
 
-/** How a very wet handful feels when rubbed. */
-typedef enum
-{
-  SW_FEEL_GRITTY,
-  SW_FEEL_SMOOTH,
-  SW_FEEL_NEITHER,
-  SW_FEEL_COUNT
-} SwFeel;
-
 /**
  * sw_texture_from_feel:
  * @holds: a moist handful, squeezed, stays together
@@ -70,6 +62,17 @@ typedef enum
  */
 SwStatus sw_texture_from_feel (gboolean holds, double ribbon_m, SwFeel feel,
                                SwTexture *texture);
+
+/**
+ * sw_texture_from_test:
+ *
+ * Returns: SW_OK; SW_E_RANGE where the soil is known by eye only, or its answers give no
+ *   class.
+ */
+SwStatus sw_texture_from_test (const SwSoilTest *test, SwTexture *texture);
+
+/** Class with that code; FALSE for a soil that is none of the twelve. */
+gboolean sw_texture_from_code (const char *code, SwTexture *texture);
 
 /**
  * sw_texture_neighbours:

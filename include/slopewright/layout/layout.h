@@ -184,7 +184,7 @@ typedef struct
   SwJob *job;
   const SwCatalogue *catalogue; /* borrowed: must outlive the layout */
   SwPractice *practice;         /* with overrides */
-  const SwBlanket *blanket;
+  SwBlanket *blanket;           /* with what the product's data sheet states */
   SwFaceLayout *faces;
   guint n_faces;
   SwPiece *pieces; /* grouped by face and run */
@@ -212,6 +212,17 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwLayout, sw_layout_free)
 
 /** Pieces of a run, upslope first. */
 const SwPiece *sw_layout_run_pieces (const SwLayout *layout, const SwRun *run);
+
+/**
+ * sw_layout_pin_need_m:
+ * @soil: any of the catalogue
+ * @loose: state of the ground
+ * @topsoil_m: loose topsoil over it, >= 0
+ *
+ * Returns: shortest pin that practice, soil and topsoil call for.
+ */
+double sw_layout_pin_need_m (const SwLayout *layout, const SwSoil *soil, gboolean loose,
+                             double topsoil_m);
 
 /** "7" or "7b". Returns: (transfer full) */
 char *sw_run_label (const SwRun *run);

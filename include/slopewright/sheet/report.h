@@ -44,6 +44,12 @@ char *sw_report_checks (const SwResult *result, const SwTexts *texts,
                         SwNumberStyle style);
 
 /**
+ * The soil of each face: how it is known, what follows from it, and what would follow
+ * if it were the class beside it. (transfer full)
+ */
+char *sw_report_soil (const SwResult *result, const SwTexts *texts, SwNumberStyle style);
+
+/**
  * Every blanket type against what the job asks for, as a table: meets or does not, with
  * the number. A list, never a recommendation.
  */
