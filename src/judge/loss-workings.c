@@ -93,9 +93,9 @@ add_period (SwTally *tally, const char *face, const SwFaceLoss *loss,
 
   if (!isfinite (value))
     return;
-  period =
-      sw_judge_append (tally, sw_working_new ("soil_loss_period", value, SW_UNIT_LOSS,
-                                              SW_ROUNDING_NONE, "%s.%s", face, name));
+  period = sw_judge_append (tally, sw_working_new ("soil_loss_period", value,
+                                                   SW_UNIT_LOSS_IN_TIME, SW_ROUNDING_NONE,
+                                                   "%s.%s", face, name));
   sw_working_computed (period, "year", year);
   sw_working_typed (period, "part_of_r", loss->share, SW_UNIT_PERCENT);
 }

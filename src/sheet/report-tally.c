@@ -57,6 +57,8 @@ sw_report_si_unit (SwUnit unit)
       return "h";
     case SW_UNIT_LOSS:
       return "t/(ha yr)";
+    case SW_UNIT_LOSS_IN_TIME:
+      return "t/ha";
     case SW_UNIT_EROSIVITY:
       return "MJ mm/(ha h yr)";
     case SW_UNIT_ERODIBILITY:

@@ -67,6 +67,7 @@ typedef enum
   SW_UNIT_ANGLE,       /* radians of an angle that is no gradient, shown in degrees */
   SW_UNIT_FACTOR,      /* ratio that needs its third and fourth decimal */
   SW_UNIT_LOSS,        /* soil loss, t/(ha yr) */
+  SW_UNIT_LOSS_IN_TIME, /* soil loss in part of a year, t/ha */
   SW_UNIT_EROSIVITY,   /* R, MJ mm/(ha h yr) */
   SW_UNIT_ERODIBILITY, /* K, t ha h/(ha MJ mm) */
   SW_UNIT_RAIN,        /* m/s, shown in mm/h or in/h */
