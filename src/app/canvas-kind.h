@@ -17,9 +17,9 @@ typedef enum
 /** What tells the three views apart. */
 typedef struct
 {
-  const char *code;  /* "section": for actions and file names */
-  const char *title; /* marked for translation */
-  gboolean y_up; /* a section; the others are seen from above */
+  const char *code;    /* "section": for actions and file names */
+  const char *title;   /* marked for translation */
+  gboolean y_up;       /* a section; the others are seen from above */
   gboolean has_points; /* whether points can be edited here */
   /* Fields of a point, marked for translation: "Out", "Up". */
   const char *x_label, *y_label;

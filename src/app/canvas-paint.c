@@ -2,10 +2,12 @@
 #include "canvas-paint.h"
 
 #include <math.h>
+#include <string.h>
 
 #define GRID_PX 48.0
 #define GRID_ALPHA 0.10
 #define GRIP_PX 7.0
+#define NEAR_PX 5.0
 
 SwTheme
 sw_canvas_theme (GtkWidget *widget)
@@ -143,6 +145,25 @@ sw_canvas_paint_grip (SwCanvasPaint *paint, SwPoint px, gboolean whole)
   cairo_stroke (paint->cr);
 }
 
+void
+sw_canvas_paint_tape (SwCanvasPaint *paint, SwPoint from, SwPoint to)
+{
+  SwColour colour = line_of (paint, SW_ROLE_HIGHLIGHT);
+
+  cairo_set_source_rgb (paint->cr, colour.red, colour.green, colour.blue);
+  cairo_set_line_width (paint->cr, 2.0);
+  cairo_move_to (paint->cr, from.x_m, from.y_m);
+  cairo_line_to (paint->cr, to.x_m, to.y_m);
+  cairo_stroke (paint->cr);
+  for (int end = 0; end < 2; end++)
+    {
+      SwPoint at = end ? to : from;
+
+      cairo_arc (paint->cr, at.x_m, at.y_m, 4.0, 0.0, 2.0 * G_PI);
+      cairo_fill (paint->cr);
+    }
+}
+
 static gboolean
 area_holds (const SwPaperPoint *p, guint count, double x, double y)
 {
@@ -156,17 +177,50 @@ area_holds (const SwPaperPoint *p, guint count, double x, double y)
   return inside;
 }
 
+/* Lines of dimensions and edges are no things to point at. */
+static gboolean
+line_is_near (const SwItem *item, const SwPaperPoint *p, double x, double y,
+              double reach_mm)
+{
+  if (strstr (item->object, "/trench/") == NULL
+      && strstr (item->object, "/zone/") == NULL)
+    return FALSE;
+  for (guint i = 1; i < item->n_points; i++)
+    {
+      double dx = p[i].x_mm - p[i - 1].x_mm, dy = p[i].y_mm - p[i - 1].y_mm;
+      double square = fmax (dx * dx + dy * dy, 1e-9);
+      double t = ((x - p[i - 1].x_mm) * dx + (y - p[i - 1].y_mm) * dy) / square;
+
+      t = CLAMP (t, 0.0, 1.0);
+      if (hypot (p[i - 1].x_mm + t * dx - x, p[i - 1].y_mm + t * dy - y) <= reach_mm)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+item_is_at (const SwFigure *figure, const SwItem *item, double x, double y,
+            double reach_mm)
+{
+  const SwPaperPoint *points = sw_figure_item_points (figure, item);
+
+  if (item->object == NULL || *item->object == '\0')
+    return FALSE;
+  if (item->kind == SW_ITEM_AREA)
+    return area_holds (points, item->n_points, x, y);
+  return item->kind == SW_ITEM_LINE && line_is_near (item, points, x, y, reach_mm);
+}
+
 const char *
 sw_canvas_object_at (const SwFigure *figure, double px_per_mm, double x_px, double y_px)
 {
-  double x = x_px / px_per_mm, y = y_px / px_per_mm;
+  double x = x_px / px_per_mm, y = y_px / px_per_mm, reach_mm = NEAR_PX / px_per_mm;
 
   for (guint i = figure->items->len; i > 0; i--)
     {
       const SwItem *item = &g_array_index (figure->items, SwItem, i - 1);
 
-      if (item->kind == SW_ITEM_AREA && item->object != NULL && *item->object != '\0'
-          && area_holds (sw_figure_item_points (figure, item), item->n_points, x, y))
+      if (item_is_at (figure, item, x, y, reach_mm))
         return item->object;
     }
   return "";

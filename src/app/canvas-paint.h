@@ -33,6 +33,9 @@ void sw_canvas_paint_line (SwCanvasPaint *paint, double at_m, gboolean upright);
 /** The mark of a corner, or of a whole shape in its middle (@whole), at @px. */
 void sw_canvas_paint_grip (SwCanvasPaint *paint, SwPoint px, gboolean whole);
 
-/** Object of the topmost item with an object under (@x_px, @y_px); "" when there is none. */
+/** A measured line from @from to @to, pixels. */
+void sw_canvas_paint_tape (SwCanvasPaint *paint, SwPoint from, SwPoint to);
+
+/** Object of the topmost area at (@x_px, @y_px), or of a trench or zone whose line is near; "" for none. */
 const char *sw_canvas_object_at (const SwFigure *figure, double px_per_mm, double x_px,
                                  double y_px);

@@ -13,7 +13,7 @@ on_pressed (GtkGestureClick *click, int presses, double x, double y, SwCanvas *s
   SwSpot before;
   int spot;
 
-  if (presses != 2 || !self->kind->has_points)
+  if (presses != 2 || self->measuring || !self->kind->has_points)
     return;
   spot = sw_canvas_spot_under (self, px, SW_CANVAS_GRAB_PX);
   sw_canvas_cancel_drag (self);
@@ -32,6 +32,11 @@ on_released (GtkGestureClick *click, int presses, double x, double y, SwCanvas *
   const char *object;
   SwPointList list;
 
+  if (self->measuring && hypot (x - self->press.x_m, y - self->press.y_m) <= 4.0)
+    {
+      sw_canvas_measure_at (self, sw_canvas_place_under (self, (SwPoint){ x, y }));
+      return;
+    }
   if (presses != 1 || hypot (x - self->press.x_m, y - self->press.y_m) > 4.0
       || sw_canvas_spot_under (self, (SwPoint){ x, y }, SW_CANVAS_GRAB_PX) >= 0
       || self->figure == NULL)
@@ -49,6 +54,9 @@ on_menu (GtkGestureClick *click, int presses, double x, double y, SwCanvas *self
 
   if (spot >= 0)
     sw_canvas_edit_point (self, sw_canvas_spot (self, (guint) spot));
+  else
+    sw_canvas_ask_shape (self, SW_LIST_OBSTACLE,
+                         sw_viewport_to_world (&self->viewport, (SwPoint){ x, y }));
 }
 
 void

@@ -3,9 +3,13 @@
 
 #include <math.h>
 
+#include "point-snap.h"
 #include "point-words.h"
 
 #define GRAB_TOUCH_PX 24.0
+
+/* How near a dragged point must come to hold on to something. */
+#define HOLD_PX 6.0
 
 /* Up to where a click may tremble without being a drag. */
 #define TREMBLE_PX 2.0
@@ -34,7 +38,9 @@ on_drag_begin (GtkGestureDrag *drag, double x, double y, SwCanvas *self)
 
   self->press = px;
   self->pan_done = (SwPoint){ 0.0, 0.0 };
-  self->dragged = self->space_held ? -1 : sw_canvas_spot_under (self, px, reach_px);
+  self->dragged = self->space_held || self->measuring
+                      ? -1
+                      : sw_canvas_spot_under (self, px, reach_px);
   self->panning = self->dragged < 0;
   if (self->dragged < 0)
     {
@@ -49,9 +55,10 @@ on_drag_begin (GtkGestureDrag *drag, double x, double y, SwCanvas *self)
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), "grabbing");
 }
 
-/* Shift keeps to one direction, Alt leaves the grid. */
-static SwPoint
-drag_target (SwCanvas *self, double dx_px, double dy_px, GdkModifierType held)
+/* Shift keeps to one direction, Alt holds on to nothing. */
+static SwSnap
+drag_target (SwCanvas *self, SwSpot spot, double dx_px, double dy_px,
+             GdkModifierType held)
 {
   double down = self->kind->y_up ? -1.0 : 1.0;
   SwPoint to = self->drag_from;
@@ -66,13 +73,22 @@ drag_target (SwCanvas *self, double dx_px, double dy_px, GdkModifierType held)
   to.x_m += dx_px / self->viewport.px_per_m;
   to.y_m += down * dy_px / self->viewport.px_per_m;
   if (held & GDK_ALT_MASK)
-    return to;
-  SwPoint snapped = sw_viewport_snap (to, sw_canvas_step_m (self));
-  if (fabs (dx_px) > 0.0)
-    to.x_m = snapped.x_m;
-  if (fabs (dy_px) > 0.0)
-    to.y_m = snapped.y_m;
-  return to;
+    return (SwSnap){ .to = to };
+  return sw_snap_point (sw_canvas_committed_face (self), spot.list, spot.index,
+                        (SwSnapWish){ .wish = to,
+                                      .step_m = sw_canvas_step_m (self),
+                                      .reach_m = HOLD_PX / self->viewport.px_per_m,
+                                      .fix_x = !(fabs (dx_px) > 0.0),
+                                      .fix_y = !(fabs (dy_px) > 0.0) });
+}
+
+static void
+tell_snap (SwCanvas *self, SwSnap snap)
+{
+  g_autofree char *words =
+      sw_snap_text (snap, sw_canvas_step_m (self), sw_stage_style (self->stage));
+
+  sw_stage_tell (self->stage, words);
 }
 
 static void
@@ -95,10 +111,11 @@ on_drag_update (GtkGestureDrag *drag, double dx, double dy, SwCanvas *self)
     }
   if (self->dragged < 0)
     return;
-  SwPoint to = drag_target (self, dx, dy, modifiers (GTK_GESTURE (drag)));
-  g_autoptr (SwJob) job =
-      sw_canvas_moved_to (self, sw_canvas_spot (self, (guint) self->dragged), to);
+  SwSpot spot = sw_canvas_spot (self, (guint) self->dragged);
+  SwSnap snap = drag_target (self, spot, dx, dy, modifiers (GTK_GESTURE (drag)));
+  g_autoptr (SwJob) job = sw_canvas_moved_to (self, spot, snap.to);
   sw_document_preview (sw_stage_document (self->stage), job);
+  tell_snap (self, snap);
 }
 
 static void
@@ -117,8 +134,8 @@ on_drag_end (GtkGestureDrag *drag, double dx, double dy, SwCanvas *self)
       return;
     }
   SwSpot spot = sw_canvas_spot (self, (guint) dragged);
-  SwPoint to = drag_target (self, dx, dy, modifiers (GTK_GESTURE (drag)));
-  g_autoptr (SwJob) job = sw_canvas_moved_to (self, spot, to);
+  SwSnap snap = drag_target (self, spot, dx, dy, modifiers (GTK_GESTURE (drag)));
+  g_autoptr (SwJob) job = sw_canvas_moved_to (self, spot, snap.to);
   g_autofree char *label = sw_point_step (SW_STEP_MOVE, sw_canvas_committed_face (self),
                                           spot.list, spot.index);
   sw_document_commit (sw_stage_document (self->stage), job, label, NULL);

@@ -6,6 +6,7 @@
 
 #include "point-words.h"
 #include "shape-edit.h"
+#include "sw-add-shape.h"
 
 static const SwJob *
 committed (SwCanvas *self)
@@ -113,4 +114,36 @@ sw_canvas_remove (SwCanvas *self, SwSpot spot)
   sw_document_commit (sw_stage_document (self->stage), job, label, NULL);
   if (spot.index != SW_WHOLE)
     sw_canvas_focus_spot (self, (SwSpot){ spot.list, MAX (spot.index - 1, 0) });
+}
+
+void
+sw_canvas_ask_shape (SwCanvas *self, SwListKind kind, SwPoint at)
+{
+  SwPoint px = sw_viewport_to_px (&self->viewport, at);
+  SwPoint snapped = sw_viewport_snap (at, sw_canvas_step_m (self));
+  GdkRectangle place = { (int) px.x_m - 4, (int) px.y_m - 4, 8, 8 };
+
+  if (!self->kind->has_points || self->kind->y_up)
+    return;
+  if (self->adder == NULL)
+    {
+      self->adder = sw_add_shape_new (self->stage);
+      gtk_widget_set_parent (self->adder, GTK_WIDGET (self));
+    }
+  sw_add_shape_begin (SW_ADD_SHAPE (self->adder), kind, &snapped);
+  gtk_popover_set_pointing_to (GTK_POPOVER (self->adder), &place);
+  gtk_popover_popup (GTK_POPOVER (self->adder));
+  gtk_widget_grab_focus (sw_add_shape_entry (SW_ADD_SHAPE (self->adder), SW_SHAPE_ALONG));
+}
+
+void
+sw_canvas_add_shape (SwCanvas *self, SwListKind kind)
+{
+  SwRing ring = sw_points_ring (sw_stage_face (self->stage), SW_POINTS_OUTLINE);
+  SwPoint at = sw_viewport_to_world (&self->viewport, self->pointer);
+  SwBox box = sw_ring_box (ring);
+
+  if (!sw_ring_contains (ring, at))
+    at = (SwPoint){ (box.x0_m + box.x1_m) / 2.0, (box.y0_m + box.y1_m) / 2.0 };
+  sw_canvas_ask_shape (self, kind, at);
 }

@@ -2,6 +2,7 @@
 #include "sw-canvas-private.h"
 
 #include <math.h>
+#include <string.h>
 
 #define ZOOM_STEP 1.15
 
@@ -40,6 +41,19 @@ on_pinch (GtkGestureZoom *zoom, double scale, SwCanvas *self)
   sw_canvas_view_changed (self, TRUE);
 }
 
+/* What is under the pointer is marked lightly in all views. */
+static void
+hover (SwCanvas *self, SwPoint px)
+{
+  const char *object =
+      sw_canvas_object_at (self->figure, sw_canvas_px_per_mm (self), px.x_m, px.y_m);
+  gboolean told = strstr (object, "/run/") != NULL || strstr (object, "/trench/") != NULL
+                  || strstr (object, "/obstacle/") != NULL
+                  || strstr (object, "/zone/") != NULL;
+
+  sw_stage_hover (self->stage, told ? object : NULL);
+}
+
 static void
 on_motion (GtkEventControllerMotion *motion, double x, double y, SwCanvas *self)
 {
@@ -50,11 +64,16 @@ on_motion (GtkEventControllerMotion *motion, double x, double y, SwCanvas *self)
                                  sw_stage_face_index (self->stage),
                                  sw_viewport_to_world (&self->viewport, px));
   sw_stage_point_at (self->stage, &plan, !self->kind->y_up);
+  if (self->measuring)
+    sw_canvas_measure_towards (self, sw_canvas_place_under (self, px));
+  else if (self->figure != NULL && self->dragged < 0)
+    hover (self, px);
 }
 
 static void
 on_motion_left (SwCanvas *self)
 {
+  sw_stage_hover (self->stage, NULL);
   sw_stage_point_at (self->stage, NULL, FALSE);
 }
 
@@ -64,6 +83,11 @@ on_key_pressed (SwCanvas *self, guint keyval)
   if (keyval == GDK_KEY_space)
     {
       self->space_held = TRUE;
+      return GDK_EVENT_STOP;
+    }
+  if (keyval == GDK_KEY_Escape && self->measuring)
+    {
+      gtk_widget_activate_action (GTK_WIDGET (self), "canvas.measure", NULL);
       return GDK_EVENT_STOP;
     }
   if (keyval == GDK_KEY_Escape)

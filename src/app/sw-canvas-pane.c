@@ -10,6 +10,7 @@ struct _SwCanvasPane
   GtkWidget parent_instance;
   GtkWidget *box;
   GtkLabel *title, *hint;
+  GtkWidget *add;
   SwCanvas *canvas;
 };
 
@@ -34,6 +35,26 @@ zoom_out_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+measure_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwCanvas *canvas = SW_CANVAS_PANE (widget)->canvas;
+
+  sw_canvas_set_measuring (canvas, !sw_canvas_is_measuring (canvas));
+}
+
+static void
+add_obstacle_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  sw_canvas_add_shape (SW_CANVAS_PANE (widget)->canvas, SW_LIST_OBSTACLE);
+}
+
+static void
+add_zone_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  sw_canvas_add_shape (SW_CANVAS_PANE (widget)->canvas, SW_LIST_ZONE);
+}
+
+static void
 sw_canvas_pane_dispose (GObject *object)
 {
   gtk_widget_dispose_template (GTK_WIDGET (object), SW_TYPE_CANVAS_PANE);
@@ -50,6 +71,9 @@ bind_keys (GtkWidgetClass *klass)
     const char *action;
   } keys[] = {
     { GDK_KEY_f, 0, "canvas.fit" },
+    { GDK_KEY_m, 0, "canvas.measure" },
+    { GDK_KEY_o, 0, "canvas.add-obstacle" },
+    { GDK_KEY_z, 0, "canvas.add-zone" },
     { GDK_KEY_0, GDK_CONTROL_MASK, "canvas.fit" },
     { GDK_KEY_plus, GDK_CONTROL_MASK, "canvas.zoom-in" },
     { GDK_KEY_equal, GDK_CONTROL_MASK, "canvas.zoom-in" },
@@ -61,6 +85,10 @@ bind_keys (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "canvas.fit", NULL, fit_action);
   gtk_widget_class_install_action (klass, "canvas.zoom-in", NULL, zoom_in_action);
   gtk_widget_class_install_action (klass, "canvas.zoom-out", NULL, zoom_out_action);
+  gtk_widget_class_install_action (klass, "canvas.measure", NULL, measure_action);
+  gtk_widget_class_install_action (klass, "canvas.add-obstacle", NULL,
+                                   add_obstacle_action);
+  gtk_widget_class_install_action (klass, "canvas.add-zone", NULL, add_zone_action);
   for (gsize i = 0; i < G_N_ELEMENTS (keys); i++)
     gtk_widget_class_add_binding_action (klass, keys[i].key, keys[i].held, keys[i].action,
                                          NULL);
@@ -77,6 +105,7 @@ sw_canvas_pane_class_init (SwCanvasPaneClass *klass)
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, box);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, title);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, hint);
+  gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, add);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "canvas-pane");
   bind_keys (widget_class);
@@ -100,6 +129,7 @@ sw_canvas_pane_new (SwCanvasView view, SwStage *stage)
   gtk_label_set_text (
       self->hint, kind->has_points ? _ ("Drag a point · double-click a line to add one")
                                    : _ ("Seen from the toe, laid flat"));
+  gtk_widget_set_visible (self->add, view == SW_CANVAS_PLAN);
   self->canvas = SW_CANVAS (sw_canvas_new (view));
   gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->canvas));
   sw_canvas_set_stage (self->canvas, stage);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
+#include "canvas-paint.h"
 #include "sw-canvas.h"
 #include "sw-handle.h"
 #include "sw-point-popover.h"
@@ -34,6 +35,13 @@ struct _SwCanvas
   gboolean space_held;
   double pinch_done; /* scale of a pinch so far */
   SwPoint pointer;   /* last seen, pixels */
+
+  /* of the measure tool */
+  gboolean measuring;
+  guint n_measured;    /* places so far, 0 to 2 */
+  SwPoint measured[2]; /* world; the second follows the pointer until it is set */
+
+  GtkWidget *adder; /* SwAddShape, NULL until first wanted */
 };
 
 /** Figure millimetres on screen. */
@@ -69,6 +77,17 @@ void sw_canvas_remove (SwCanvas *canvas, SwSpot spot);
 int sw_canvas_spot_under (SwCanvas *canvas, SwPoint px, double reach_px);
 /** The point before the line under @px, FALSE for none; @on: the place on the line, pixels. */
 gboolean sw_canvas_line_under (SwCanvas *canvas, SwPoint px, SwSpot *before, SwPoint *on);
+
+/** World place under @px; a point near it is meant. */
+SwPoint sw_canvas_place_under (SwCanvas *canvas, SwPoint px);
+
+/* Measuring: places in the canvas's world. */
+void sw_canvas_measure_at (SwCanvas *canvas, SwPoint world);
+void sw_canvas_measure_towards (SwCanvas *canvas, SwPoint world);
+void sw_canvas_paint_measured (SwCanvas *canvas, SwCanvasPaint *paint);
+
+/** Ask for a new obstacle or zone with its middle at world @at; only on plan. */
+void sw_canvas_ask_shape (SwCanvas *canvas, SwListKind kind, SwPoint at);
 
 /** The face as committed, whatever is previewed. */
 const SwFace *sw_canvas_committed_face (SwCanvas *canvas);

@@ -15,6 +15,8 @@
 /* Pointer and arrows move by a round step of at least this. */
 #define STEP_PX 3.0
 
+#define HOVER_ALPHA 0.45
+
 G_DEFINE_FINAL_TYPE (SwCanvas, sw_canvas, GTK_TYPE_WIDGET)
 
 /* Larger text of the desktop enlarges the drawing's text and marks too, as far as they
@@ -169,6 +171,15 @@ on_cancel (SwHandle *handle, SwCanvas *self)
 }
 
 static void
+on_measure (SwHandle *handle, SwCanvas *self)
+{
+  SwSpot spot = spot_of (self, handle);
+
+  sw_canvas_measure_at (
+      self, sw_points_get (sw_stage_face (self->stage), spot.list, spot.index));
+}
+
+static void
 on_step (SwHandle *handle, int step, SwCanvas *self)
 {
   int last = (int) self->handles->len - 1;
@@ -199,6 +210,7 @@ make_handle (SwCanvas *self)
   g_signal_connect (handle, "add", G_CALLBACK (on_add), self);
   g_signal_connect (handle, "remove", G_CALLBACK (on_remove), self);
   g_signal_connect (handle, "cancel", G_CALLBACK (on_cancel), self);
+  g_signal_connect (handle, "measure", G_CALLBACK (on_measure), self);
   g_signal_connect (handle, "step", G_CALLBACK (on_step), self);
   g_signal_connect (focus, "enter", G_CALLBACK (on_handle_focused), self);
   gtk_widget_add_controller (handle, focus);
@@ -330,6 +342,8 @@ sw_canvas_set_stage (SwCanvas *self, SwStage *stage)
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (stage, "marked", G_CALLBACK (gtk_widget_queue_draw), self,
                            G_CONNECT_SWAPPED);
+  g_signal_connect_object (stage, "hovered", G_CALLBACK (gtk_widget_queue_draw), self,
+                           G_CONNECT_SWAPPED);
   g_signal_connect_object (stage, "pointed", G_CALLBACK (gtk_widget_queue_draw), self,
                            G_CONNECT_SWAPPED);
   on_stage_changed (self);
@@ -378,6 +392,8 @@ sw_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
   place_handles (self);
   if (self->popover != NULL)
     gtk_popover_present (GTK_POPOVER (self->popover));
+  if (self->adder != NULL)
+    gtk_popover_present (GTK_POPOVER (self->adder));
 }
 
 static void
@@ -387,7 +403,8 @@ ensure_figure (SwCanvas *self)
   const SwDraw draw = { .texts = stock->texts,
                         .measure = stock->measure,
                         .style = sw_stage_style (self->stage),
-                        .on_screen = TRUE };
+                        .on_screen = TRUE,
+                        .section = sw_stage_list (self->stage, TRUE).which };
   SwView view = sw_viewport_view (&self->viewport, sw_canvas_px_per_mm (self));
 
   if (self->figure == NULL)
@@ -413,6 +430,36 @@ paint_pointed (SwCanvas *self, SwCanvasPaint *paint)
       if (along_known)
         sw_canvas_paint_line (paint, world.x_m, TRUE);
     }
+}
+
+static void
+paint_hovered (SwCanvas *self, SwCanvasPaint *paint)
+{
+  const char *object = sw_stage_hovered (self->stage);
+
+  if (object == NULL || g_strcmp0 (object, sw_stage_marked (self->stage)) == 0)
+    return;
+  cairo_push_group (paint->cr);
+  sw_canvas_paint_marked (paint, self->figure, object);
+  cairo_pop_group_to_source (paint->cr);
+  cairo_paint_with_alpha (paint->cr, HOVER_ALPHA);
+}
+
+/* A section shows of an obstacle or zone how far out it begins and ends. */
+static void
+paint_extent (SwCanvas *self, SwCanvasPaint *paint)
+{
+  const SwFace *face = sw_stage_face (self->stage);
+  const char *object = sw_stage_hovered (self->stage);
+  SwPointList list;
+  SwBox box;
+
+  if (!sw_points_of_object (face, object, &list)
+      && !sw_points_of_object (face, sw_stage_marked (self->stage), &list))
+    return;
+  box = sw_ring_box (sw_points_ring (face, list));
+  sw_canvas_paint_line (paint, box.y0_m, TRUE);
+  sw_canvas_paint_line (paint, box.y1_m, TRUE);
 }
 
 /* Outline and section bring their marks with them. */
@@ -451,9 +498,13 @@ sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   sw_canvas_paint_ground (&paint);
   sw_canvas_paint_grid (&paint, sw_stage_job (self->stage)->units);
   sw_canvas_paint_figure (&paint, self->figure);
+  paint_hovered (self, &paint);
   sw_canvas_paint_marked (&paint, self->figure, sw_stage_marked (self->stage));
+  if (self->kind->y_up)
+    paint_extent (self, &paint);
   paint_shapes (self, &paint);
   paint_pointed (self, &paint);
+  sw_canvas_paint_measured (self, &paint);
   cairo_destroy (paint.cr);
   for (guint i = 0; i < self->handles->len; i++)
     gtk_widget_snapshot_child (widget, g_ptr_array_index (self->handles, i), snapshot);
@@ -483,6 +534,9 @@ sw_canvas_unroot (GtkWidget *widget)
   if (self->popover != NULL)
     gtk_popover_popdown (GTK_POPOVER (self->popover));
   g_clear_pointer (&self->popover, gtk_widget_unparent);
+  if (self->adder != NULL)
+    gtk_popover_popdown (GTK_POPOVER (self->adder));
+  g_clear_pointer (&self->adder, gtk_widget_unparent);
   GTK_WIDGET_CLASS (sw_canvas_parent_class)->unroot (widget);
 }
 
@@ -497,6 +551,7 @@ sw_canvas_dispose (GObject *object)
       g_ptr_array_set_size (self->handles, (int) self->handles->len - 1);
     }
   g_clear_pointer (&self->popover, gtk_widget_unparent);
+  g_clear_pointer (&self->adder, gtk_widget_unparent);
   g_clear_pointer (&self->figure, sw_figure_free);
   g_clear_object (&self->stage);
   G_OBJECT_CLASS (sw_canvas_parent_class)->dispose (object);

@@ -29,5 +29,12 @@ double sw_canvas_px_per_m (SwCanvas *canvas);
 /** Where a point of the world lies in the widget, for tests. */
 SwPoint sw_canvas_to_px (SwCanvas *canvas, SwPoint world);
 
+/** The measure tool: two clicks say length, plan length, rise and gradient. */
+void sw_canvas_set_measuring (SwCanvas *canvas, gboolean measuring);
+gboolean sw_canvas_is_measuring (SwCanvas *canvas);
+
+/** Ask for a new obstacle or zone, at the pointer when it is on the face, else in its middle. */
+void sw_canvas_add_shape (SwCanvas *canvas, SwListKind kind);
+
 /** Give up a drag; FALSE when there was none. */
 gboolean sw_canvas_cancel_drag (SwCanvas *canvas);

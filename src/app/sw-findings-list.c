@@ -4,6 +4,8 @@
 #include <glib/gi18n.h>
 #include <slopewright/sheet/report.h>
 
+#include "point-words.h"
+
 struct _SwFindingsList
 {
   GtkWidget parent_instance;
@@ -130,6 +132,20 @@ refresh (SwFindingsList *self)
     gtk_list_box_append (self->list, make_row (self, g_ptr_array_index (findings, i)));
 }
 
+/* The obstacle or the zone it is about, else its tier. */
+static char *
+place_of (const SwFace *face, const SwFinding *finding)
+{
+  SwPointList obstacle = { SW_LIST_OBSTACLE, (guint) finding->obstacle };
+  SwPointList zone = { SW_LIST_ZONE, (guint) finding->zone };
+
+  if (finding->obstacle >= 0 && sw_points_exist (face, obstacle))
+    return sw_points_object (face, obstacle);
+  if (finding->zone >= 0 && sw_points_exist (face, zone))
+    return sw_points_object (face, zone);
+  return g_strdup_printf ("%s/tier/%d", face->id, MAX (finding->tier, 0));
+}
+
 static void
 on_row (SwFindingsList *self, GtkListBoxRow *row)
 {
@@ -145,8 +161,7 @@ on_row (SwFindingsList *self, GtkListBoxRow *row)
       return;
     }
   sw_stage_show_face (self->stage, (guint) finding->face);
-  g_autofree char *object = g_strdup_printf (
-      "%s/tier/%d", sw_stage_face (self->stage)->id, MAX (finding->tier, 0));
+  g_autofree char *object = place_of (sw_stage_face (self->stage), finding);
   sw_stage_mark (self->stage, object);
 }
 

@@ -13,6 +13,7 @@ enum
   ADD,
   REMOVE,
   CANCEL,
+  MEASURE,
   STEP,
   N_SIGNALS
 };
@@ -48,7 +49,8 @@ plain_action (GtkWidget *widget, const char *name, GVariant *parameter)
   } plain[] = { { "handle.edit", EDIT },
                 { "handle.add", ADD },
                 { "handle.remove", REMOVE },
-                { "handle.cancel", CANCEL } };
+                { "handle.cancel", CANCEL },
+                { "handle.measure", MEASURE } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (plain); i++)
     if (g_str_equal (plain[i].name, name))
@@ -105,7 +107,7 @@ bind_keys (GtkWidgetClass *klass)
     { GDK_KEY_F2, "handle.edit" },          { GDK_KEY_Insert, "handle.add" },
     { GDK_KEY_KP_Insert, "handle.add" },    { GDK_KEY_Delete, "handle.remove" },
     { GDK_KEY_KP_Delete, "handle.remove" }, { GDK_KEY_BackSpace, "handle.remove" },
-    { GDK_KEY_Escape, "handle.cancel" },
+    { GDK_KEY_Escape, "handle.cancel" },    { GDK_KEY_m, "handle.measure" },
   };
 
   bind_nudge (klass, GDK_KEY_Left, GDK_KEY_KP_Left, -1.0, 0.0);
@@ -134,8 +136,8 @@ sw_handle_class_init (SwHandleClass *klass)
   static const char *const nudges[] = { "handle.nudge-left", "handle.nudge-right",
                                         "handle.nudge-up", "handle.nudge-down" };
   static const char *const plain[] = { "handle.edit", "handle.add", "handle.remove",
-                                       "handle.cancel" };
-  static const char *const names[] = { "edit", "add", "remove", "cancel" };
+                                       "handle.cancel", "handle.measure" };
+  static const char *const names[] = { "edit", "add", "remove", "cancel", "measure" };
 
   widget_class->measure = sw_handle_measure;
   gtk_widget_class_set_css_name (widget_class, "handle");
@@ -146,8 +148,9 @@ sw_handle_class_init (SwHandleClass *klass)
   signals[STEP] = g_signal_new ("step", SW_TYPE_HANDLE, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
                                 NULL, G_TYPE_NONE, 1, G_TYPE_INT);
   for (gsize i = 0; i < G_N_ELEMENTS (nudges); i++)
+    gtk_widget_class_install_action (widget_class, nudges[i], NULL, nudge_action);
+  for (gsize i = 0; i < G_N_ELEMENTS (plain); i++)
     {
-      gtk_widget_class_install_action (widget_class, nudges[i], NULL, nudge_action);
       gtk_widget_class_install_action (widget_class, plain[i], NULL, plain_action);
       signals[EDIT + i] = g_signal_new (names[i], SW_TYPE_HANDLE, G_SIGNAL_RUN_LAST, 0,
                                         NULL, NULL, NULL, G_TYPE_NONE, 0);

@@ -6,6 +6,7 @@
 #include "choice.h"
 #include "point-words.h"
 #include "points-paste.h"
+#include "sw-continue.h"
 #include "sw-point-popover.h"
 #include "sw-value-entry.h"
 
@@ -342,6 +343,19 @@ sw_point_table_init (SwPointTable *self)
 }
 
 static void
+add_continue (SwPointTable *self, GtkWidget *line)
+{
+  GtkWidget *button = gtk_menu_button_new ();
+
+  gtk_menu_button_set_label (GTK_MENU_BUTTON (button), _ ("Continue"));
+  gtk_menu_button_set_popover (GTK_MENU_BUTTON (button), sw_continue_new (self->stage));
+  gtk_widget_add_css_class (button, "flat");
+  gtk_widget_set_tooltip_text (button,
+                               _ ("Go on from the last point by gradient and length"));
+  gtk_box_append (GTK_BOX (line), button);
+}
+
+static void
 add_head (SwPointTable *self)
 {
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
@@ -357,6 +371,8 @@ add_head (SwPointTable *self)
       button, _ ("Replace all points by rows of two numbers from the clipboard"));
   g_signal_connect_swapped (button, "clicked", G_CALLBACK (on_paste), self);
   gtk_box_append (GTK_BOX (line), title);
+  if (self->kind->y_up)
+    add_continue (self, line);
   gtk_box_append (GTK_BOX (line), button);
   gtk_box_append (GTK_BOX (self->box), line);
 }

@@ -12,7 +12,7 @@ struct _SwStage
   SwPointList lists[2]; /* looked at on plan, in the section */
   SwPointList list;     /* of the point selected */
   int selected;
-  char *marked;
+  char *marked, *hovered;
   gboolean pointed, along_known;
   SwPoint plan;
   char *message;
@@ -23,6 +23,7 @@ enum
   CHANGED,
   SELECTED,
   MARKED,
+  HOVERED,
   POINTED,
   TOLD,
   N_SIGNALS
@@ -39,6 +40,7 @@ sw_stage_finalize (GObject *object)
 
   g_clear_object (&stage->document);
   g_free (stage->marked);
+  g_free (stage->hovered);
   g_free (stage->message);
   G_OBJECT_CLASS (sw_stage_parent_class)->finalize (object);
 }
@@ -47,7 +49,7 @@ static void
 sw_stage_class_init (SwStageClass *klass)
 {
   static const char *const names[N_SIGNALS] = { "changed", "selected", "marked",
-                                                "pointed", "told" };
+                                                "hovered", "pointed",  "told" };
 
   G_OBJECT_CLASS (klass)->finalize = sw_stage_finalize;
   for (guint i = 0; i < N_SIGNALS; i++)
@@ -207,6 +209,22 @@ const char *
 sw_stage_marked (SwStage *stage)
 {
   return stage->marked;
+}
+
+void
+sw_stage_hover (SwStage *stage, const char *object)
+{
+  if (g_strcmp0 (object, stage->hovered) == 0)
+    return;
+  g_free (stage->hovered);
+  stage->hovered = g_strdup (object);
+  g_signal_emit (stage, signals[HOVERED], 0);
+}
+
+const char *
+sw_stage_hovered (SwStage *stage)
+{
+  return stage->hovered;
 }
 
 void

@@ -14,6 +14,7 @@
  * "changed": the job shown, its result, the face or the list of points shown is another
  * "selected": another point is selected
  * "marked": another object is marked
+ * "hovered": the pointer is over another object
  * "pointed": the pointer is elsewhere on the face, or left it
  * "told": there is something to say in the status line: sw_stage_message()
  */
@@ -51,6 +52,10 @@ int sw_stage_selected (SwStage *stage, SwPointList list);
 /** Object id as in drawings.h: "A/run/7"; NULL for none. */
 void sw_stage_mark (SwStage *stage, const char *object);
 const char *sw_stage_marked (SwStage *stage);
+
+/** What the pointer is over, in any view; NULL for nothing. */
+void sw_stage_hover (SwStage *stage, const char *object);
+const char *sw_stage_hovered (SwStage *stage);
 
 /** @plan: along, out; NULL: the pointer left. @along_known: FALSE over the section. */
 void sw_stage_point_at (SwStage *stage, const SwPoint *plan, gboolean along_known);

@@ -4,7 +4,9 @@
 #include <glib/gi18n.h>
 
 #include "first-job.h"
+#include "mark-words.h"
 #include "print.h"
+#include "shape-edit.h"
 #include "sw-dialogs.h"
 #include "sw-text-entry.h"
 #include "sw-value-entry.h"
@@ -220,36 +222,30 @@ on_selected (SwWindow *self)
                         "Delete removes · Alt leaves the grid"));
 }
 
-/* "A/run/7": what it is, in words. */
 static void
 on_marked (SwWindow *self)
 {
   const char *object = sw_stage_marked (self->stage);
-  const SwResult *result = sw_stage_result (self->stage);
-  const SwFaceLayout *laid;
-  const char *run;
-  guint64 number;
+  g_autofree char *message = object == NULL
+                                 ? NULL
+                                 : sw_mark_text (sw_stage_result (self->stage),
+                                                 sw_stage_face_index (self->stage),
+                                                 object, sw_stage_style (self->stage));
 
-  if (object == NULL || result->layout == NULL)
-    return;
-  run = g_strrstr (object, "/run/");
-  if (run == NULL)
-    return;
-  laid = &result->layout->faces[sw_stage_face_index (self->stage)];
-  number = g_ascii_strtoull (run + strlen ("/run/"), NULL, 10);
-  for (guint i = 0; i < laid->n_runs; i++)
-    if ((guint64) laid->runs[i].number == number)
-      {
-        g_autofree char *label = sw_run_label (&laid->runs[i]);
-        g_autofree char *cut = sw_quantity_text (laid->runs[i].cut_m, SW_UNIT_M,
-                                                 sw_stage_style (self->stage));
-        g_autofree char *message = g_strdup_printf (
-            ngettext ("Run %s: cut %s, in %u piece", "Run %s: cut %s, in %u pieces",
-                      laid->runs[i].n_pieces),
-            label, cut, laid->runs[i].n_pieces);
-        sw_stage_tell (self->stage, message);
-        return;
-      }
+  if (message != NULL)
+    sw_stage_tell (self->stage, message);
+}
+
+static void
+mirror_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+  g_autoptr (SwJob) mirrored = NULL;
+
+  sw_window_settle (self);
+  mirrored = sw_face_mirrored (sw_document_committed (document_of (self)),
+                               sw_stage_face_index (self->stage));
+  sw_document_commit (document_of (self), mirrored, _ ("Mirror Face"), NULL);
 }
 
 static void
@@ -346,6 +342,7 @@ sw_window_class_init (SwWindowClass *klass)
   add_style ();
   gtk_widget_class_install_action (widget_class, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (widget_class, "win.redo", NULL, redo_action);
+  gtk_widget_class_install_action (widget_class, "win.mirror-face", NULL, mirror_action);
   gtk_widget_class_install_action (widget_class, "win.print", NULL, print_action);
   gtk_widget_class_install_action (widget_class, "win.show-view", "s", show_view_action);
   sw_window_install_file_actions (widget_class);

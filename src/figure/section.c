@@ -91,6 +91,22 @@ draw_hole (SwDrawing *drawing, SwRole role, const SwPaperPoint hole[4], int inde
   sw_figure_line (drawing->figure, role, hole, 4);
 }
 
+/* A trench runs along the crest; on ruled ground not square to the section. */
+static double
+trench_out_m (const SwTrench *trench, double along_m)
+{
+  for (guint i = 1; i < trench->n_line; i++)
+    {
+      double from_m = trench->line[i - 1].along_m, to_m = trench->line[i].along_m;
+
+      if (along_m >= from_m && along_m <= to_m && to_m > from_m)
+        return trench->line[i - 1].out_m
+               + (trench->line[i].out_m - trench->line[i - 1].out_m) * (along_m - from_m)
+                     / (to_m - from_m);
+    }
+  return trench->line[0].out_m;
+}
+
 static void
 draw_slots (SwDrawing *drawing, guint t)
 {
@@ -103,9 +119,11 @@ draw_slots (SwDrawing *drawing, guint t)
 
       if (index < 0)
         continue;
-      trench_hole (drawing, drawing->laid->trenches[index].line[0].out_m,
-                   sw_drawing_practice (drawing, SW_PRACTICE_SLOT_WIDTH_M),
-                   sw_drawing_practice (drawing, SW_PRACTICE_SLOT_DEPTH_M), hole);
+      trench_hole (
+          drawing,
+          trench_out_m (&drawing->laid->trenches[index], drawing->face->section_along_m),
+          sw_drawing_practice (drawing, SW_PRACTICE_SLOT_WIDTH_M),
+          sw_drawing_practice (drawing, SW_PRACTICE_SLOT_DEPTH_M), hole);
       draw_hole (drawing, SW_ROLE_SLOT, hole, index);
     }
 }
@@ -119,6 +137,21 @@ add_lining (SwLining lining, const SwPaperPoint hole[4], GArray *sheet)
   g_array_append_vals (sheet, &hole[skip], 3 - skip);
 }
 
+/* Where a tier begins, down, and ends, out, in the section drawn. */
+static void
+tier_ends (const SwDrawing *drawing, const SwTier *tier, double *down_from_m,
+           double *out_to_m)
+{
+  const SwGround *ground = drawing->laid->ground;
+  double along_m = drawing->face->section_along_m;
+  gboolean ruled = drawing->face->n_further > 0;
+
+  *down_from_m = ruled ? sw_ground_break_down_m (ground, tier->reach.from_break, along_m)
+                       : tier->reach.down_from_m;
+  *out_to_m = ruled ? sw_ground_break_out_m (ground, tier->reach.to_break, along_m)
+                    : tier->reach.out_to_m;
+}
+
 /* Key trench, blanket and toe end of one tier, upslope to downslope. */
 static void
 draw_tier (SwDrawing *drawing, guint t)
@@ -126,17 +159,19 @@ draw_tier (SwDrawing *drawing, guint t)
   const SwTier *tier = &drawing->laid->tiers[t];
   const SwGround *ground = drawing->laid->ground;
   double key_width_m = sw_drawing_practice (drawing, SW_PRACTICE_TRENCH_WIDTH_M);
-  double edge_m = sw_ground_out_m (
-      ground, 0.0,
-      tier->reach.down_from_m - sw_drawing_practice (drawing, SW_PRACTICE_SET_BACK_M));
-  double end_m = tier->reach.out_to_m;
+  double down_from_m, end_m, edge_m;
   double mm_per_m = drawing->view->x_mm_per_m;
   double drawn_width_m = fmax (key_width_m, LEAST_TRENCH_MM * 0.8 / mm_per_m);
-  g_autoptr (GArray) line = ground_line (drawing, edge_m, end_m);
+  g_autoptr (GArray) line = NULL;
   g_autoptr (GArray) sheet = g_array_new (FALSE, FALSE, sizeof (SwPaperPoint));
   SwPaperPoint hole[4], toe[4];
   guint first;
 
+  tier_ends (drawing, tier, &down_from_m, &end_m);
+  edge_m = sw_ground_out_m (ground, drawing->face->section_along_m,
+                            down_from_m
+                                - sw_drawing_practice (drawing, SW_PRACTICE_SET_BACK_M));
+  line = ground_line (drawing, edge_m, end_m);
   trench_hole (drawing, edge_m - drawn_width_m, key_width_m,
                sw_drawing_practice (drawing, SW_PRACTICE_TRENCH_DEPTH_M), hole);
   draw_hole (drawing, SW_ROLE_TRENCH, hole,
@@ -189,16 +224,35 @@ sw_section_key (const SwResult *result, const SwDraw *draw, double mm_per_m)
   return key;
 }
 
+/* A section taken elsewhere and the face's own change places. @further: to hold the others. */
+static void
+bring_forward (SwFace *face, SwCrossSection *further, guint which)
+{
+  SwCrossSection own = { face->section_along_m, face->section };
+
+  for (guint i = 0; i < face->n_further; i++)
+    further[i] = face->further[i];
+  face->section_along_m = further[which - 1].along_m;
+  face->section = further[which - 1].section;
+  further[which - 1] = own;
+  face->further = further;
+}
+
 SwFigure *
 sw_draw_section (const SwResult *result, guint face_index, const SwView *view,
                  const SwDraw *draw)
 {
   SwDrawing drawing;
   SwBox box = sw_section_box (result, face_index);
-  const SwFace *face = sw_result_face (result, face_index);
+  SwFace shown = *sw_result_face (result, face_index);
+  g_autofree SwCrossSection *further = g_new (SwCrossSection, shown.n_further);
+  const SwFace *face = &shown;
   g_autoptr (GArray) key = sw_section_key (result, draw, fabs (view->x_mm_per_m));
 
   sw_drawing_begin (&drawing, result, face_index, view, draw, "drawing.section-title");
+  if (draw->section > 0 && draw->section <= shown.n_further)
+    bring_forward (&shown, further, draw->section);
+  drawing.face = face;
   sw_drawing_caption (&drawing, drawing.figure->title);
   sw_drawing_foot (&drawing, key);
   if (face->n_section >= 2)

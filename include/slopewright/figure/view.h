@@ -37,4 +37,5 @@ typedef struct
   SwNumberStyle style;
   double text_mm;     /* usual text height; 0: 2.5 */
   gboolean on_screen; /* canvas: no title, no scale bar, handles wanted */
+  guint section;      /* drawn in full: 0 the face's own, n the further one n - 1 */
 } SwDraw;
