@@ -6,9 +6,8 @@
 #define LINE_PX 9.0
 #define SMALL_PX (3.0 * SW_CANVAS_GRAB_PX)
 
-/* Of an obstacle that is small on screen only the whole is offered to the pointer. */
-static gboolean
-is_in_reach (SwCanvas *self, SwSpot spot)
+gboolean
+sw_canvas_spot_is_offered (SwCanvas *self, SwSpot spot)
 {
   SwRing ring;
   SwBox box;
@@ -49,7 +48,7 @@ sw_canvas_spot_under (SwCanvas *self, SwPoint px, double reach_px)
       SwPoint at = sw_canvas_spot_px (self, spot);
       double distance_px = hypot (at.x_m - px.x_m, at.y_m - px.y_m);
 
-      if (distance_px <= reach_px && is_in_reach (self, spot))
+      if (distance_px <= reach_px && sw_canvas_spot_is_offered (self, spot))
         {
           reach_px = distance_px;
           nearest = (int) i;

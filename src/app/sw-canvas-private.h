@@ -73,6 +73,8 @@ void sw_canvas_remove (SwCanvas *canvas, SwSpot spot);
 /** How near a pointer takes hold of a point. */
 #define SW_CANVAS_GRAB_PX 13.0
 
+/** Of a shape that is small on screen only the whole is drawn and taken hold of. */
+gboolean sw_canvas_spot_is_offered (SwCanvas *canvas, SwSpot spot);
 /** Index of a spot; an obstacle's body is its whole. -1 for nothing. */
 int sw_canvas_spot_under (SwCanvas *canvas, SwPoint px, double reach_px);
 /** The point before the line under @px, FALSE for none; @on: the place on the line, pixels. */

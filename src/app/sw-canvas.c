@@ -470,7 +470,7 @@ paint_shapes (SwCanvas *self, SwCanvasPaint *paint)
     {
       SwSpot spot = sw_canvas_spot (self, i);
 
-      if (sw_points_is_shape (spot.list))
+      if (sw_points_is_shape (spot.list) && sw_canvas_spot_is_offered (self, spot))
         sw_canvas_paint_grip (paint, sw_canvas_spot_px (self, spot),
                               spot.index == SW_WHOLE);
     }
