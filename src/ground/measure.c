@@ -24,6 +24,24 @@ integrate (Integrand f, gpointer data, double from, double to)
   return half * sum;
 }
 
+/* Halved until halving no longer tells, at most so often. */
+#define HALVINGS 12
+#define SAME_INTEGRAL 1e-9
+
+static double
+refine (Integrand f, gpointer data, double from, double to, double whole, int halvings)
+{
+  double middle = (from + to) / 2.0;
+  double upper = integrate (f, data, from, middle);
+  double lower = integrate (f, data, middle, to);
+
+  if (halvings == 0
+      || fabs (upper + lower - whole) <= SAME_INTEGRAL * fabs (upper + lower))
+    return upper + lower;
+  return refine (f, data, from, middle, upper, halvings - 1)
+         + refine (f, data, middle, to, lower, halvings - 1);
+}
+
 /* Change of height per metre along and per metre out. */
 typedef struct
 {
@@ -197,6 +215,16 @@ typedef struct
   guint stretch;
 } Surface;
 
+/* Ruled ground that twists changes too fast for one step; on other ground one is exact. */
+static double
+integrate_surface (Integrand f, Surface *surface, double from, double to)
+{
+  double whole = integrate (f, surface, from, to);
+
+  return surface->ground->stations > 1 ? refine (f, surface, from, to, whole, HALVINGS)
+                                       : whole;
+}
+
 static double
 area_density (double out_m, gpointer data)
 {
@@ -221,7 +249,7 @@ span_area (Surface *surface, SwSpan span)
       double to_m = last ? span.to_m : profile.section[i].x_m;
 
       surface->stretch = i;
-      area += integrate (area_density, surface, from_m, to_m);
+      area += integrate_surface (area_density, surface, from_m, to_m);
       from_m = to_m;
       if (last)
         break;
@@ -281,7 +309,7 @@ sw_ground_area_m2 (const SwGround *ground, SwRing plan)
       double to_m = g_array_index (kinks, double, i);
 
       if (to_m > from_m)
-        area_m2 += integrate (column_area, &surface, from_m, to_m);
+        area_m2 += integrate_surface (column_area, &surface, from_m, to_m);
     }
   return area_m2;
 }

@@ -6,6 +6,10 @@
 /* Slivers below a square centimetre are clipping dust, not ground. */
 #define LEAST_AREA_M2 1e-4
 
+/* A point this near to the line between its neighbours is no corner: far below what is
+ * measured, far above what a change of units or a point half-way leaves. */
+#define STRAIGHT_M 1e-6
+
 /* A mitred corner reaches at most so many times the offset. */
 #define MITRE_LIMIT 5.0
 
@@ -136,11 +140,40 @@ add_geometry (GEOSContextHandle_t geos, SwRegion *region, const GEOSGeometry *ge
     }
 }
 
+static gboolean
+is_corner (SwPoint a, SwPoint p, SwPoint b)
+{
+  double chord_m = hypot (b.x_m - a.x_m, b.y_m - a.y_m);
+  double off_m2 = (p.x_m - a.x_m) * (b.y_m - a.y_m) - (p.y_m - a.y_m) * (b.x_m - a.x_m);
+
+  return fabs (off_m2) > STRAIGHT_M * chord_m;
+}
+
+/* On curved ground what lies along an edge is walked from corner to corner, so a point that
+ * someone set on a straight edge must not begin a new one. (transfer full) */
+static GArray *
+find_corners (const SwPoint *outline, guint count)
+{
+  GArray *corners = g_array_new (FALSE, FALSE, sizeof (SwPoint));
+
+  for (guint i = 0; i < count; i++)
+    {
+      SwPoint before = corners->len > 0
+                           ? g_array_index (corners, SwPoint, corners->len - 1)
+                           : outline[count - 1];
+
+      if (is_corner (before, outline[i], outline[(i + 1) % count]))
+        g_array_append_val (corners, outline[i]);
+    }
+  return corners;
+}
+
 SwStatus
 sw_region_new (const SwPoint *outline, guint count, SwRegion **region)
 {
   GEOSContextHandle_t geos;
   GEOSGeometry *polygon;
+  g_autoptr (GArray) corners = NULL;
   gboolean valid;
 
   if (count < 3)
@@ -156,7 +189,8 @@ sw_region_new (const SwPoint *outline, guint count, SwRegion **region)
   if (!valid || sw_ring_area_m2 ((SwRing){ outline, count }) < LEAST_AREA_M2)
     return SW_E_OUTLINE;
   *region = empty_region ();
-  add_ring (*region, outline, count, FALSE);
+  corners = find_corners (outline, count);
+  add_ring (*region, (const SwPoint *) corners->data, corners->len, FALSE);
   return SW_OK;
 }
 

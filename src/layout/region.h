@@ -16,7 +16,7 @@ typedef struct
       *starts; /* (element-type guint) first point of each ring, and one past the end */
 } SwRegion;
 
-/** Status of an outline: SW_E_FEW_POINTS, SW_E_RANGE, SW_E_OUTLINE (crosses or touches itself). */
+/** Region of an outline, points on its straight edges left out: SW_OK, SW_E_FEW_POINTS, SW_E_RANGE, SW_E_OUTLINE (crosses or touches itself). */
 SwStatus sw_region_new (const SwPoint *outline, guint count, SwRegion **region);
 
 /** What of @region lies in @window, a simple ring; may hold no ring. (transfer full) */

@@ -156,6 +156,33 @@ test_round_trip (void)
       }
 }
 
+/* z = -y (0.1 + 3 x) over 1 x 20 m: 10H:1V on the left, 1H:3.1V on the right, so that the
+ * ground twists. Against the midpoint rule over squares of the same surface,
+ * sqrt (1 + zx2 + zy2) with zx = -3 y and zy = -(0.1 + 3 x): worked from the formula. */
+static void
+test_area_of_twisted_ground (void)
+{
+  const SwPoint left[] = { { 0.0, 0.0 }, { 20.0, -2.0 } };
+  const SwPoint right[] = { { 0.0, 0.0 }, { 20.0, -62.0 } };
+  const SwStation ends[] = { { 0.0, left }, { 1.0, right } };
+  const SwPoint plan[] = { { 0.0, 0.0 }, { 1.0, 0.0 }, { 1.0, 20.0 }, { 0.0, 20.0 } };
+  g_autoptr (SwGround) ground = NULL;
+  double sum_m2 = 0.0;
+  int across = 400, down = 8000;
+
+  g_assert_cmpint (sw_ground_new_ruled (ends, 2, 2, 0, 1, &ground), ==, SW_OK);
+  for (int i = 0; i < across; i++)
+    for (int k = 0; k < down; k++)
+      {
+        double x_m = (i + 0.5) / across, y_m = 20.0 * (k + 0.5) / down;
+        double out = 0.1 + 3.0 * x_m, along = 3.0 * y_m;
+
+        sum_m2 += sqrt (1.0 + out * out + along * along) * 20.0 / across / down;
+      }
+  g_assert_cmpfloat_with_epsilon (sw_ground_area_m2 (ground, (SwRing){ plan, 4 }), sum_m2,
+                                  1e-6 * sum_m2);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -163,6 +190,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/ground/ruled/heights", test_heights);
   g_test_add_func ("/ground/ruled/lengths-against-chords", test_lengths_against_chords);
   g_test_add_func ("/ground/ruled/area-against-triangles", test_area_against_triangles);
+  g_test_add_func ("/ground/ruled/area-of-twisted-ground", test_area_of_twisted_ground);
   g_test_add_func ("/ground/ruled/equal-stations", test_equal_stations);
   g_test_add_func ("/ground/ruled/breaks", test_breaks);
   g_test_add_func ("/ground/ruled/round-trip", test_round_trip);

@@ -189,20 +189,22 @@ say_in_feet (SwJob *job)
 /* Pins are stored to 0.01 mm. */
 #define STORED_M 2e-5
 
-/* Between two points of an outline the program follows warped or round ground straight in
- * space: a point added between them moves what lies along the outline by millimetres, and
- * one of two pins that nearly meet may come or go. */
+/* A point added to the section of warped or round ground begins a new step of what lies
+ * along the outline, which is straight in space from step to step: it moves by millimetres,
+ * and one of two pins that nearly meet may come or go. */
 #define FOLLOWED_M 0.002
 #define FOLLOWED_PINS 2
 
-/* Known limit: beside an obstacle an added point may move the end of a trench or ring. */
-#define OBSTACLE_PINS 8
+/* The line round an obstacle is GEOS's offset of it by 0.1 m, which leaves out hollows
+ * shallower than a hundredth of that, beginning at either end. */
+#define OFFSET_M 0.001
 
 /* How like two layouts are to be: along = @sign x along. */
 typedef struct
 {
   double sign, place_m;
   int pins;
+  gboolean rounded; /* lengths are as a change of units rounds them */
 } Likeness;
 
 static gboolean
@@ -272,7 +274,8 @@ compare_places (const SwFaceLayout *x, const SwFaceLayout *y, Likeness like)
     }
   for (int role = 0; role < SW_PIN_ROLE_COUNT; role++)
     {
-      double slack_m = like.place_m * (double) (x->pins_by_role[role] + 1);
+      double place_m = role == SW_PIN_RING ? fmax (like.place_m, OFFSET_M) : like.place_m;
+      double slack_m = place_m * (double) (x->pins_by_role[role] + 1);
 
       /* Where a heap's round is cut open is no place of its own. */
       if (fabs (down[role]) > slack_m
@@ -294,12 +297,29 @@ compare_pins (const SwFaceLayout *x, const SwFaceLayout *y, Likeness like)
   return x->n_pins == y->n_pins ? compare_places (x, y, like) : NULL;
 }
 
+static gboolean
+joints_differ (const SwLayout *a, const SwLayout *b)
+{
+  if (a->n_pieces != b->n_pieces)
+    return TRUE;
+  for (guint i = 0; i < a->n_pieces; i++)
+    if (a->pieces[i].run != b->pieces[i].run
+        || differ (a->pieces[i].down_to_m, b->pieces[i].down_to_m))
+      return TRUE;
+  return FALSE;
+}
+
 static const char *
 compare (const SwLayout *a, const SwLayout *b, Likeness like)
 {
   const SwFaceLayout *x = &a->faces[0], *y = &b->faces[0];
   const char *wrong = compare_tiers (x, y);
 
+  /* Known limit: where a piece ends within rounding of where a joint may stand, as in faces
+   * 8129 and 9090, the last digit decides for the next joint, and so for all after it. What
+   * does not hang on joints must still be the same. */
+  if (wrong == NULL && like.rounded && joints_differ (a, b))
+    return a->rolls_bound != b->rolls_bound ? "bound of rolls" : NULL;
   if (wrong == NULL
       && (a->rolls != b->rolls || a->rolls_naive != b->rolls_naive
           || a->rolls_bound != b->rolls_bound))
@@ -360,8 +380,10 @@ fewer (const SwLayout *once, const SwLayout *twice)
       return "strips";
   if (y->n_runs < x->n_runs)
     return "runs";
-  if (twice->rolls < once->rolls || twice->rolls_naive < once->rolls_naive
-      || twice->rolls_bound < once->rolls_bound)
+  /* The naive count, and a plan not proved to be the least, may fall: strips lie elsewhere on
+   * the wider face, so its longest run may be shorter and no longer take a second roll, as in
+   * face 4784. */
+  if (twice->rolls < once->rolls_bound || twice->rolls_bound < once->rolls_bound)
     return "rolls";
   return y->n_pins < x->n_pins ? "pins" : NULL;
 }
@@ -394,13 +416,13 @@ check_same (Worker *worker, guint seed, const SwJob *job, const SwLayout *layout
     const char *name;
     void (*change) (SwJob *job);
     double sign;
-    gboolean adds_points;
+    gboolean adds_breaks, rounded;
   } rows[] = {
-    { "mirrored", mirror, -1.0, FALSE },
-    { "reversed", reverse, 1.0, FALSE },
-    { "with collinear outline points", add_to_outline, 1.0, TRUE },
-    { "with collinear section points", add_to_section, 1.0, TRUE },
-    { "in feet", say_in_feet, 1.0, FALSE },
+    { "mirrored", mirror, -1.0, FALSE, FALSE },
+    { "reversed", reverse, 1.0, FALSE, FALSE },
+    { "with collinear outline points", add_to_outline, 1.0, FALSE, FALSE },
+    { "with collinear section points", add_to_section, 1.0, TRUE, FALSE },
+    { "in feet", say_in_feet, 1.0, FALSE, TRUE },
   };
   const SwFace *face = layout->faces[0].face;
   gboolean curved = face->n_further > 0 || face->crest_form != SW_CREST_STRAIGHT;
@@ -409,12 +431,10 @@ check_same (Worker *worker, guint seed, const SwJob *job, const SwLayout *layout
     {
       g_autoptr (SwJob) changed = sw_job_copy (job);
       g_autoptr (SwLayout) other = NULL;
-      Likeness like = { rows[i].sign, STORED_M, 0 };
+      Likeness like = { rows[i].sign, STORED_M, 0, rows[i].rounded };
 
-      if (curved && rows[i].adds_points)
-        like = (Likeness){ rows[i].sign, FOLLOWED_M, FOLLOWED_PINS };
-      if (face->obstacles->len > 0 && rows[i].adds_points)
-        like = (Likeness){ rows[i].sign, 0.1, OBSTACLE_PINS };
+      if (curved && rows[i].adds_breaks)
+        like = (Likeness){ rows[i].sign, FOLLOWED_M, FOLLOWED_PINS, FALSE };
 
       rows[i].change (changed);
       report (worker, seed, rows[i].name,

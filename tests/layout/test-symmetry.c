@@ -365,6 +365,34 @@ test_two_threads (void)
     }
 }
 
+/* A nose of 6 m radius with a toe line askew, and the same with points a third of the way
+ * along two edges: they are no corners, so nothing moves, not by a bit. */
+static void
+test_points_on_straight_edges (void)
+{
+  const SwPoint section[] = { { 0.0, 3.0 }, { 6.0, 0.0 } };
+  const SwPoint corners[] = { { 0.0, 0.0 }, { 8.0, 0.0 }, { 8.0, 6.0 }, { 0.0, 3.0 } };
+  const SwPoint more[] = { { 0.0, 0.0 }, { 8.0 / 3.0, 0.0 },  { 8.0, 0.0 },
+                           { 8.0, 6.0 }, { 16.0 / 3.0, 5.0 }, { 0.0, 3.0 } };
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) plain = fixture_job (), pointed = fixture_job ();
+  SwFace *faces[] = { fixture_add_face (plain, "A", section, 2, corners, 4),
+                      fixture_add_face (pointed, "A", section, 2, more, 6) };
+  g_autoptr (SwLayout) a = NULL, b = NULL;
+  g_autoptr (GByteArray) x = NULL, y = NULL;
+
+  for (guint i = 0; i < 2; i++)
+    {
+      faces[i]->crest_form = SW_CREST_NOSE;
+      faces[i]->crest_radius_m = 6.0;
+    }
+  a = fixture_lay (plain, catalogue);
+  b = fixture_lay (pointed, catalogue);
+  x = fixture_layout_bytes (a);
+  y = fixture_layout_bytes (b);
+  g_assert_cmpmem (x->data, x->len, y->data, y->len);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -373,6 +401,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/layout/symmetry/reverse", test_reverse);
   g_test_add_func ("/layout/symmetry/begin-elsewhere", test_begin_elsewhere);
   g_test_add_func ("/layout/symmetry/collinear-points", test_collinear_points);
+  g_test_add_func ("/layout/symmetry/points-on-straight-edges",
+                   test_points_on_straight_edges);
   g_test_add_func ("/layout/symmetry/units-read", test_units_read);
   g_test_add_func ("/layout/symmetry/feet-are-metres", test_feet_are_metres);
   g_test_add_func ("/layout/symmetry/far-from-datum", test_far_from_datum);
