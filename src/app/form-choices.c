@@ -382,6 +382,38 @@ sw_choice_answer_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, gui
   job->site[which] = (SwAnswer) index;
 }
 
+/* "Taped on the face, 3 %": the share where the basis has one. */
+char **
+sw_choice_allowance_names (SwStage *stage, gsize which)
+{
+  char **names = g_new0 (char *, SW_ALLOWANCE_COUNT + 1);
+
+  for (guint i = 0; i < SW_ALLOWANCE_COUNT; i++)
+    {
+      g_autofree char *id = g_strconcat ("allowance.", sw_allowance_codes[i], NULL);
+      g_autofree char *name = capitalised (text_of (stage, id));
+      g_autofree char *share = sw_quantity_text (sw_allowance_shares[i], SW_UNIT_PERCENT,
+                                                 sw_stage_style (stage));
+
+      names[i] = sw_allowance_shares[i] > 0.0 ? g_strdup_printf ("%s: %s", share, name)
+                                              : g_strdup (name);
+    }
+  return names;
+}
+
+int
+sw_choice_allowance_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_job (stage)->plan.allowance;
+}
+
+void
+sw_choice_allowance_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
+                         guint index)
+{
+  job->plan.allowance = (SwAllowance) index;
+}
+
 char **
 sw_choice_bench_drained_names (SwStage *stage, gsize which)
 {

@@ -107,11 +107,6 @@ const SwField sw_product_fields[] = {
 const SwField sw_seed_fields[] = {
   HEADING (N_ ("Seed")),
   TEXT_OF (seed.name, N_ ("Mix"), N_ ("Change Seed Mix")),
-  VALUE (seed.pls_kg_per_m2, N_ ("Pure live seed"), N_ ("Change Seed Rate"),
-         SW_UNIT_KG_PER_M2, 0.0, 0.5),
-  VALUE (seed.purity, N_ ("Purity"), N_ ("Change Purity"), SW_UNIT_PERCENT, 0.01, 1.0),
-  VALUE (seed.germination, N_ ("Germination"), N_ ("Change Germination"), SW_UNIT_PERCENT,
-         0.01, 1.0),
   { .kind = SW_FIELD_END },
 };
 

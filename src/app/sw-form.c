@@ -60,6 +60,7 @@ apply (SwJob *job, SwFace *face, gconstpointer data)
       break;
     case SW_FIELD_VALUE:
     case SW_FIELD_SITE_NUMBER:
+    case SW_FIELD_PLAN:
       *(double *) place (stage, field, job, face) = wish->number;
       break;
     case SW_FIELD_SWITCH:
@@ -111,6 +112,19 @@ on_choice (Row *row)
     change (&(Wish){ .row = row, .index = selected });
 }
 
+/* The three shares of a label are at most one: what the others leave. */
+static void
+set_plan_range (GtkWidget *entry, const SwWorkPlan *plan, SwPlanNumber number)
+{
+  const SwPlanKey *key = &sw_plan_keys[number];
+  double most =
+      number <= SW_PLAN_K2O ? sw_work_plan_label_room (plan, number) : key->most;
+
+  sw_value_entry_set_range (SW_VALUE_ENTRY (entry), key->least, most);
+  sw_value_entry_set_or_zero (SW_VALUE_ENTRY (entry),
+                              key->least > 0.0 && !(key->not_given > 0.0));
+}
+
 static void
 refresh_row (SwForm *self, Row *row)
 {
@@ -126,6 +140,9 @@ refresh_row (SwForm *self, Row *row)
       sw_text_entry_set_text (SW_TEXT_ENTRY (row->control),
                               *(char **) place (self->stage, field, job, face));
       break;
+    case SW_FIELD_PLAN:
+      set_plan_range (row->control, &job->plan, (SwPlanNumber) field->which);
+      G_GNUC_FALLTHROUGH;
     case SW_FIELD_VALUE:
     case SW_FIELD_SITE_NUMBER:
       sw_value_entry_set_value (SW_VALUE_ENTRY (row->control),
@@ -168,11 +185,16 @@ label_of (SwForm *self, const SwField *field)
 static GtkWidget *
 make_value (const SwField *field, const char *label)
 {
-  GtkWidget *entry = sw_value_entry_new (field->unit);
+  gboolean planned = field->kind == SW_FIELD_PLAN;
+  GtkWidget *entry =
+      sw_value_entry_new (planned ? sw_plan_keys[field->which].unit : field->unit);
 
-  sw_value_entry_set_range (SW_VALUE_ENTRY (entry), field->least, field->most);
-  sw_value_entry_set_or_zero (SW_VALUE_ENTRY (entry), field->optional);
-  sw_value_entry_set_optional (SW_VALUE_ENTRY (entry), field->optional);
+  if (!planned)
+    {
+      sw_value_entry_set_range (SW_VALUE_ENTRY (entry), field->least, field->most);
+      sw_value_entry_set_or_zero (SW_VALUE_ENTRY (entry), field->optional);
+      sw_value_entry_set_optional (SW_VALUE_ENTRY (entry), field->optional);
+    }
   sw_value_entry_set_label (SW_VALUE_ENTRY (entry), label);
   return entry;
 }
@@ -207,6 +229,7 @@ make_control (SwForm *self, Row *row)
       g_signal_connect_swapped (row->control, "committed", G_CALLBACK (on_text), row);
       break;
     case SW_FIELD_VALUE:
+    case SW_FIELD_PLAN:
       row->control = make_value (row->field, label);
       g_signal_connect_swapped (row->control, "committed", G_CALLBACK (on_value), row);
       break;

@@ -9,6 +9,7 @@
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
 #include "sw-soil-row.h"
+#include "sw-species-list.h"
 
 struct _SwInspector
 {
@@ -16,7 +17,7 @@ struct _SwInspector
   SwStage *stage;
   GtkWidget *box;
   GtkStack *stack;
-  GtkBox *face, *blanket, *practice, *site, *job;
+  GtkBox *face, *blanket, *practice, *site, *job, *order;
 };
 
 G_DEFINE_FINAL_TYPE (SwInspector, sw_inspector, GTK_TYPE_WIDGET)
@@ -44,10 +45,16 @@ sw_inspector_set_stage (SwInspector *self, SwStage *stage)
     }
   gtk_box_append (self->blanket, sw_form_new (stage, sw_blanket_fields));
   gtk_box_append (self->blanket, sw_form_new (stage, sw_product_fields));
-  gtk_box_append (self->blanket, sw_form_new (stage, sw_seed_fields));
   gtk_box_append (self->practice, sw_practice_page_new (stage));
   gtk_box_append (self->site, sw_form_new (stage, sw_site_fields));
   gtk_box_append (self->site, sw_form_new (stage, sw_site_number_fields));
+  gtk_box_append (self->order, sw_form_new (stage, sw_allowance_fields));
+  gtk_box_append (self->order, sw_form_new (stage, sw_seed_fields));
+  gtk_box_append (self->order, sw_species_list_new (stage));
+  gtk_box_append (self->order, sw_form_new (stage, sw_fertiliser_fields));
+  gtk_box_append (self->order, sw_form_new (stage, sw_haul_fields));
+  gtk_box_append (self->order, sw_form_new (stage, sw_crew_fields));
+  gtk_box_append (self->order, sw_form_new (stage, sw_price_fields));
   gtk_box_append (self->job, sw_form_new (stage, sw_job_fields));
   gtk_box_append (self->job, sw_form_new (stage, sw_paper_fields));
 }
@@ -77,6 +84,7 @@ sw_inspector_class_init (SwInspectorClass *klass)
   gtk_widget_class_bind_template_child (widget_class, SwInspector, practice);
   gtk_widget_class_bind_template_child (widget_class, SwInspector, site);
   gtk_widget_class_bind_template_child (widget_class, SwInspector, job);
+  gtk_widget_class_bind_template_child (widget_class, SwInspector, order);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "inspector");
 }

@@ -2,6 +2,7 @@
 #include "value-text.h"
 
 #include <glib/gi18n.h>
+#include <math.h>
 #include <string.h>
 
 #include "gradient-parse.h"
@@ -43,6 +44,11 @@ static const Suffix suffixes[] = {
   { SW_UNIT_M2, "ft2", SW_M2_PER_FT2 },
   { SW_UNIT_M3, "m3", 1.0 },
   { SW_UNIT_N_PER_M3, "kN/m3", 1000.0 },
+  { SW_UNIT_SEEDS_PER_M2, "/m2", 1.0 },
+  { SW_UNIT_SEEDS_PER_M2, "/ft2", 1.0 / SW_M2_PER_FT2 },
+  { SW_UNIT_SEEDS_PER_KG, "/g", 1000.0 },
+  { SW_UNIT_H_PER_M2, "h/100 m2", 0.01 },
+  { SW_UNIT_H_PER_M2, "h/1000 ft2", 0.001 / SW_M2_PER_FT2 },
 };
 
 /* SI of 1 as the reader's fields show it. */
@@ -116,7 +122,9 @@ sw_value_parse (const char *text, SwUnit unit, SwNumberStyle style, double *valu
   if (sw_scan_number (&scan, &number))
     {
       si = scan_unit (&scan, unit, sign * number);
-      if (sw_scan_at_end (&scan))
+      if (unit == SW_UNIT_COUNT && floor (number) < number)
+        scan.problem = _ ("Type a whole number.");
+      else if (sw_scan_at_end (&scan))
         {
           *value = si;
           return TRUE;

@@ -64,6 +64,8 @@ static const gsize text_offsets[] = {
   G_STRUCT_OFFSET (SwJob, product.cover_test),
   G_STRUCT_OFFSET (SwJob, pin_id),
   G_STRUCT_OFFSET (SwJob, seed.name),
+  G_STRUCT_OFFSET (SwJob, plan.fertiliser),
+  G_STRUCT_OFFSET (SwJob, plan.currency),
   G_STRUCT_OFFSET (SwJob, unknown_json),
 };
 
@@ -95,8 +97,7 @@ sw_job_new_empty (void)
   for (gsize i = 0; i < G_N_ELEMENTS (text_offsets); i++)
     *job_text (job, i) = g_strdup ("");
   g_clear_pointer (&job->unknown_json, g_free);
-  job->seed.purity = 1.0;
-  job->seed.germination = 1.0;
+  sw_work_plan_reset (&job->plan);
   job->faces = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_face_free);
   return job;
 }
@@ -143,6 +144,7 @@ sw_job_unref (SwJob *job)
   for (guint i = 0; i < job->n_overrides; i++)
     g_free (job->overrides[i].why);
   g_free (job->overrides);
+  sw_seed_mix_clear (&job->seed);
   g_ptr_array_unref (job->faces);
   g_free (job);
 }
@@ -164,6 +166,7 @@ sw_job_copy (const SwJob *job)
   copy->overrides = g_memdup2 (job->overrides, job->n_overrides * sizeof *job->overrides);
   for (guint i = 0; i < job->n_overrides; i++)
     copy->overrides[i].why = g_strdup (job->overrides[i].why);
+  sw_seed_mix_own_species (&copy->seed);
   copy->faces = g_ptr_array_copy (job->faces, copy_face, NULL);
   g_ptr_array_set_free_func (copy->faces, (GDestroyNotify) sw_face_free);
   return copy;
@@ -206,9 +209,8 @@ same_materials (const SwJob *a, const SwJob *b)
          && same_number (a->blanket_thickness_m, b->blanket_thickness_m)
          && same_product (&a->product, &b->product) && a->surplus == b->surplus
          && a->joints == b->joints && a->zone_rule == b->zone_rule
-         && same_number (a->seed.pls_kg_per_m2, b->seed.pls_kg_per_m2)
-         && same_number (a->seed.purity, b->seed.purity)
-         && same_number (a->seed.germination, b->seed.germination);
+         && sw_seed_mix_equal (&a->seed, &b->seed)
+         && sw_work_plan_same_numbers (&a->plan, &b->plan);
 }
 
 static gboolean

@@ -36,7 +36,7 @@ static const Display metric[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_PA] = { "Pa", 1.0, 1, FALSE },
   [SW_UNIT_MONTH] = { "mo", 1.0, 1, FALSE },
   [SW_UNIT_DAY] = { "d", 1.0, 1, FALSE },
-  [SW_UNIT_HOUR] = { "h", 1.0, 1, FALSE },
+  [SW_UNIT_HOUR] = { "h", 1.0, 2, FALSE },
   [SW_UNIT_ANGLE] = { DEGREE, 180.0 / G_PI, 1, TRUE },
   [SW_UNIT_FACTOR] = { "", 1.0, 4, FALSE },
   [SW_UNIT_LOSS] = { "t/(ha·yr)", 1.0, 1, TRUE },
@@ -48,6 +48,11 @@ static const Display metric[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_N_PER_M3] = { "kN/m³", 0.001, 1, TRUE },
   [SW_UNIT_KELVIN] = { DEGREE "C", 1.0, 1, FALSE },
   [SW_UNIT_WIND] = { "m/s", 1.0, 1, FALSE },
+  [SW_UNIT_SEEDS_PER_M2] = { "/m²", 1.0, 0, TRUE },
+  [SW_UNIT_SEEDS_PER_KG] = { "/kg", 1.0, 0, TRUE },
+  [SW_UNIT_H_PER_M] = { "h/m", 1.0, 3, FALSE },
+  [SW_UNIT_H_PER_M2] = { "h/100 m²", 100.0, 2, FALSE },
+  [SW_UNIT_MONEY] = { "", 1.0, 2, TRUE },
 };
 
 static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
@@ -67,7 +72,7 @@ static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_PA] = { "lb/ft²", 1.0 / SW_PA_PER_PSF, 2, TRUE },
   [SW_UNIT_MONTH] = { "mo", 1.0, 1, FALSE },
   [SW_UNIT_DAY] = { "d", 1.0, 1, FALSE },
-  [SW_UNIT_HOUR] = { "h", 1.0, 1, FALSE },
+  [SW_UNIT_HOUR] = { "h", 1.0, 2, FALSE },
   [SW_UNIT_ANGLE] = { DEGREE, 180.0 / G_PI, 1, TRUE },
   [SW_UNIT_FACTOR] = { "", 1.0, 4, FALSE },
   [SW_UNIT_LOSS] = { "ton/(ac·yr)", 1.0 / SW_LOSS_SI_PER_US, 1, TRUE },
@@ -79,6 +84,11 @@ static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_N_PER_M3] = { "lb/ft³", 1.0 / SW_N_PER_M3_PER_PCF, 1, TRUE },
   [SW_UNIT_KELVIN] = { DEGREE "F", 1.0 / SW_K_PER_F, 1, FALSE },
   [SW_UNIT_WIND] = { "mph", 1.0 / SW_M_PER_S_PER_MPH, 1, FALSE },
+  [SW_UNIT_SEEDS_PER_M2] = { "/ft²", SW_M2_PER_FT2, 1, TRUE },
+  [SW_UNIT_SEEDS_PER_KG] = { "/lb", SW_KG_PER_LB, 0, TRUE },
+  [SW_UNIT_H_PER_M] = { "h/ft", SW_M_PER_FT, 3, FALSE },
+  [SW_UNIT_H_PER_M2] = { "h/1000 ft²", 1000.0 * SW_M2_PER_FT2, 2, FALSE },
+  [SW_UNIT_MONEY] = { "", 1.0, 2, TRUE },
 };
 
 static const Display *

@@ -64,7 +64,7 @@ sw_step_applies (const SwResult *result, SwStep step)
   switch (step)
     {
     case SW_STEP_SEED:
-      return result->job->seed.pls_kg_per_m2 > 0.0;
+      return sw_seed_mix_is_sown (&result->job->seed);
     case SW_STEP_SIDE_LAP:
       return any_tier (result->layout, has_laps);
     case SW_STEP_END_LAP:

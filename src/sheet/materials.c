@@ -31,7 +31,8 @@ add_blanket_row (const SwSheet *sheet, SwTable *table)
                      NULL),
       sw_sheet_fill (sheet, "pack.spare", "count",
                      sw_sheet_count (sheet, tally->rolls_spare), "rate",
-                     sw_sheet_practice (sheet, SW_PRACTICE_ROLL_SPARE), NULL),
+                     sw_sheet_quantity (sheet, tally->allowance.share, SW_UNIT_PERCENT),
+                     NULL),
       sw_sheet_fill (sheet, "pack.rolls", "count",
                      sw_sheet_count (sheet, tally->rolls_order), NULL),
       sw_sheet_quantity (sheet, tally->areas.order_m2, SW_UNIT_M2));
@@ -68,25 +69,106 @@ add_pin_row (const SwSheet *sheet, SwTable *table, const SwPinOrder *order)
                                  : sw_sheet_get (sheet, "pack.singly"));
 }
 
+/* What the tag of the one species says, or where the species of a mix are listed. */
+static const char *
+seed_spec (const SwSheet *sheet)
+{
+  const SwSeedMix *mix = &sheet->job->seed;
+  const SwSeedSpecies *species = mix->species;
+
+  if (sw_sheet_has_mix (sheet))
+    return sw_sheet_fill (sheet, "pack.item.seed-mix-spec", "name", mix->name, "count",
+                          sw_sheet_count (sheet, mix->n_species), "page",
+                          sw_sheet_get (sheet, "pack.work.title"), NULL);
+  return sw_sheet_fill (
+      sheet, "pack.item.seed-spec", "name",
+      *mix->name != '\0' ? mix->name : species->name, "purity",
+      sw_sheet_quantity (sheet, species->purity, SW_UNIT_PERCENT), "germination",
+      sw_sheet_quantity (sheet, species->germination + species->hard, SW_UNIT_PERCENT),
+      NULL);
+}
+
 static void
 add_seed_row (const SwSheet *sheet, SwTable *table)
 {
-  const SwSeed *seed = &sheet->job->seed;
-  const char *bulk = sw_sheet_quantity (sheet, sheet->tally->seed_bulk_kg, SW_UNIT_KG);
-
   if (sheet->tally->seed_bulk_kg <= 0.0)
     return;
   material_row (
-      sheet, table, sw_sheet_get (sheet, "pack.item.seed"),
-      sw_sheet_fill (sheet, "pack.item.seed-spec", "name", seed->name, "purity",
-                     sw_sheet_quantity (sheet, seed->purity, SW_UNIT_PERCENT),
-                     "germination",
-                     sw_sheet_quantity (sheet, seed->germination, SW_UNIT_PERCENT), NULL),
+      sheet, table, sw_sheet_get (sheet, "pack.item.seed"), seed_spec (sheet),
       sw_sheet_fill (sheet, "pack.item.seed-need", "pls",
                      sw_sheet_quantity (sheet, sheet->tally->seed_pls_kg, SW_UNIT_KG),
                      NULL),
-      sw_sheet_get (sheet, "pack.none-added"), bulk,
+      sw_sheet_get (sheet, "pack.none-added"),
+      sw_sheet_quantity (sheet, sheet->tally->seed_bulk_kg, SW_UNIT_KG),
       sw_sheet_get (sheet, "pack.item.seed-bags"));
+}
+
+/* "10-20-10": percent by mass, as on the bag. */
+static const char *
+label_number (const SwSheet *sheet, SwPlanNumber number)
+{
+  return sw_sheet_number (sheet, sheet->job->plan.values[number], SW_UNIT_PERCENT);
+}
+
+static void
+add_fertiliser_row (const SwSheet *sheet, SwTable *table)
+{
+  const SwTally *tally = sheet->tally;
+  const SwWorkPlan *plan = &sheet->job->plan;
+  const char *mass = sw_sheet_quantity (sheet, tally->fertiliser_kg, SW_UNIT_KG);
+  double bag_kg = plan->values[SW_PLAN_BAG_KG];
+  gboolean bagged = tally->fertiliser_bags > 0;
+
+  if (!(tally->fertiliser_kg > 0.0))
+    return;
+  material_row (
+      sheet, table, sw_sheet_get (sheet, "pack.item.fertiliser"),
+      sw_sheet_fill (sheet, "pack.item.fertiliser-spec", "name", plan->fertiliser, "n",
+                     label_number (sheet, SW_PLAN_N), "p2o5",
+                     label_number (sheet, SW_PLAN_P2O5), "k2o",
+                     label_number (sheet, SW_PLAN_K2O), "rate",
+                     sw_sheet_quantity (sheet, tally->fertiliser.product_kg_per_m2,
+                                        SW_UNIT_KG_PER_M2),
+                     NULL),
+      mass, sw_sheet_get (sheet, "pack.none-added"),
+      bagged ? sw_sheet_quantity (sheet, tally->fertiliser_bags * bag_kg, SW_UNIT_KG)
+             : mass,
+      bagged ? sw_sheet_fill (sheet, "pack.item.fertiliser-bags", "count",
+                              sw_sheet_count (sheet, tally->fertiliser_bags), "each",
+                              sw_sheet_quantity (sheet, bag_kg, SW_UNIT_KG), NULL)
+             : sw_sheet_get (sheet, "pack.item.fertiliser-loose"));
+}
+
+static const char *
+allowance_id (const SwSheet *sheet)
+{
+  if (sheet->job->plan.allowance == SW_ALLOWANCE_PRACTICE)
+    return "pack.allowance.practice";
+  return sheet->tally->allowance.extra > 0 ? "pack.allowance.added"
+                                           : "pack.allowance.met";
+}
+
+/* What the order has beyond the cutting plan, and what rounding alone gives. */
+static void
+add_allowance (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwAllowanceTally *allowance = &sheet->tally->allowance;
+  const char *basis = sw_sheet_get (
+      sheet, sw_sheet_format (sheet, "allowance.%s",
+                              sw_allowance_codes[sheet->job->plan.allowance]));
+
+  sw_flow_space (flow, 1.5);
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_fill (
+                    sheet, allowance_id (sheet), "rolls",
+                    sw_sheet_count (sheet, sheet->tally->rolls_order), "spare",
+                    sw_sheet_quantity (sheet, allowance->spare_m, SW_UNIT_M), "given",
+                    sw_sheet_quantity (sheet, allowance->given, SW_UNIT_PERCENT), "share",
+                    sw_sheet_quantity (sheet, allowance->share, SW_UNIT_PERCENT), "basis",
+                    basis, "extra", sw_sheet_count (sheet, allowance->extra), NULL));
+  if (sheet->job->plan.spare_roll)
+    sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                  sw_sheet_get (sheet, "pack.allowance.spare-roll"));
 }
 
 /* Things without a number of their own; what they are for stands in the text. */
@@ -129,7 +211,9 @@ add_materials (const SwSheet *sheet, SwFlow *flow)
   for (guint i = 0; i < sheet->tally->pin_orders->len; i++)
     add_pin_row (sheet, table, &g_array_index (sheet->tally->pin_orders, SwPinOrder, i));
   add_seed_row (sheet, table);
+  add_fertiliser_row (sheet, table);
   sw_flow_table (flow, table);
+  add_allowance (sheet, flow);
   add_tool_rows (sheet, tools);
   sw_flow_space (flow, 4.0);
   sw_flow_table (flow, tools);

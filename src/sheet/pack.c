@@ -35,12 +35,14 @@ static const struct
   { SW_PART_DETAILS, sw_page_details },
   { SW_PART_STEPS, sw_page_steps },
   { SW_PART_MATERIALS, sw_page_materials },
+  { SW_PART_WORK, sw_page_work },
   { SW_PART_SAFETY, sw_page_safety },
   { SW_PART_INSPECTION, sw_page_inspection },
   { SW_PART_AS_BUILT, sw_page_as_built },
   { SW_PART_JUDGEMENT, sw_page_judgement },
   { SW_PART_HAND_CHECK, sw_page_hand_check },
   { SW_PART_WORKINGS, sw_page_workings },
+  { SW_PART_COST, sw_page_cost },
 };
 
 static void

@@ -135,10 +135,6 @@ write_trenches (SwReportJson *json, const SwTally *tally)
   sw_report_json_number (json, "bank_m3", tally->trench_bank_m3);
   sw_report_json_number (json, "loose_m3", tally->trench_loose_m3);
   sw_report_json_close (json, '}');
-  sw_report_json_open (json, "seed", '{');
-  sw_report_json_number (json, "pls_kg", tally->seed_pls_kg);
-  sw_report_json_number (json, "bulk_kg", tally->seed_bulk_kg);
-  sw_report_json_close (json, '}');
 }
 
 static void
@@ -206,6 +202,7 @@ sw_report_tally_json (const SwResult *result, const SwTexts *texts)
   write_pins (&json, result->tally);
   write_collars (&json, result->tally);
   write_trenches (&json, result->tally);
+  sw_report_json_order (&json, result);
   write_workings (&json, result->tally, texts);
   sw_report_json_close (&json, '}');
   return g_string_free (json.text, FALSE);

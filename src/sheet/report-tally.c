@@ -71,6 +71,14 @@ sw_report_si_unit (SwUnit unit)
       return "N/m3";
     case SW_UNIT_KELVIN:
       return "K";
+    case SW_UNIT_SEEDS_PER_M2:
+      return "1/m2";
+    case SW_UNIT_SEEDS_PER_KG:
+      return "1/kg";
+    case SW_UNIT_H_PER_M:
+      return "h/m";
+    case SW_UNIT_H_PER_M2:
+      return "h/m2";
     default:
       return "1";
     }

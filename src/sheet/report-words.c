@@ -37,14 +37,14 @@ sw_report_quantity (double value, SwUnit unit, SwNumberStyle style)
   return sw_quantity_text (value, unit, style);
 }
 
-/* Up to four decimals, at least two, so that 0.075 stays 0.075 and 12.5 is 12.50. */
+/* Up to so many decimals, at least two, so that 0.075 stays 0.075 and 12.5 is 12.50. */
 static char *
-calculator_digits (double value, SwNumberStyle style)
+calculator_digits (double value, int decimals, SwNumberStyle style)
 {
-  char *digits = sw_decimal_text (value, 4, style);
+  char *digits = sw_decimal_text (value, decimals, style);
   gsize length = strlen (digits);
 
-  for (int spare = 2; spare > 0 && length > 0 && digits[length - 1] == '0'; spare--)
+  for (int spare = decimals - 2; spare > 0 && length > 0 && digits[length - 1] == '0'; spare--)
     digits[--length] = '\0';
   return digits;
 }
@@ -55,14 +55,17 @@ static const struct
   SwUnit unit;
   const char *metric, *us;
   double us_factor;
+  int decimals;
 } calculator[] = {
-  { SW_UNIT_M, "m", "ft", SW_M_PER_FT },
-  { SW_UNIT_SMALL_M, "m", "ft", SW_M_PER_FT },
-  { SW_UNIT_M2, "m²", "ft²", SW_M2_PER_FT2 },
-  { SW_UNIT_M3, "m³", "ft³", SW_M_PER_FT *SW_M2_PER_FT2 },
-  { SW_UNIT_KG, "kg", "lb", SW_KG_PER_LB },
-  { SW_UNIT_KG_PER_M2, "kg/m²", "lb/ft²", SW_KG_PER_LB / SW_M2_PER_FT2 },
-  { SW_UNIT_PERCENT, "", "", 1.0 },
+  { SW_UNIT_M, "m", "ft", SW_M_PER_FT, 4 },
+  { SW_UNIT_SMALL_M, "m", "ft", SW_M_PER_FT, 4 },
+  { SW_UNIT_M2, "m²", "ft²", SW_M2_PER_FT2, 4 },
+  { SW_UNIT_M3, "m³", "ft³", SW_M_PER_FT *SW_M2_PER_FT2, 4 },
+  { SW_UNIT_KG, "kg", "lb", SW_KG_PER_LB, 4 },
+  { SW_UNIT_KG_PER_M2, "kg/m²", "lb/ft²", SW_KG_PER_LB / SW_M2_PER_FT2, 6 },
+  { SW_UNIT_PERCENT, "", "", 1.0, 4 },
+  { SW_UNIT_HOUR, "h", "h", 1.0, 4 },
+  { SW_UNIT_DAY, "d", "d", 1.0, 4 },
 };
 
 char *
@@ -75,7 +78,8 @@ sw_report_calculator (double value, SwUnit unit, SwNumberStyle style)
       {
         const char *symbol = us ? calculator[i].us : calculator[i].metric;
         g_autofree char *digits =
-            calculator_digits (us ? value / calculator[i].us_factor : value, style);
+            calculator_digits (us ? value / calculator[i].us_factor : value,
+                               calculator[i].decimals, style);
 
         return g_strconcat (digits, *symbol != '\0' ? "\xc2\xa0" : "", symbol, NULL);
       }

@@ -29,6 +29,22 @@ subject_words (const SwWorking *working, const SwTexts *texts)
       g_autofree char *id = g_strdup_printf ("pin-role.%s", last);
       return g_strdup (sw_texts_get (texts, id));
     }
+  if (g_str_equal (working->formula, "fertiliser_given"))
+    {
+      g_autofree char *id = g_strdup_printf ("nutrient.%s", last);
+      return g_strdup (sw_texts_get (texts, id));
+    }
+  if (g_str_has_prefix (working->name, "cost-"))
+    {
+      g_autofree char *id = g_strdup_printf ("cost.%s", last + strlen ("cost-"));
+      return g_strdup (sw_texts_get (texts, id));
+    }
+  if (g_str_has_prefix (working->name, "seed-species."))
+    {
+      const char *from = working->name + strlen ("seed-species.");
+      g_autofree char *number = g_strndup (from, strcspn (from, "."));
+      return sw_texts_fill (texts, "report.species", "number", number, NULL);
+    }
   if (zone != NULL)
     return g_strndup (zone + strlen (".zone."), strcspn (zone + strlen (".zone."), "."));
   if (run != NULL)

@@ -18,7 +18,9 @@ typedef enum
   SW_PART_AS_BUILT,
   SW_PART_JUDGEMENT,
   SW_PART_HAND_CHECK,
+  SW_PART_WORK,
   SW_PART_WORKINGS,
+  SW_PART_COST,
   SW_PART_COUNT
 } SwPart;
 
@@ -129,12 +131,19 @@ void sw_sheet_plan (const SwSheet *sheet, SwFlow *flow, guint face, double most_
 double sw_sheet_plan_room_mm (const SwSheet *sheet, const SwFlow *flow);
 void sw_page_steps (SwSheet *sheet);
 void sw_page_materials (SwSheet *sheet);
+/** Seed by species, fertiliser, haulage and time; nothing where the job says nothing. */
+void sw_page_work (SwSheet *sheet);
 void sw_page_safety (SwSheet *sheet);
 void sw_page_inspection (SwSheet *sheet);
 void sw_page_as_built (SwSheet *sheet);
 void sw_page_judgement (SwSheet *sheet);
 void sw_page_hand_check (SwSheet *sheet);
 void sw_page_workings (SwSheet *sheet);
+/** Money: only where the job asks for it. */
+void sw_page_cost (SwSheet *sheet);
+
+/** Whether the job's seed has species that need a table. */
+gboolean sw_sheet_has_mix (const SwSheet *sheet);
 
 /** What stands on the face and has to be cut round; nothing where nothing does. */
 void sw_sheet_obstacles (const SwSheet *sheet, SwFlow *flow, guint face);

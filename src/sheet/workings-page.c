@@ -15,6 +15,13 @@ is_cut_of_a_run (const SwWorking *working)
          && strstr (working->name, ".run.") != NULL;
 }
 
+/* Money is not for the crew: it stands on a page of its own, if at all. */
+static gboolean
+is_hidden (const SwWorking *working)
+{
+  return is_cut_of_a_run (working) || g_str_has_prefix (working->formula, "cost_");
+}
+
 /* "width 48.00 m (measured); side lap 100 mm (practice: …)" */
 static const char *
 inputs_words (const SwSheet *sheet, const SwWorking *working)
@@ -130,7 +137,7 @@ add_workings_of (const SwSheet *sheet, SwFlow *flow, int face)
     {
       const SwWorking *working = g_ptr_array_index (workings, i);
 
-      if (face_of (sheet, working) == face && !is_cut_of_a_run (working))
+      if (face_of (sheet, working) == face && !is_hidden (working))
         add_working (sheet, flow, working);
     }
 }

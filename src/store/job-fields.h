@@ -38,6 +38,14 @@ json_t *sw_soil_test_tree (const SwSoilTest *test);
 void sw_read_product (const SwJsonPlace *blanket, SwProduct *product);
 json_t *sw_product_tree (const SwProduct *product);
 
+/* Seed as a list of species, or as the one species that files of before have. */
+void sw_read_seed (const SwJsonPlace *root, SwSeedMix *mix);
+json_t *sw_seed_tree (const SwSeedMix *mix);
+
+/* Fertiliser, haulage, allowance, crew and prices: an object for each. */
+void sw_read_plan (const SwJsonPlace *root, SwWorkPlan *plan);
+void sw_put_plan (json_t *root, const SwWorkPlan *plan);
+
 /* The faces of the file, with all that stands on them. */
 void sw_read_faces (const SwJsonPlace *root, SwJob *job);
 json_t *sw_faces_tree (const SwJob *job);

@@ -106,19 +106,6 @@ read_materials (const SwJsonPlace *root, SwJob *job)
 }
 
 static void
-read_seed (const SwJsonPlace *root, SwSeed *seed)
-{
-  SwJsonPlace place = sw_json_member (root, "seed");
-
-  if (place.value == NULL)
-    return;
-  sw_read_text (&place, "name", &seed->name);
-  seed->pls_kg_per_m2 = sw_read_number (&place, "pls_kg_per_m2", 0.0, 1.0);
-  seed->purity = sw_read_above_zero (&place, "purity", 1.0);
-  seed->germination = sw_read_above_zero (&place, "germination", 1.0);
-}
-
-static void
 read_site (const SwJsonPlace *root, SwAnswer *site)
 {
   SwJsonPlace place = sw_json_member (root, "site");
@@ -182,7 +169,8 @@ sw_job_read (const SwJsonPlace *root)
   read_language (root, job);
   read_practice (root, job);
   read_materials (root, job);
-  read_seed (root, &job->seed);
+  sw_read_seed (root, &job->seed);
+  sw_read_plan (root, &job->plan);
   read_site (root, job->site);
   read_site_numbers (root, &job->numbers);
   sw_read_faces (root, job);

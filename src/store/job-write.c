@@ -57,18 +57,6 @@ roll_tree (const SwJob *job)
 }
 
 static json_t *
-seed_tree (const SwSeed *seed)
-{
-  json_t *tree = json_object ();
-
-  sw_put_text (tree, "name", seed->name);
-  sw_put_number (tree, "pls_kg_per_m2", seed->pls_kg_per_m2);
-  sw_put_number (tree, "purity", seed->purity);
-  sw_put_number (tree, "germination", seed->germination);
-  return tree;
-}
-
-static json_t *
 site_tree (const SwAnswer *site)
 {
   json_t *tree = json_object ();
@@ -110,7 +98,8 @@ sw_job_tree (const SwJob *job)
   sw_put_text (tree, "joints", sw_joints_words[job->joints]);
   sw_put_text (tree, "zone_rule", sw_zone_rule_words[job->zone_rule]);
   sw_put_text (tree, "pin_id", job->pin_id);
-  json_object_set_new (tree, "seed", seed_tree (&job->seed));
+  json_object_set_new (tree, "seed", sw_seed_tree (&job->seed));
+  sw_put_plan (tree, &job->plan);
   json_object_set_new (tree, "site", site_tree (job->site));
   json_object_set_new (tree, "site_numbers", site_numbers_tree (&job->numbers));
   json_object_set_new (tree, "faces", sw_faces_tree (job));

@@ -2,7 +2,6 @@
 #include "tally-private.h"
 #include <slopewright/base/count.h>
 #include <slopewright/tally/roll.h>
-#include <slopewright/tally/seed.h>
 
 /* @trimmed_m2: what runs narrower than the roll leave off it. */
 static double
@@ -55,8 +54,7 @@ static void
 add_rolls (SwTally *tally, const SwLayout *layout)
 {
   const SwJob *job = layout->job;
-  double spare = layout->practice->values[SW_PRACTICE_ROLL_SPARE].value;
-  SwWorking *pieces, *rolls, *offcuts, *order;
+  SwWorking *pieces, *rolls, *offcuts;
 
   pieces =
       sw_tally_add (tally, sw_working_new ("piece_length", tally->piece_length_m,
@@ -74,13 +72,7 @@ add_rolls (SwTally *tally, const SwLayout *layout)
   sw_working_typed (offcuts, "roll", job->roll_length_m, SW_UNIT_M);
   sw_working_computed (offcuts, "pieces", pieces);
   tally->rolls = layout->rolls;
-  tally->rolls_order = sw_count_up_ratio (layout->rolls * (1.0 + spare));
-  tally->rolls_spare = tally->rolls_order - tally->rolls;
-  order =
-      sw_tally_add (tally, sw_working_new ("rolls_order", tally->rolls_order,
-                                           SW_UNIT_COUNT, SW_ROUNDING_UP, "rolls-order"));
-  sw_working_computed (order, "rolls", rolls);
-  sw_working_practice (order, "spare", layout->practice, SW_PRACTICE_ROLL_SPARE);
+  sw_tally_order_rolls (tally, layout);
 }
 
 static void
@@ -146,30 +138,6 @@ add_roll_size (SwTally *tally, const SwLayout *layout)
   sw_working_typed (working, "core", job->roll_core_m, SW_UNIT_SMALL_M);
 }
 
-static void
-add_seed (SwTally *tally, const SwLayout *layout)
-{
-  const SwSeed *seed = &layout->job->seed;
-  SwWorking *pls, *bulk;
-
-  if (seed->pls_kg_per_m2 <= 0.0)
-    return;
-  tally->seed_pls_kg = seed->pls_kg_per_m2 * tally->areas.net_m2;
-  if (sw_seed_bulk_kg (tally->seed_pls_kg, seed->purity, seed->germination,
-                       &tally->seed_bulk_kg)
-      != SW_OK)
-    return;
-  pls = sw_tally_add (tally, sw_working_new ("seed_pls", tally->seed_pls_kg, SW_UNIT_KG,
-                                             SW_ROUNDING_NONE, "seed-pls"));
-  sw_working_computed (pls, "net", sw_tally_working (tally, "net-area"));
-  sw_working_typed (pls, "rate", seed->pls_kg_per_m2, SW_UNIT_KG_PER_M2);
-  bulk = sw_tally_add (tally, sw_working_new ("seed_bulk", tally->seed_bulk_kg,
-                                              SW_UNIT_KG, SW_ROUNDING_NONE, "seed-bulk"));
-  sw_working_computed (bulk, "pls", pls);
-  sw_working_typed (bulk, "purity", seed->purity, SW_UNIT_PERCENT);
-  sw_working_typed (bulk, "germination", seed->germination, SW_UNIT_PERCENT);
-}
-
 void
 sw_tally_material (SwTally *tally, const SwLayout *layout)
 {
@@ -177,5 +145,4 @@ sw_tally_material (SwTally *tally, const SwLayout *layout)
   add_rolls (tally, layout);
   add_areas (tally, layout);
   add_roll_size (tally, layout);
-  add_seed (tally, layout);
 }

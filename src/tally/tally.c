@@ -15,9 +15,15 @@ sw_tally_new (const SwLayout *layout)
 
   tally->workings = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_working_free);
   tally->pin_orders = g_array_new (FALSE, TRUE, sizeof (SwPinOrder));
+  tally->seed_lines = g_array_new (FALSE, TRUE, sizeof (SwSeedLine));
   sw_tally_faces (tally, layout);
   sw_tally_material (tally, layout);
+  sw_tally_seed (tally, layout);
+  sw_tally_fertiliser (tally, layout);
   sw_tally_pins (tally, layout);
+  sw_tally_haul (tally, layout);
+  sw_tally_crew (tally, layout);
+  sw_tally_cost (tally, layout);
   return tally;
 }
 
@@ -28,6 +34,7 @@ sw_tally_free (SwTally *tally)
     return;
   g_ptr_array_unref (tally->workings);
   g_array_unref (tally->pin_orders);
+  g_array_unref (tally->seed_lines);
   g_free (tally);
 }
 

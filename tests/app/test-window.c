@@ -9,6 +9,7 @@
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
 #include "sw-preview.h"
+#include "sw-species-list.h"
 #include "sw-value-entry.h"
 #include "sw-window.h"
 
@@ -177,9 +178,11 @@ test_forms_commit (Fixture *f, gconstpointer data)
 static void
 test_forms_only_look (Fixture *f, gconstpointer data)
 {
-  static const SwField *const forms[] = { sw_face_fields, sw_blanket_fields,
-                                          sw_seed_fields, sw_site_fields,
-                                          sw_job_fields,  sw_paper_fields };
+  static const SwField *const forms[] = {
+    sw_face_fields, sw_blanket_fields, sw_seed_fields,      sw_site_fields,
+    sw_job_fields,  sw_paper_fields,   sw_allowance_fields, sw_fertiliser_fields,
+    sw_haul_fields, sw_crew_fields,    sw_price_fields
+  };
 
   load_example (f, "pinfold-cutting.slope.json");
   for (gsize i = 0; i < G_N_ELEMENTS (forms); i++)
@@ -241,6 +244,70 @@ test_practice_limits_are_the_files (Fixture *f, gconstpointer data)
                              "test");
         assert_file_keeps (job, key->key);
       }
+}
+
+/* The ends of what the order page takes, with all that is blank beside it. */
+static void
+test_plan_limits_are_the_files (Fixture *f, gconstpointer data)
+{
+  for (int i = 0; i < SW_PLAN_COUNT; i++)
+    for (int end = 0; end < 2; end++)
+      {
+        g_autoptr (SwJob) job = sw_job_copy (sw_document_committed (f->document));
+
+        job->plan.values[i] = end == 0 ? sw_plan_keys[i].least : sw_plan_keys[i].most;
+        assert_file_keeps (job, sw_plan_keys[i].key);
+      }
+}
+
+/* Type into an entry as a user does. */
+static void
+type_value (GtkWidget *entry, const char *text)
+{
+  GtkEntry *field = sw_value_entry_field (SW_VALUE_ENTRY (entry));
+
+  gtk_editable_set_text (GTK_EDITABLE (field), text);
+  sw_value_entry_commit (SW_VALUE_ENTRY (entry));
+}
+
+/* Species are added, typed and removed, each step undone by itself; a rate in seeds takes
+ * the place of one by mass, once seeds are counted. */
+static void
+test_species_list (Fixture *f, gconstpointer data)
+{
+  GtkWidget *widget = g_object_ref_sink (sw_species_list_new (f->stage));
+  SwSpeciesList *list = SW_SPECIES_LIST (widget);
+  const SwSeedSpecies *species;
+
+  g_assert_cmpuint (sw_species_list_count (list), ==, 0);
+  g_signal_emit_by_name (sw_species_list_add_button (list), "clicked");
+  g_signal_emit_by_name (sw_species_list_add_button (list), "clicked");
+  g_assert_cmpuint (sw_species_list_count (list), ==, 2);
+  g_assert_false (
+      gtk_widget_get_sensitive (sw_species_list_entry (list, 1, SW_SPECIES_SEEDS)));
+  type_value (sw_species_list_entry (list, 1, SW_SPECIES_PLS), "3");
+  type_value (sw_species_list_entry (list, 1, SW_SPECIES_PER_KG), "550000");
+  type_value (sw_species_list_entry (list, 1, SW_SPECIES_SEEDS), "400");
+  type_value (sw_species_list_entry (list, 1, SW_SPECIES_GERMINATION), "90");
+  type_value (sw_species_list_entry (list, 1, SW_SPECIES_HARD), "11");
+  type_value (sw_species_list_entry (list, 1, SW_SPECIES_PER_KG), "0");
+  species = &sw_stage_job (f->stage)->seed.species[1];
+  g_assert_cmpfloat (species->pls_kg_per_m2, ==, 0.0);
+  g_assert_cmpfloat (species->seeds_per_m2, ==, 400.0);
+  g_assert_cmpfloat (species->hard, ==, 0.0);           /* 90 and 11 are too many */
+  g_assert_cmpfloat (species->seeds_per_kg, ==, 550e3); /* the rate needs it */
+  assert_file_keeps (sw_stage_job (f->stage), "species");
+  g_signal_emit_by_name (sw_species_list_remove_button (list, 0), "clicked");
+  g_assert_cmpuint (sw_species_list_count (list), ==, 1);
+  g_assert_cmpfloat (sw_stage_job (f->stage)->seed.species[0].seeds_per_m2, ==, 400.0);
+  for (int step = 0; step < 4; step++)
+    sw_document_undo (f->document);
+  g_assert_cmpuint (sw_stage_job (f->stage)->seed.n_species, ==, 2);
+  g_assert_cmpfloat (sw_stage_job (f->stage)->seed.species[1].pls_kg_per_m2, >, 0.0);
+  for (int step = 0; step < 2; step++)
+    sw_document_undo (f->document);
+  g_assert_cmpuint (sw_species_list_count (list), ==, 1);
+  g_assert_finalize_object (widget);
 }
 
 static void
@@ -392,6 +459,8 @@ main (int argc, char *argv[])
   ADD ("forms-only-look", test_forms_only_look);
   ADD ("limits-are-the-files", test_limits_are_the_files);
   ADD ("practice-limits-are-the-files", test_practice_limits_are_the_files);
+  ADD ("plan-limits-are-the-files", test_plan_limits_are_the_files);
+  ADD ("species-list", test_species_list);
   ADD ("findings-follow", test_findings_follow);
   ADD ("preview-has-the-pages", test_preview_has_the_pages);
   ADD ("prints-true-pages", test_prints_true_pages);

@@ -72,7 +72,7 @@ test_equal_sees_every_change (void)
 {
   g_autoptr (SwJob) job = sw_job_new_default ();
 
-  for (int change = 0; change < 18; change++)
+  for (int change = 0; change < 23; change++)
     {
       g_autoptr (SwJob) other = sw_job_copy (job);
       SwFace *face = g_ptr_array_index (other->faces, 0);
@@ -112,7 +112,7 @@ test_equal_sees_every_change (void)
           other->unknown_json = g_strdup ("{}");
           break;
         case 11:
-          other->seed.germination = 0.8;
+          sw_seed_mix_add (&other->seed, &(SwSeedSpecies){ .purity = 0.9, .name = "" });
           break;
         case 12:
           other->paper = SW_PAPER_LETTER;
@@ -131,6 +131,21 @@ test_equal_sees_every_change (void)
           break;
         case 17:
           other->numbers.mown = SW_ANSWER_NO;
+          break;
+        case 18:
+          other->plan.values[SW_PLAN_PRICE_HOUR] = 40.0;
+          break;
+        case 19:
+          sw_text_set (&other->plan.currency, "EUR");
+          break;
+        case 20:
+          other->plan.allowance = SW_ALLOWANCE_USUAL;
+          break;
+        case 21:
+          other->plan.spare_roll = TRUE;
+          break;
+        case 22:
+          other->plan.cost_in_pack = TRUE;
           break;
         }
       g_assert_false (sw_job_equal (job, other));

@@ -61,6 +61,11 @@ test_metric (void)
     { 273.15, SW_UNIT_KELVIN, "0" NBSP "°C" },
     { 8.0, SW_UNIT_WIND, "8" NBSP "m/s" },
     { 12.0, SW_UNIT_MONTH, "12" NBSP "mo" },
+    { 400.0, SW_UNIT_SEEDS_PER_M2, "400" NBSP "/m²" },
+    { 550000.0, SW_UNIT_SEEDS_PER_KG, "550" NBSP "000" NBSP "/kg" },
+    { 0.08, SW_UNIT_H_PER_M, "0.08" NBSP "h/m" },
+    { 0.004, SW_UNIT_H_PER_M2, "0.4" NBSP "h/100 m²" },
+    { 12345.5, SW_UNIT_MONEY, "12" NBSP "345.50" },
   };
 
   check_texts (rows, G_N_ELEMENTS (rows), metric);
@@ -88,6 +93,12 @@ test_us (void)
     { 2.0, SW_UNIT_HV, "2:1" },
     /* 1 lb/1000 ft2 = 4.882427636 g/m2 (computations: seed units). */
     { 0.004882427636, SW_UNIT_KG_PER_M2, "1" NBSP "lb/1000 ft²" },
+    /* 35 seeds per ft2 and 250 000 per lb (computations: seed units); 33 man-hours per
+     * 1000 ft2 (US Navy Seabee manual 14045). 1 ft2 = 0.09290304 m2. */
+    { 35.0 / 0.09290304, SW_UNIT_SEEDS_PER_M2, "35.0" NBSP "/ft²" },
+    { 250000.0 / 0.45359237, SW_UNIT_SEEDS_PER_KG, "250,000" NBSP "/lb" },
+    { 33.0 / 92.90304, SW_UNIT_H_PER_M2, "33" NBSP "h/1000 ft²" },
+    { 0.05 / 0.3048, SW_UNIT_H_PER_M, "0.05" NBSP "h/ft" },
     /* 2.392 per m2 = 2.0 per yd2 */
     { 2.3919801, SW_UNIT_PER_M2, "2.00" NBSP "/yd²" },
   };
@@ -156,7 +167,7 @@ test_every_unit (void)
       {
         const char *symbol = sw_quantity_unit ((SwUnit) unit, (SwUnitSystem) units);
         gboolean bare = unit == SW_UNIT_RATIO || unit == SW_UNIT_COUNT
-                        || unit == SW_UNIT_HV || unit == SW_UNIT_FACTOR;
+                        || unit == SW_UNIT_HV || unit == SW_UNIT_FACTOR || unit == SW_UNIT_MONEY;
         g_assert_nonnull (symbol);
         g_assert_cmpint (*symbol == '\0', ==, bare);
       }

@@ -2,10 +2,10 @@
 #undef G_DISABLE_ASSERT
 #include "rows.h"
 #include <slopewright/base/count.h>
-#include <slopewright/judge/earth-loads.h>
-#include <slopewright/judge/fertiliser.h>
-#include <slopewright/judge/labour.h>
-#include <slopewright/judge/seed-mix.h>
+#include <slopewright/tally/earth-loads.h>
+#include <slopewright/tally/fertiliser.h>
+#include <slopewright/tally/labour.h>
+#include <slopewright/tally/seed-mix.h>
 
 #define KG_PER_M2_PER_LB_PER_ACRE (SW_KG_PER_LB / SW_M2_PER_ACRE)
 

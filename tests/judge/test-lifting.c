@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "out-of-range.h"
+#include "../out-of-range.h"
 #include <slopewright/judge/lifting.h>
 
 static const SwUnitSystem both[] = { SW_UNITS_METRIC, SW_UNITS_US };

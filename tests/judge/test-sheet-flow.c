@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "out-of-range.h"
+#include "../out-of-range.h"
 #include <slopewright/base/units.h>
 #include <slopewright/judge/sheet-flow.h>
 

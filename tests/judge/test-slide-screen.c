@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "out-of-range.h"
+#include "../out-of-range.h"
 #include <slopewright/judge/slide-screen.h>
 
 #define DEG (G_PI / 180.0)

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "out-of-range.h"
+#include "../out-of-range.h"
 #include <slopewright/judge/soil-loss.h>
 
 /* A soil of silt loam, as a start for changing one thing. */

@@ -184,7 +184,7 @@ change_to_2_runs (SwJob *job)
 
   g_ptr_array_set_size (job->faces, 0);
   g_ptr_array_add (job->faces, plane_face ("A", 3.2, 4.0));
-  job->seed.pls_kg_per_m2 = 0.0;
+  sw_seed_mix_clear (&job->seed);
   for (guint i = 0; i < G_N_ELEMENTS (card); i++)
     sw_text_set (card[i], "");
 }

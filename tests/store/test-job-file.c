@@ -45,6 +45,33 @@ add_obstacle_and_zone (SwFace *face)
   g_ptr_array_add (face->zones, zone);
 }
 
+static void
+add_mix (SwSeedMix *mix)
+{
+  const SwSeedSpecies by_mass = { 0.98, 0.85, 0.05, 550000.0, 0.0034, 0.0, "Red fescue" };
+  const SwSeedSpecies by_seeds = { 0.9, 0.8, 0.0, 4.2e6, 0.0, 1250.5, "Clover \"A\"" };
+
+  sw_text_set (&mix->name, "Verge mix");
+  sw_seed_mix_add (mix, &by_mass);
+  sw_seed_mix_add (mix, &by_seeds);
+}
+
+/* Every number another, none of them round. */
+static void
+fill_plan (SwWorkPlan *plan)
+{
+  for (int i = 0; i < SW_PLAN_COUNT; i++)
+    plan->values[i] = sw_plan_keys[i].unit == SW_UNIT_COUNT
+                          ? 7.0
+                          : fmin (sw_plan_keys[i].most,
+                                  sw_plan_keys[i].least + 0.1234567 + i * 0.001);
+  sw_text_set (&plan->fertiliser, "Starter");
+  sw_text_set (&plan->currency, "EUR");
+  plan->allowance = SW_ALLOWANCE_SCALED;
+  plan->spare_roll = TRUE;
+  plan->cost_in_pack = TRUE;
+}
+
 /* A job in which nothing stands at its default. */
 static SwJob *
 full_job (void)
@@ -69,7 +96,8 @@ full_job (void)
   job->blanket_thickness_m = 0.0065;
   job->surplus = SW_SURPLUS_TRIM;
   sw_text_set (&job->pin_id, "staple-200");
-  job->seed = (SwSeed){ job->seed.name, 0.0034, 0.98, 0.85 };
+  add_mix (&job->seed);
+  fill_plan (&job->plan);
   job->site[SW_SITE_SEEPAGE] = SW_ANSWER_NO;
   job->site[SW_SITE_WILDLIFE] = SW_ANSWER_YES;
   sw_face_set_section (face, section, G_N_ELEMENTS (section));
@@ -114,6 +142,26 @@ test_numbers_are_short (void)
   g_assert_nonnull (strstr (text, "\"width_m\": 1.2192,"));
   g_assert_nonnull (strstr (text, "\"angle_error_deg\": 0.5"));
   g_assert_nonnull (strstr (text, "[[-2, 6.1], [0, 6], [12, 0.1], [14, 0]]"));
+}
+
+/* Files of before had one species: it is read as a mix of one, written in the new form,
+ * and no old key stays behind to contradict it. */
+static void
+test_single_species (void)
+{
+  g_autofree char *old = sample_text ("good/seed-single.slope.json");
+  g_autoptr (SwJob) job = parse (old);
+  g_autofree char *text = sw_job_write (job);
+  g_autoptr (SwJob) back = parse (text);
+
+  g_assert_cmpuint (job->seed.n_species, ==, 1);
+  g_assert_cmpstr (job->seed.name, ==, "Fescue");
+  g_assert_cmpstr (job->seed.species[0].name, ==, "Fescue");
+  g_assert_cmpfloat (job->seed.species[0].pls_kg_per_m2, ==, 0.003);
+  g_assert_cmpfloat (job->seed.species[0].purity, ==, 0.98);
+  g_assert_cmpfloat (job->seed.species[0].germination, ==, 0.8);
+  g_assert_null (job->unknown_json);
+  g_assert_true (sw_job_equal (job, back));
 }
 
 /* Every tenth of a degree comes back as the same radians and the same text. */
@@ -427,6 +475,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/store/job/round-trip", test_round_trip);
   g_test_add_func ("/store/job/numbers-are-short", test_numbers_are_short);
+  g_test_add_func ("/store/job-file/single-species", test_single_species);
   g_test_add_func ("/store/job/site-numbers-are-stable", test_site_numbers_are_stable);
   g_test_add_func ("/store/job/degrees-are-stable", test_degrees_are_stable);
   g_test_add_func ("/store/job/comma-locale", test_comma_locale);

@@ -153,7 +153,29 @@ offcuts (const SwWorking *w)
 static double
 rolls_order (const SwWorking *w)
 {
-  return whole_above (input (w, "rolls") * (1.0 + input (w, "spare")));
+  return whole_above (input (w, "rolls") * (1.0 + input (w, "spare")))
+         + input (w, "spare_rolls");
+}
+
+static double
+rolls_order_length (const SwWorking *w)
+{
+  double lacking_m = input (w, "allowance") * input (w, "pieces") - input (w, "rounding");
+
+  return input (w, "rolls") + input (w, "spare_rolls")
+         + whole_above (fmax (lacking_m, 0.0) / input (w, "roll"));
+}
+
+static double
+rounding_spare (const SwWorking *w)
+{
+  return input (w, "offcuts") - input (w, "too_short");
+}
+
+static double
+rounding_gives (const SwWorking *w)
+{
+  return input (w, "rounding") / input (w, "pieces");
 }
 
 static double
@@ -209,7 +231,69 @@ seed_pls (const SwWorking *w)
 static double
 seed_bulk (const SwWorking *w)
 {
-  return input (w, "pls") / (input (w, "purity") * input (w, "germination"));
+  return input (w, "pls")
+         / (input (w, "purity") * (input (w, "germination") + input (w, "hard")));
+}
+
+/* clang-format off */
+#define FORMULA(name, expression) \
+  static double name (const SwWorking *w) { return expression; }
+
+FORMULA (seed_rate, input (w, "seeds") / input (w, "seeds_per_kg"))
+FORMULA (seed_count, input (w, "rate") * input (w, "seeds_per_kg"))
+FORMULA (seed_share, input (w, "seeds") / input (w, "all_seeds"))
+FORMULA (seed_share_bulk, input (w, "bulk") / input (w, "all_bulk"))
+FORMULA (seed_sum, sum_of (w, "species"))
+FORMULA (fertiliser_rate, input (w, "need") / input (w, "label"))
+FORMULA (fertiliser_given, input (w, "product") * input (w, "label"))
+FORMULA (fertiliser_mass, input (w, "product") * input (w, "net"))
+FORMULA (fertiliser_bags, whole_above (input (w, "product_mass") / input (w, "bag")))
+FORMULA (haul, sum_of (w, "loose") * (1.0 - input (w, "backfill")))
+FORMULA (truck_loads, whole_above (input (w, "haul") / input (w, "truck")))
+FORMULA (crew_task, input (w, "amount") * input (w, "time"))
+FORMULA (crew_pins, input (w, "amount") / 100.0 * input (w, "time"))
+FORMULA (crew_hours, sum_of (w, "task") * input (w, "difficulty"))
+FORMULA (crew_man_days, input (w, "hours") / 8.0)
+FORMULA (crew_paid, input (w, "hours") / input (w, "at_work"))
+FORMULA (crew_whole_days, whole_above (input (w, "days")))
+/* clang-format on */
+
+static double
+crew_days (const SwWorking *w)
+{
+  return input (w, "man_days") * 8.0
+         / (input (w, "people") * input (w, "at_work") * input (w, "day"));
+}
+
+/* Halves of a hundredth up, as on an invoice. */
+static double
+hundredths (double amount)
+{
+  return floor (amount * 100.0 + 0.5 + 1e-6) / 100.0;
+}
+
+static double
+cost_line (const SwWorking *w)
+{
+  return hundredths (input (w, "quantity") * input (w, "price"));
+}
+
+static double
+cost_direct (const SwWorking *w)
+{
+  return sum_of (w, "cost") + input (w, "lump_sum");
+}
+
+static double
+cost_mark_up (const SwWorking *w)
+{
+  return hundredths (input (w, "base") * input (w, "mark_up"));
+}
+
+static double
+cost_sum (const SwWorking *w)
+{
+  return input (w, "base") + input (w, "cost");
 }
 
 /* Loose topsoil counts with 75 mm below it, or not at all. */
@@ -292,6 +376,35 @@ static const struct
   { "roll_diameter", roll_diameter },
   { "seed_pls", seed_pls },
   { "seed_bulk", seed_bulk },
+  { "rolls_order_length", rolls_order_length },
+  { "rounding_spare", rounding_spare },
+  { "rounding_gives", rounding_gives },
+  { "seed_rate", seed_rate },
+  { "seed_count", seed_count },
+  { "seed_share", seed_share },
+  { "seed_share_bulk", seed_share_bulk },
+  { "fertiliser_rate", fertiliser_rate },
+  { "fertiliser_given", fertiliser_given },
+  { "fertiliser_mass", fertiliser_mass },
+  { "fertiliser_bags", fertiliser_bags },
+  { "haul", haul },
+  { "truck_loads", truck_loads },
+  { "crew_pins", crew_pins },
+  { "crew_hours", crew_hours },
+  { "crew_man_days", crew_man_days },
+  { "crew_paid", crew_paid },
+  { "crew_days", crew_days },
+  { "crew_whole_days", crew_whole_days },
+  { "cost_line", cost_line },
+  { "cost_direct", cost_direct },
+  { "cost_mark_up", cost_mark_up },
+  { "cost_sum", cost_sum },
+  { "crew_setup", crew_task },
+  { "crew_runs", crew_task },
+  { "crew_trench", crew_task },
+  { "crew_seeding", crew_task },
+  { "seed_pls_sum", seed_sum },
+  { "seed_bulk_sum", seed_sum },
   { "pin_length", pin_length },
   { "pins_line", pins_line },
   { "pins_face", pins_face },
@@ -491,9 +604,10 @@ test_two_faces (void)
 
   fixture_add_plane (job, "A", 2.0, 20.0, 30.0);
   fixture_add_plane (job, "B-1", 3.0, 4.0, 12.0)->loose = TRUE;
-  job->seed.pls_kg_per_m2 = 0.0045;
-  job->seed.purity = 0.9;
-  job->seed.germination = 0.8;
+  sw_seed_mix_add (&job->seed, &(SwSeedSpecies){ .pls_kg_per_m2 = 0.0045,
+                                                 .purity = 0.9,
+                                                 .germination = 0.7,
+                                                 .hard = 0.1 });
   sw_job_set_override (job, SW_PRACTICE_ROLL_SPARE, 0.05, "far from the yard");
   sw_job_set_override (job, SW_PRACTICE_SLOT_EVERY_M, 7.5, "");
   check_job (job, catalogue);
@@ -508,6 +622,38 @@ test_two_faces (void)
       input (sw_tally_working (tally, "A.pins.end-lap"), "joints"),
       layout->faces[0].n_runs * 1.0, 1e-9);
   g_assert_null (sw_tally_working (tally, "B-1.pins.end-lap"));
+}
+
+/* Everything that a job can say about ordering and doing the work. */
+static void
+test_whole_plan (void)
+{
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+
+  for (int allowance = 0; allowance < SW_ALLOWANCE_COUNT; allowance++)
+    {
+      g_autoptr (SwJob) job = fixture_job ();
+      double *values = job->plan.values;
+
+      fixture_add_plane (job, "A", 2.0, 20.0, 30.0);
+      fixture_add_plane (job, "B-1", 3.0, 4.0, 12.0)->loose = TRUE;
+      sw_seed_mix_add (&job->seed, &(SwSeedSpecies){ .pls_kg_per_m2 = 0.0045,
+                                                     .purity = 0.9,
+                                                     .germination = 0.8,
+                                                     .seeds_per_kg = 5.5e5 });
+      sw_seed_mix_add (&job->seed, &(SwSeedSpecies){ .seeds_per_m2 = 420.0,
+                                                     .purity = 0.95,
+                                                     .germination = 0.7,
+                                                     .hard = 0.2,
+                                                     .seeds_per_kg = 3.3e6 });
+      for (int i = 0; i < SW_PLAN_COUNT; i++)
+        values[i] = 0.2 * (1.0 + 0.07 * i);
+      values[SW_PLAN_PEOPLE] = 3.0;
+      values[SW_PLAN_DAY_H] = 7.5;
+      job->plan.allowance = (SwAllowance) allowance;
+      job->plan.spare_roll = allowance % 2 == 0;
+      check_job (job, catalogue);
+    }
 }
 
 /* A heap covered all round, a nose and a bowl. */
@@ -581,6 +727,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/tally/workings/random-faces", test_random_faces);
   g_test_add_func ("/tally/workings/two-faces", test_two_faces);
+  g_test_add_func ("/tally/workings/whole-plan", test_whole_plan);
   g_test_add_func ("/tally/workings/round-crests", test_round_crests);
   g_test_add_func ("/tally/workings/stations", test_stations);
   g_test_add_func ("/tally/workings/words", test_words);

@@ -5,10 +5,12 @@
 #include <slopewright/base/catalogue.h>
 #include <slopewright/base/polygon.h>
 #include <slopewright/base/product.h>
+#include <slopewright/base/seed.h>
 #include <slopewright/base/site-numbers.h>
 #include <slopewright/base/soil-test.h>
 #include <slopewright/base/status.h>
 #include <slopewright/base/units.h>
+#include <slopewright/base/work-plan.h>
 
 /*
  * The job: all that a user said about one site, and nothing computed. A job in
@@ -186,13 +188,6 @@ typedef struct
   char *why;
 } SwOverride;
 
-typedef struct
-{
-  char *name;                 /* species or mix, as on the tag */
-  double pls_kg_per_m2;       /* pure live seed, >= 0; 0: no seed in this job */
-  double purity, germination; /* ratios in (0, 1] */
-} SwSeed;
-
 /** Lines of the job card; free text, "" when not given. File keys are the names here. */
 typedef struct
 {
@@ -231,9 +226,10 @@ typedef struct
   SwJoints joints;
   SwZoneRule zone_rule;
   char *pin_id; /* "" : by soil */
-  SwSeed seed;
+  SwSeedMix seed;
   SwAnswer site[SW_SITE_QUESTION_COUNT];
   SwSiteNumbers numbers;
+  SwWorkPlan plan;
   GPtrArray *faces; /* (element-type SwFace), at least one in a valid job */
   char *
       unknown_json; /* keys of the file this version does not know; written back; NULL if none */

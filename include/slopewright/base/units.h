@@ -75,5 +75,10 @@ typedef enum
   SW_UNIT_N_PER_M3,      /* unit weight, shown in kN/m3 or lb/ft3 */
   SW_UNIT_KELVIN,        /* a temperature, shown in degrees Celsius or Fahrenheit */
   SW_UNIT_WIND,          /* m/s, shown in m/s or mph */
+  SW_UNIT_SEEDS_PER_M2,  /* live seeds, shown per m2 or per ft2 */
+  SW_UNIT_SEEDS_PER_KG,  /* shown per kg or per lb */
+  SW_UNIT_H_PER_M,       /* hours of one person for a metre, shown per m or per ft */
+  SW_UNIT_H_PER_M2,      /* likewise for an area, shown per 100 m2 or per 1000 ft2 */
+  SW_UNIT_MONEY,         /* amount in the currency of the user, whose name stands elsewhere */
   SW_UNIT_COUNT_OF_UNITS /* not a unit: how many there are */
 } SwUnit;

@@ -3,6 +3,9 @@
 
 #include <slopewright/base/working.h>
 #include <slopewright/layout/layout.h>
+#include <slopewright/tally/fertiliser.h>
+#include <slopewright/tally/labour.h>
+#include <slopewright/tally/seed-mix.h>
 
 /** The four areas that must never be mixed, m2. */
 typedef struct
@@ -23,6 +26,51 @@ typedef struct
   gsize by_role[SW_PIN_ROLE_COUNT];
 } SwPinOrder;
 
+/** Rolls beyond those of the cutting plan. */
+typedef struct
+{
+  double share;   /* allowance: of the rolls by the practice's rule, else of the length */
+  double spare_m; /* off-cuts long enough to lay, which rounding to whole rolls gives */
+  double given;   /* spare_m as a share of the pieces' length */
+  int extra;      /* rolls added because that is less than the allowance */
+} SwAllowanceTally;
+
+/** Time of the work; hours are those of one person. 0 where rates are not given. */
+typedef struct
+{
+  double hours;
+  double paid_hours; /* with the time spent at other things */
+  double man_days;   /* of eight hours */
+  double days;       /* of the crew; 0 where people or hours of a day are not given */
+  int whole_days;
+} SwCrewTime;
+
+typedef enum
+{
+  SW_COST_ROLLS,
+  SW_COST_BOXES, /* of pins; pins that are ordered singly are not priced */
+  SW_COST_SEED,
+  SW_COST_BAGS, /* of fertiliser */
+  SW_COST_LOADS,
+  SW_COST_HOURS,
+  SW_COST_COUNT
+} SwCostKind; /* text id "cost.<code>" */
+
+/** "rolls", "boxes", "seed", "bags", "loads", "hours". */
+const char *sw_cost_code (SwCostKind kind);
+
+/** "n", "p2o5", "k2o". */
+const char *sw_nutrient_code (SwNutrient nutrient);
+
+/** What one kind of thing costs. */
+typedef struct
+{
+  double quantity;
+  SwUnit unit;
+  double price; /* of one; 0: not given, and the line is not in the sum */
+  double amount;
+} SwCostLine;
+
 typedef struct
 {
   GPtrArray *workings; /* (element-type SwWorking): every number, in reading order */
@@ -36,7 +84,20 @@ typedef struct
   double collar_m2;   /* of all patches; cut from off-cuts, in no roll count */
   GArray *pin_orders; /* (element-type SwPinOrder), shortest pin first */
   gsize pins;
+  GArray *seed_lines; /* (element-type SwSeedLine): as the job's species; empty when none
+                         is sown */
+  SwSeedTotal seed;
   double seed_pls_kg, seed_bulk_kg;
+  SwFertiliser fertiliser; /* product_kg_per_m2 0: none, or none of what is needed in it */
+  double fertiliser_kg;
+  int fertiliser_bags; /* 0 where the mass of a bag is not given */
+  double haul_m3;      /* loose trench spoil that is hauled away */
+  int loads;           /* 0 too where the size of a load is not given */
+  SwAllowanceTally allowance;
+  SwCrewTime crew;
+  gboolean priced; /* FALSE: no price was given, cost and price are 0 */
+  SwCostLine cost[SW_COST_COUNT];
+  SwPrice price;
   double roll_mass_kg; /* dry */
   double roll_diameter_m;
 } SwTally;

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "out-of-range.h"
-#include <slopewright/judge/fertiliser.h>
+#include "../out-of-range.h"
+#include <slopewright/tally/fertiliser.h>
 
 static const double ten_twenty_ten[] = { 0.10, 0.20, 0.10 };
 
@@ -126,12 +126,12 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
-  g_test_add_func ("/judge/fertiliser/limiting-nutrient", test_limiting_nutrient);
-  g_test_add_func ("/judge/fertiliser/every-need-is-met", test_every_need_is_met);
-  g_test_add_func ("/judge/fertiliser/missing-nutrient", test_missing_nutrient);
-  g_test_add_func ("/judge/fertiliser/grades-at-the-ends", test_grades_at_the_ends);
-  g_test_add_func ("/judge/fertiliser/contents", test_contents);
-  g_test_add_func ("/judge/fertiliser/bags", test_bags);
-  g_test_add_func ("/judge/fertiliser/refusals", test_refusals);
+  g_test_add_func ("/tally/fertiliser/limiting-nutrient", test_limiting_nutrient);
+  g_test_add_func ("/tally/fertiliser/every-need-is-met", test_every_need_is_met);
+  g_test_add_func ("/tally/fertiliser/missing-nutrient", test_missing_nutrient);
+  g_test_add_func ("/tally/fertiliser/grades-at-the-ends", test_grades_at_the_ends);
+  g_test_add_func ("/tally/fertiliser/contents", test_contents);
+  g_test_add_func ("/tally/fertiliser/bags", test_bags);
+  g_test_add_func ("/tally/fertiliser/refusals", test_refusals);
   return g_test_run ();
 }

@@ -3,7 +3,7 @@
 #include <math.h>
 #include <slopewright/base/count.h>
 #include <slopewright/base/range.h>
-#include <slopewright/judge/earth-loads.h>
+#include <slopewright/tally/earth-loads.h>
 #include <slopewright/tally/earthwork.h>
 
 SwStatus

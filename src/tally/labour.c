@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include <math.h>
 #include <slopewright/base/range.h>
-#include <slopewright/judge/labour.h>
+#include <slopewright/tally/labour.h>
 
 #define DECIMALS_MOST 4
 

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "out-of-range.h"
-#include <slopewright/judge/labour.h>
+#include "../out-of-range.h"
+#include <slopewright/tally/labour.h>
 
 static double
 rounded (double amount, int decimals)
@@ -219,15 +219,15 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
-  g_test_add_func ("/judge/labour/rounding", test_rounding);
-  g_test_add_func ("/judge/labour/rounding-settles", test_rounding_settles);
-  g_test_add_func ("/judge/labour/price-by-hand", test_price_by_hand);
-  g_test_add_func ("/judge/labour/order-of-mark-ups", test_order_of_mark_ups);
-  g_test_add_func ("/judge/labour/what-is-printed-adds-up", test_what_is_printed_adds_up);
-  g_test_add_func ("/judge/labour/amounts-too-large", test_amounts_too_large);
-  g_test_add_func ("/judge/labour/difficulty", test_difficulty);
-  g_test_add_func ("/judge/labour/zeros", test_zeros);
-  g_test_add_func ("/judge/labour/duration", test_duration);
-  g_test_add_func ("/judge/labour/refusals", test_refusals);
+  g_test_add_func ("/tally/labour/rounding", test_rounding);
+  g_test_add_func ("/tally/labour/rounding-settles", test_rounding_settles);
+  g_test_add_func ("/tally/labour/price-by-hand", test_price_by_hand);
+  g_test_add_func ("/tally/labour/order-of-mark-ups", test_order_of_mark_ups);
+  g_test_add_func ("/tally/labour/what-is-printed-adds-up", test_what_is_printed_adds_up);
+  g_test_add_func ("/tally/labour/amounts-too-large", test_amounts_too_large);
+  g_test_add_func ("/tally/labour/difficulty", test_difficulty);
+  g_test_add_func ("/tally/labour/zeros", test_zeros);
+  g_test_add_func ("/tally/labour/duration", test_duration);
+  g_test_add_func ("/tally/labour/refusals", test_refusals);
   return g_test_run ();
 }

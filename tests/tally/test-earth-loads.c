@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "out-of-range.h"
-#include <slopewright/judge/earth-loads.h>
+#include "../out-of-range.h"
+#include <slopewright/tally/earth-loads.h>
 #include <slopewright/tally/earthwork.h>
 
 static int
@@ -96,10 +96,10 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
-  g_test_add_func ("/judge/earth-loads/loads", test_loads);
-  g_test_add_func ("/judge/earth-loads/loads-are-enough", test_loads_are_enough);
-  g_test_add_func ("/judge/earth-loads/loads-of-bank", test_loads_of_bank);
-  g_test_add_func ("/judge/earth-loads/round-trips", test_round_trips);
-  g_test_add_func ("/judge/earth-loads/refusals", test_refusals);
+  g_test_add_func ("/tally/earth-loads/loads", test_loads);
+  g_test_add_func ("/tally/earth-loads/loads-are-enough", test_loads_are_enough);
+  g_test_add_func ("/tally/earth-loads/loads-of-bank", test_loads_of_bank);
+  g_test_add_func ("/tally/earth-loads/round-trips", test_round_trips);
+  g_test_add_func ("/tally/earth-loads/refusals", test_refusals);
   return g_test_run ();
 }

@@ -1,14 +1,12 @@
 /* SPDX-License-Identifier: MIT */
 #include <math.h>
 #include <slopewright/base/count.h>
-#include <slopewright/judge/fertiliser.h>
+#include <slopewright/base/range.h>
+#include <slopewright/tally/fertiliser.h>
 
 #define PHOSPHORUS 30.973762
 #define POTASSIUM 39.0983
 #define OXYGEN 15.999
-
-/* The three ratios of a label may add up to a trace over 1. */
-#define SUM_SLACK 1e-9
 
 double
 sw_phosphorus_per_p2o5 (void)
@@ -23,23 +21,17 @@ sw_potassium_per_k2o (void)
 }
 
 static gboolean
-is_size (double size)
-{
-  return isfinite (size) && size >= 0.0;
-}
-
-static gboolean
 is_grade (const double grade[SW_NUTRIENT_COUNT])
 {
   double sum = 0.0;
 
   for (int i = 0; i < SW_NUTRIENT_COUNT; i++)
     {
-      if (!is_size (grade[i]))
+      if (!sw_is_size (grade[i]))
         return FALSE;
       sum += grade[i];
     }
-  return sum > 0.0 && sum <= 1.0 + SUM_SLACK;
+  return sum > 0.0 && sum <= 1.0 + SW_SHARES_SLACK;
 }
 
 static void
@@ -69,7 +61,7 @@ sw_fertiliser (const double grade[SW_NUTRIENT_COUNT],
   if (!is_grade (grade))
     return SW_E_RANGE;
   for (int i = 0; i < SW_NUTRIENT_COUNT; i++)
-    if (!is_size (need_kg_per_m2[i]))
+    if (!sw_is_size (need_kg_per_m2[i]))
       return SW_E_RANGE;
   find_product (grade, need_kg_per_m2, &found);
   for (int i = 0; i < SW_NUTRIENT_COUNT; i++)
@@ -84,7 +76,7 @@ sw_fertiliser_contents (const double grade[SW_NUTRIENT_COUNT], double product_kg
 {
   double filler = product_kg;
 
-  if (!is_grade (grade) || !is_size (product_kg))
+  if (!is_grade (grade) || !sw_is_size (product_kg))
     return SW_E_RANGE;
   for (int i = 0; i < SW_NUTRIENT_COUNT; i++)
     {
@@ -98,7 +90,7 @@ sw_fertiliser_contents (const double grade[SW_NUTRIENT_COUNT], double product_kg
 SwStatus
 sw_bags (double product_kg, double bag_kg, int *bags)
 {
-  if (!is_size (product_kg) || !is_size (bag_kg) || bag_kg <= 0.0
+  if (!sw_is_size (product_kg) || !sw_is_size (bag_kg) || bag_kg <= 0.0
       || product_kg / bag_kg > G_MAXINT - 1)
     return SW_E_RANGE;
   *bags = sw_count_up_ratio (product_kg / bag_kg);

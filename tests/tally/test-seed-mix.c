@@ -1,12 +1,12 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "out-of-range.h"
-#include <slopewright/judge/seed-mix.h>
+#include "../out-of-range.h"
+#include <slopewright/tally/seed-mix.h>
 
 /* Two grasses, one with hard seed; seed counts invented. */
 static const SwSeedSpecies pair[] = {
-  { 0.98, 0.92, 0.05, 550000.0, 0.003 },
-  { 0.90, 0.85, 0.00, 3300000.0, 0.001 },
+  { 0.98, 0.92, 0.05, 550000.0, 0.003, 0.0, NULL },
+  { 0.90, 0.85, 0.00, 3300000.0, 0.001, 0.0, NULL },
 };
 
 /* By hand: PLS 0.98 x 0.97 = 0.9506 and 0.765; as sold 3.1559 and 1.3072 g/m2; live
@@ -37,8 +37,9 @@ test_shares_add_up (void)
   SwSeedTotal total;
 
   for (guint i = 0; i < 5; i++)
-    species[i] = (SwSeedSpecies){ 0.95, 0.70 + 0.05 * i, 0.01 * i, 2e5 * (i + 1.0),
-                                  1e-3 / (i + 1.0) };
+    species[i] = (SwSeedSpecies){
+      0.95, 0.70 + 0.05 * i, 0.01 * i, 2e5 * (i + 1.0), 1e-3 / (i + 1.0), 0.0, NULL
+    };
   for (guint count = 1; count <= 5; count++)
     {
       double seeds = 0.0, bulk = 0.0;
@@ -59,7 +60,7 @@ test_shares_add_up (void)
 static void
 test_rate_there_and_back (void)
 {
-  SwSeedSpecies species = { 0.9, 0.8, 0.1, 7.5e5, 0.0 };
+  SwSeedSpecies species = { 0.9, 0.8, 0.1, 7.5e5, 0.0, 0.0, NULL };
   SwSeedLine line;
   SwSeedTotal total;
 
@@ -72,7 +73,7 @@ test_rate_there_and_back (void)
 static void
 test_nothing_to_sow (void)
 {
-  const SwSeedSpecies species = { 0.9, 0.8, 0.0, 7.5e5, 0.0 };
+  const SwSeedSpecies species = { 0.9, 0.8, 0.0, 7.5e5, 0.0, 0.0, NULL };
   SwSeedLine line;
   SwSeedTotal total;
 
@@ -80,6 +81,39 @@ test_nothing_to_sow (void)
   g_assert_cmpfloat (line.bulk_kg, ==, 0.0);
   g_assert_cmpfloat (line.share_of_bulk, ==, 0.0);
   g_assert_cmpfloat (line.share_of_seeds, ==, 0.0);
+}
+
+/* A rate in live seeds is the same rate: 400 ÷ 550 000 = 0.727273 g/m2 (row SR_3 of the
+ * published values). */
+static void
+test_rate_in_seeds (void)
+{
+  const SwSeedSpecies species = { 0.9, 0.8, 0.1, 550000.0, 0.0, 400.0, NULL };
+  SwSeedLine line;
+  SwSeedTotal total;
+
+  g_assert_cmpint (sw_seed_mix (&species, 1, 1000.0, &line, &total), ==, SW_OK);
+  g_assert_cmpfloat_with_epsilon (line.pls_kg_per_m2, 0.000727272727, 1e-12);
+  g_assert_cmpfloat_with_epsilon (total.seeds_per_m2, 400.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (line.bulk_kg, 0.72727272727 / 0.81, 1e-9);
+}
+
+/* One species without a seed count: masses stand, numbers of seeds are left out. */
+static void
+test_seeds_not_counted (void)
+{
+  SwSeedSpecies species[2] = { pair[0], pair[1] };
+  SwSeedLine lines[2];
+  SwSeedTotal total;
+
+  species[1].seeds_per_kg = 0.0;
+  g_assert_cmpint (sw_seed_mix (species, 2, 500.0, lines, &total), ==, SW_OK);
+  g_assert_cmpfloat_with_epsilon (lines[0].seeds_per_m2, 1650.0, 1e-9);
+  g_assert_cmpfloat (lines[0].share_of_seeds, ==, 0.0);
+  g_assert_cmpfloat (total.seeds_per_m2, ==, 0.0);
+  g_assert_cmpfloat_with_epsilon (total.bulk_kg_per_m2, 0.004463092, 1e-9);
+  g_assert_cmpfloat_with_epsilon (lines[0].share_of_bulk, 0.003155902 / 0.004463092,
+                                  1e-6);
 }
 
 /* One bad number anywhere: no line is written. */
@@ -93,12 +127,12 @@ test_refusals (void)
 
   REFUSES (out, sw_seed_rate (bad, 1e6, &out));
   REFUSES (out, sw_seed_rate (1.0, bad, &out));
-  for (guint field = 0; field < 5; field++)
+  for (guint field = 0; field < 6; field++)
     for (gsize i = 0; i < G_N_ELEMENTS (never); i++)
       {
-        double *fields[] = { &species[1].purity, &species[1].germination,
-                             &species[1].hard, &species[1].seeds_per_kg,
-                             &species[1].pls_kg_per_m2 };
+        double *fields[] = { &species[1].purity,        &species[1].germination,
+                             &species[1].hard,          &species[1].seeds_per_kg,
+                             &species[1].pls_kg_per_m2, &species[1].seeds_per_m2 };
 
         species[0] = pair[0];
         species[1] = pair[1];
@@ -107,18 +141,20 @@ test_refusals (void)
         g_assert_cmpint (sw_seed_mix (species, 2, 1.0, lines, &total), ==, SW_E_RANGE);
         g_assert_cmpfloat (lines[0].pls, ==, UNTOUCHED);
       }
-  species[0] = (SwSeedSpecies){ 0.9, 0.8, 0.0, 0.0, 0.001 };
+  species[0] = (SwSeedSpecies){ 0.9, 0.8, 0.0, 0.0, 0.0, 400.0, NULL };
+  g_assert_cmpint (sw_seed_mix (species, 1, 1.0, lines, &total), ==, SW_E_RANGE);
+  species[0] = (SwSeedSpecies){ 0.9, 0.8, 0.0, 1e6, 0.001, 400.0, NULL };
   g_assert_cmpint (sw_seed_mix (species, 1, 1.0, lines, &total), ==, SW_E_RANGE);
   out = UNTOUCHED;
   g_assert_cmpint (sw_seed_rate (0.0, 0.0, &out), ==, SW_E_RANGE);
   g_assert_cmpint (
-      sw_seed_species_pls (&(SwSeedSpecies){ 0.9, 0.9, -0.1, 1.0, 1.0 }, &out), ==,
-      SW_E_RANGE);
+      sw_seed_species_pls (&(SwSeedSpecies){ 0.9, 0.9, -0.1, 1.0, 1.0, 0.0, NULL }, &out),
+      ==, SW_E_RANGE);
   g_assert_cmpint (
-      sw_seed_species_pls (&(SwSeedSpecies){ 0.9, -0.1, 0.9, 1.0, 1.0 }, &out), ==,
-      SW_E_RANGE);
+      sw_seed_species_pls (&(SwSeedSpecies){ 0.9, -0.1, 0.9, 1.0, 1.0, 0.0, NULL }, &out),
+      ==, SW_E_RANGE);
   g_assert_cmpfloat (out, ==, UNTOUCHED);
-  species[0] = (SwSeedSpecies){ 0.9, 0.96, 0.05, 1e6, 0.001 };
+  species[0] = (SwSeedSpecies){ 0.9, 0.96, 0.05, 1e6, 0.001, 0.0, NULL };
   g_assert_cmpint (sw_seed_mix (species, 1, 1.0, lines, &total), ==, SW_E_RANGE);
   g_assert_cmpint (sw_seed_mix (pair, 0, 1.0, lines, &total), ==, SW_E_RANGE);
   g_assert_cmpint (sw_seed_mix (pair, 2, -1.0, lines, &total), ==, SW_E_RANGE);
@@ -128,10 +164,12 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
-  g_test_add_func ("/judge/seed-mix/two-species", test_two_species);
-  g_test_add_func ("/judge/seed-mix/shares-add-up", test_shares_add_up);
-  g_test_add_func ("/judge/seed-mix/rate-there-and-back", test_rate_there_and_back);
-  g_test_add_func ("/judge/seed-mix/nothing-to-sow", test_nothing_to_sow);
-  g_test_add_func ("/judge/seed-mix/refusals", test_refusals);
+  g_test_add_func ("/tally/seed-mix/two-species", test_two_species);
+  g_test_add_func ("/tally/seed-mix/shares-add-up", test_shares_add_up);
+  g_test_add_func ("/tally/seed-mix/rate-there-and-back", test_rate_there_and_back);
+  g_test_add_func ("/tally/seed-mix/nothing-to-sow", test_nothing_to_sow);
+  g_test_add_func ("/tally/seed-mix/rate-in-seeds", test_rate_in_seeds);
+  g_test_add_func ("/tally/seed-mix/seeds-not-counted", test_seeds_not_counted);
+  g_test_add_func ("/tally/seed-mix/refusals", test_refusals);
   return g_test_run ();
 }
