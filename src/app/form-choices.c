@@ -178,6 +178,26 @@ sw_choice_crest_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guin
 }
 
 char **
+sw_choice_fan_names (SwStage *stage, gsize which)
+{
+  static const char *const ids[] = { "fan.full-runs", "fan.infill" };
+
+  return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
+}
+
+int
+sw_choice_fan_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_face (stage)->fan;
+}
+
+void
+sw_choice_fan_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
+{
+  face->fan = (SwFan) index;
+}
+
+char **
 sw_choice_joints_names (SwStage *stage, gsize which)
 {
   static const char *const ids[] = { "joints.long-runs", "joints.save-rolls" };

@@ -53,6 +53,7 @@ const SwField sw_face_fields[] = {
   CHOICE (N_ ("Crest line"), N_ ("Change Crest Line"), crest),
   FACE_VALUE (crest_radius_m, N_ ("Crest radius"), N_ ("Change Crest Radius"), SW_UNIT_M,
               0.1, 10000.0),
+  CHOICE (N_ ("Round crest laid in"), N_ ("Change Fan"), fan),
   CHOICE (N_ ("Shape obtained"), N_ ("Change How Obtained"), obtained),
   FACE_VALUE (length_error_m, N_ ("Length error ±"), N_ ("Change Length Error"),
               SW_UNIT_M, 0.0, 10.0),

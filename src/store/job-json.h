@@ -14,6 +14,7 @@ extern const char *const sw_paper_words[];
 extern const char *const sw_surplus_words[];
 extern const char *const sw_joints_words[];
 extern const char *const sw_crest_form_words[];
+extern const char *const sw_fan_words[];
 extern const char *const sw_zone_rule_words[];
 extern const char *const sw_side_words[];
 extern const char *const sw_bench_words[];

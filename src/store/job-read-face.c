@@ -122,6 +122,7 @@ read_crest_form (const SwJsonPlace *place, SwFace *face)
 
   face->crest_form =
       (SwCrestForm) sw_read_option (place, "crest_form", sw_crest_form_words);
+  face->fan = (SwFan) sw_read_option (place, "fan", sw_fan_words);
   face->crest_radius_m = sw_read_extra (place, "crest_radius_m", 10000.0);
   if (face->crest_form != SW_CREST_STRAIGHT && !(face->crest_radius_m > 0.0))
     sw_json_expected (&radius, "the radius of the crest on plan, more than 0");

@@ -9,6 +9,7 @@ const char *const sw_joints_words[] = { "long-runs", "save-rolls", NULL };
 const char *const sw_zone_rule_words[] = { "worse", "split", NULL };
 const char *const sw_surplus_words[] = { "spread", "trim", NULL };
 const char *const sw_crest_form_words[] = { "straight", "nose", "bowl", NULL };
+const char *const sw_fan_words[] = { "full-runs", "infill", NULL };
 const char *const sw_side_words[] = { "left", "right", NULL };
 const char *const sw_bench_words[] = { "split", "continuous", NULL };
 const char *const sw_answer_words[] = { "unknown", "no", "yes", NULL };

@@ -87,6 +87,7 @@ face_tree (const SwFace *face)
   json_object_set_new (tree, "further_sections", further_tree (face));
   sw_put_text (tree, "crest_form", sw_crest_form_words[face->crest_form]);
   sw_put_number (tree, "crest_radius_m", face->crest_radius_m);
+  sw_put_text (tree, "fan", sw_fan_words[face->fan]);
   json_object_set_new (tree, "outline_m", points_tree (face->outline, face->n_outline));
   sw_put_text (tree, "soil", face->soil_id);
   json_object_set_new (tree, "loose", json_boolean (face->loose));

@@ -111,6 +111,7 @@ full_job (void)
   face->topsoil_m = 0.1;
   face->leeward = SW_SIDE_RIGHT;
   face->bench = SW_BENCH_CONTINUOUS;
+  face->fan = SW_FAN_INFILL;
   face->obtained = SW_OBTAINED_TAPED_ANGLE;
   face->length_error_m = 0.05;
   face->angle_error_rad = 0.5 * (G_PI / 180.0);

@@ -119,6 +119,13 @@ typedef enum
   SW_CREST_BOWL  /* round the inside: the crest is longer than the toe */
 } SwCrestForm;
 
+/** How a face with a round crest is covered. */
+typedef enum
+{
+  SW_FAN_FULL_RUNS, /* every run from crest to toe */
+  SW_FAN_INFILL     /* every second run only where the runs beside it lap too little */
+} SwFan;
+
 /** A further section at a place along the crest, matched point by point to the face's own. */
 typedef struct
 {
@@ -163,6 +170,7 @@ typedef struct
   SwCrestForm crest_form;
   double
       crest_radius_m; /* on plan; of a nose or bowl, > 0. along_m is then arc length at the crest */
+  SwFan fan; /* matters with a round crest only */
   /* plan: x along the crest, y out on the section's datum */
   SwPoint *outline;
   guint n_outline;
