@@ -248,8 +248,7 @@ same_zones (const GPtrArray *a, const GPtrArray *b)
 static gboolean
 same_form (const SwFace *a, const SwFace *b)
 {
-  if (a->n_further != b->n_further || a->crest_form != b->crest_form
-      || a->fan != b->fan
+  if (a->n_further != b->n_further || a->crest_form != b->crest_form || a->fan != b->fan
       || !same_number (a->crest_radius_m, b->crest_radius_m)
       || !same_number (a->section_along_m, b->section_along_m))
     return FALSE;

@@ -103,7 +103,7 @@ static gboolean
 find_end_lap (const SwFaceLayout *laid, double *lap_m)
 {
   for (guint i = 0; i < laid->n_runs; i++)
-    if (laid->runs[i].n_pieces > 1)
+    if (sw_run_end_laps (&laid->runs[i]) > 0)
       {
         *lap_m = laid->tiers[laid->runs[i].tier].end_lap_m;
         return TRUE;

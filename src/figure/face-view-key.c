@@ -76,7 +76,7 @@ add_laps (GArray *key, const SwFaceLayout *laid, const SwDraw *draw)
   for (guint t = 0; t < laid->n_tiers; t++)
     overlaps = overlaps || laid->tiers[t].strips > 1;
   for (guint i = 0; i < laid->n_runs; i++)
-    joints = joints || laid->runs[i].n_pieces > 1;
+    joints = joints || sw_run_end_laps (&laid->runs[i]) > 0;
   if (overlaps)
     {
       g_autofree char *lap = sw_side_lap_text (laid, draw);

@@ -322,6 +322,13 @@ sw_face_view_first_lap (const SwDrawing *drawing, const SwRun **lower,
     return FALSE;
   *lower = &laid->runs[last->first_run];
   *upper = &laid->runs[last->first_run + 1];
+  if ((*upper)->infill && laid->face->crest_form == SW_CREST_NOSE)
+    {
+      const SwRun *infill = *upper;
+
+      *upper = *lower;
+      *lower = infill;
+    }
   return TRUE;
 }
 

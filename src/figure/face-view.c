@@ -18,7 +18,7 @@
 static double
 run_top_m (const SwDrawing *drawing, const SwRun *run)
 {
-  if (run->obstacle_above)
+  if (run->obstacle_above || run->infill_above)
     return run->down_from_m;
   return run->down_from_m - sw_drawing_practice (drawing, SW_PRACTICE_SET_BACK_M)
          - sw_drawing_practice (drawing, SW_PRACTICE_TRENCH_WIDTH_M);
@@ -135,7 +135,19 @@ typedef struct
   const SwRun *left, *right;
   double left_shift_m, right_shift_m;
   gboolean right_is_upper;
+  const SwRun
+      *between; /* infill, beyond whose end the two lap; NULL: they lap all along */
 } Neighbours;
+
+/* A nose's infill lies under the runs beside it, a bowl's over them; else the later run
+ * is the upper. */
+static gboolean
+later_is_upper (const SwDrawing *drawing, const SwRun *earlier, const SwRun *later)
+{
+  if (!earlier->infill == !later->infill)
+    return TRUE;
+  return !later->infill == (drawing->face->crest_form == SW_CREST_NOSE);
+}
 
 /* Where the one lies over the other: hatched, the hidden edge dashed, the upper one full. */
 static void
@@ -143,6 +155,11 @@ draw_lap (SwDrawing *drawing, Neighbours pair)
 {
   double from_m = fmax (run_top_m (drawing, pair.left), run_top_m (drawing, pair.right));
   double to_m = fmin (pair.left->down_to_m, pair.right->down_to_m);
+
+  if (pair.between != NULL && pair.between->infill_above)
+    to_m = fmin (to_m, pair.between->down_from_m);
+  else if (pair.between != NULL)
+    from_m = fmax (from_m, pair.between->down_to_m);
   double along_m[4] = { edge_m (drawing, pair.right, -1, from_m) + pair.right_shift_m,
                         edge_m (drawing, pair.left, 1, from_m) + pair.left_shift_m,
                         edge_m (drawing, pair.left, 1, to_m) + pair.left_shift_m,
@@ -160,29 +177,41 @@ draw_lap (SwDrawing *drawing, Neighbours pair)
                      quad[3 - hidden].x_mm, quad[3 - hidden].y_mm, HIDDEN_DASH_MM);
 }
 
-/* Run @b, laid later, lies over run @a. */
+/* The lap of run @a with @b, which comes later. */
 static void
-draw_lap_of (SwDrawing *drawing, const SwRun *a, const SwRun *b)
+draw_lap_of (SwDrawing *drawing, const SwRun *a, const SwRun *b, const SwRun *between)
 {
   gboolean left = drawing->face->leeward == SW_SIDE_LEFT;
+  gboolean upper = later_is_upper (drawing, a, b);
 
   sw_drawing_object (drawing, "/lap/%d-%d", a->number, b->number);
-  draw_lap (drawing, left ? (Neighbours){ a, b, 0.0, 0.0, TRUE }
-                          : (Neighbours){ b, a, 0.0, 0.0, FALSE });
+  draw_lap (drawing, left ? (Neighbours){ a, b, 0.0, 0.0, upper, between }
+                          : (Neighbours){ b, a, 0.0, 0.0, !upper, between });
 }
 
 /* All round a heap the last run lies over the first. */
 static void
-draw_closing_lap (SwDrawing *drawing, const SwTier *tier)
+draw_closing_lap (SwDrawing *drawing, const SwTier *tier, const SwRun *last,
+                  const SwRun *between)
 {
   const SwRun *first = &drawing->laid->runs[tier->first_run];
-  const SwRun *last = &drawing->laid->runs[tier->first_run + tier->n_runs - 1];
   double round_m = tier->along_to_m - tier->along_from_m;
+  gboolean upper = later_is_upper (drawing, first, last);
 
   sw_drawing_object (drawing, "/lap/%d-%d", first->number, last->number);
   draw_lap (drawing, drawing->face->leeward == SW_SIDE_LEFT
-                         ? (Neighbours){ last, first, 0.0, round_m, FALSE }
-                         : (Neighbours){ first, last, -round_m, 0.0, TRUE });
+                         ? (Neighbours){ last, first, 0.0, round_m, !upper, between }
+                         : (Neighbours){ first, last, -round_m, 0.0, upper, between });
+}
+
+static void
+draw_closing_laps (SwDrawing *drawing, const SwTier *tier)
+{
+  const SwRun *last = &drawing->laid->runs[tier->first_run + tier->n_runs - 1];
+
+  draw_closing_lap (drawing, tier, last, NULL);
+  if (last->infill)
+    draw_closing_lap (drawing, tier, last - 1, last);
 }
 
 static void
@@ -193,14 +222,23 @@ draw_laps (SwDrawing *drawing)
   for (guint t = 0; t < laid->n_tiers; t++)
     {
       guint end = laid->tiers[t].first_run + laid->tiers[t].n_runs;
+      const SwRun *runs = laid->runs, *between = NULL;
 
       for (guint i = laid->tiers[t].first_run; i < end; i++)
-        for (guint k = i + 1; k < end && laid->runs[k].number <= laid->runs[i].number + 1;
-             k++)
-          if (laid->runs[k].number == laid->runs[i].number + 1)
-            draw_lap_of (drawing, &laid->runs[i], &laid->runs[k]);
+        {
+          between = NULL;
+          for (guint k = i + 1; k < end && runs[k].strip <= runs[i].strip + 2; k++)
+            if (runs[k].strip == runs[i].strip + 1)
+              {
+                draw_lap_of (drawing, &runs[i], &runs[k], NULL);
+                if (runs[k].infill_above || runs[k].infill_below)
+                  between = &runs[k];
+              }
+            else if (runs[k].strip == runs[i].strip + 2 && between != NULL)
+              draw_lap_of (drawing, &runs[i], &runs[k], between);
+        }
       if (laid->tiers[t].closed && laid->tiers[t].n_runs > 2)
-        draw_closing_lap (drawing, &laid->tiers[t]);
+        draw_closing_laps (drawing, &laid->tiers[t]);
     }
 }
 
@@ -211,32 +249,42 @@ least_half_band_m (const SwDrawing *drawing)
 }
 
 static void
-draw_joints (SwDrawing *drawing, guint i)
+draw_end_lap (SwDrawing *drawing, guint i, double from_m, double to_m)
+{
+  const SwRun *run = &drawing->laid->runs[i];
+  double middle_m = (from_m + to_m) / 2.0;
+  double half_m = fmax ((to_m - from_m) / 2.0, least_half_band_m (drawing));
+  double left_m = edge_m (drawing, run, -1, middle_m);
+  double right_m = edge_m (drawing, run, 1, middle_m);
+  double along_m[4] = { left_m, right_m, right_m, left_m };
+  SwPaperPoint quad[4];
+
+  sw_drawing_object (drawing, "/run/%u", i);
+  if (draw_quad (drawing, SW_ROLE_JOINT, along_m, middle_m - half_m, middle_m + half_m,
+                 quad))
+    sw_labels_reserve (
+        drawing->labels,
+        (SwLabelBox){
+            (quad[0].x_mm + quad[2].x_mm) / 2.0, (quad[0].y_mm + quad[2].y_mm) / 2.0,
+            hypot (quad[1].x_mm - quad[0].x_mm, quad[1].y_mm - quad[0].y_mm) / 2.0,
+            half_m * fabs (drawing->view->y_mm_per_m),
+            sw_face_view_turn_rad (drawing, (left_m + right_m) / 2.0) });
+}
+
+/* Between the pieces of a run, and at the free end of infill. */
+static void
+draw_end_laps (SwDrawing *drawing, guint i)
 {
   const SwRun *run = &drawing->laid->runs[i];
   const SwPiece *pieces = sw_layout_run_pieces (drawing->result->layout, run);
+  double lap_m = drawing->laid->tiers[run->tier].end_lap_m;
 
   for (guint p = 1; p < run->n_pieces; p++)
-    {
-      double from_m = pieces[p].down_from_m, to_m = pieces[p - 1].down_to_m;
-      double middle_m = (from_m + to_m) / 2.0;
-      double half_m = fmax ((to_m - from_m) / 2.0, least_half_band_m (drawing));
-      double left_m = edge_m (drawing, run, -1, middle_m);
-      double right_m = edge_m (drawing, run, 1, middle_m);
-      double along_m[4] = { left_m, right_m, right_m, left_m };
-      SwPaperPoint quad[4];
-
-      sw_drawing_object (drawing, "/run/%u", i);
-      if (draw_quad (drawing, SW_ROLE_JOINT, along_m, middle_m - half_m,
-                     middle_m + half_m, quad))
-        sw_labels_reserve (
-            drawing->labels,
-            (SwLabelBox){
-                (quad[0].x_mm + quad[2].x_mm) / 2.0, (quad[0].y_mm + quad[2].y_mm) / 2.0,
-                hypot (quad[1].x_mm - quad[0].x_mm, quad[1].y_mm - quad[0].y_mm) / 2.0,
-                half_m * fabs (drawing->view->y_mm_per_m),
-                sw_face_view_turn_rad (drawing, (left_m + right_m) / 2.0) });
-    }
+    draw_end_lap (drawing, i, pieces[p].down_from_m, pieces[p - 1].down_to_m);
+  if (run->infill_above)
+    draw_end_lap (drawing, i, run->down_from_m, run->down_from_m + lap_m);
+  if (run->infill_below)
+    draw_end_lap (drawing, i, run->down_to_m - lap_m, run->down_to_m);
 }
 
 /* A band along a trench's centre line; a row without depth is not drawn. */
@@ -323,6 +371,17 @@ draw_pins (SwDrawing *drawing)
     }
 }
 
+/* What is covered by other runs is drawn first. */
+#define LAYERS 3
+
+static int
+layer_of (const SwDrawing *drawing, const SwRun *run)
+{
+  if (!run->infill)
+    return 1;
+  return drawing->face->crest_form == SW_CREST_NOSE ? 0 : 2;
+}
+
 static void
 draw_laid (SwDrawing *drawing)
 {
@@ -330,11 +389,13 @@ draw_laid (SwDrawing *drawing)
   const SwFaceLayout *laid = drawing->laid;
   gboolean with_pins = sw_face_view_shows_pins (drawing);
 
-  for (guint i = 0; i < laid->n_runs; i++)
-    draw_run (drawing, i);
+  for (int layer = 0; layer < LAYERS; layer++)
+    for (guint i = 0; i < laid->n_runs; i++)
+      if (layer_of (drawing, &laid->runs[i]) == layer)
+        draw_run (drawing, i);
   draw_laps (drawing);
   for (guint i = 0; i < laid->n_runs; i++)
-    draw_joints (drawing, i);
+    draw_end_laps (drawing, i);
   for (guint i = 0; i < laid->n_trenches; i++)
     draw_trench (drawing, i);
   sw_draw_zones (drawing, &lie);

@@ -53,7 +53,7 @@ static gboolean
 has_joints (const SwFaceLayout *laid, const SwTier *tier)
 {
   for (guint r = tier->first_run; r < tier->first_run + tier->n_runs; r++)
-    if (laid->runs[r].n_pieces > 1)
+    if (sw_run_end_laps (&laid->runs[r]) > 0)
       return TRUE;
   return FALSE;
 }

@@ -31,6 +31,12 @@ judge_tier (GPtrArray *findings, const SwLayout *layout, int face_index, int ind
       sw_finding_number (finding, "joints", joints, SW_UNIT_COUNT);
       sw_finding_number (finding, "end_lap", tier->end_lap_m, SW_UNIT_SMALL_M);
     }
+  if (tier->infill > 0)
+    {
+      finding =
+          sw_finding_add (findings, SW_SEVERITY_NOTE, "infill", "", face_index, index);
+      sw_finding_number (finding, "infill", tier->infill, SW_UNIT_COUNT);
+    }
   if (tier->slots > 0)
     {
       finding =

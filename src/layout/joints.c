@@ -3,10 +3,6 @@
 #include <math.h>
 #include <slopewright/base/count.h>
 
-/* A joint keeps so far from a break of the section, where blankets are pulled taut, and
- * from an obstacle, where the blanket is cut. */
-#define BREAK_CLEAR_M 0.5
-
 /* Half a tenth of a millimetre: places nearer to each other are one. */
 #define SAME_PLACE_M 5e-5
 
@@ -103,9 +99,8 @@ break_point (const SwGround *ground, guint index, double along_m)
   return (SwPoint){ out_m, sw_ground_up_m (ground, (SwPoint){ along_m, out_m }) };
 }
 
-/* A point that someone set on a straight stretch is no break. */
-static gboolean
-bends (const SwGround *ground, guint index, double along_m)
+gboolean
+sw_bends_at (const SwGround *ground, guint index, double along_m)
 {
   SwPoint a = break_point (ground, index - 1, along_m);
   SwPoint p = break_point (ground, index, along_m);
@@ -129,8 +124,9 @@ bar_breaks (SwJointing *jointing)
     {
       double down_m = sw_ground_break_down_m (ground, i, middle_m);
 
-      if (bends (ground, i, middle_m))
-        bar (jointing, down_m - BREAK_CLEAR_M, down_m + BREAK_CLEAR_M + jointing->lap_m);
+      if (sw_bends_at (ground, i, middle_m))
+        bar (jointing, down_m - SW_BREAK_CLEAR_M,
+             down_m + SW_BREAK_CLEAR_M + jointing->lap_m);
     }
 }
 
@@ -163,8 +159,8 @@ bar_holes (SwJointing *jointing)
     {
       const SwCutOut *hole = &jointing->face->cut_outs[run->first_cut_out + i];
 
-      bar (jointing, hole->down_from_m - BREAK_CLEAR_M,
-           hole->down_to_m + BREAK_CLEAR_M + jointing->lap_m);
+      bar (jointing, hole->down_from_m - SW_BREAK_CLEAR_M,
+           hole->down_to_m + SW_BREAK_CLEAR_M + jointing->lap_m);
     }
 }
 
@@ -182,16 +178,51 @@ bar_beside (SwJointing *jointing, const SwRun *beside, const SwPiece *pieces)
     }
 }
 
-/* The strip before may be in several parts, so all its runs count. */
+/* The end of infill is an end lap like any other. */
 static void
-bar_strip_before (SwJointing *jointing, const SwPiece *pieces)
+bar_free_end (SwJointing *jointing, const SwRun *infill)
+{
+  double stagger_m =
+      sw_practice_get (jointing->layout->practice, SW_PRACTICE_JOINT_STAGGER_M);
+  double end_m = infill->infill_above ? infill->down_from_m : infill->down_to_m;
+
+  if (infill->infill_above || infill->infill_below)
+    bar (jointing, end_m - stagger_m, end_m + stagger_m);
+}
+
+/* The strips before may be in several parts, so all their runs count; beyond infill the
+ * next full strip lies beside this one, too. */
+static void
+bar_strips_before (SwJointing *jointing, const SwPiece *pieces)
 {
   const SwRun *run = jointing->run;
   const SwRun *first = jointing->face->runs + jointing->face->tiers[run->tier].first_run;
+  int beside = 1;
 
-  for (const SwRun *r = run; r > first && r[-1].number >= run->number - 1; r--)
-    if (r[-1].number == run->number - 1)
+  for (const SwRun *r = run; r > first && r[-1].strip >= run->strip - beside; r--)
+    {
+      if (r[-1].strip == run->strip)
+        continue;
+      if (r[-1].strip == run->strip - 1 && r[-1].infill)
+        beside = 2;
       bar_beside (jointing, r - 1, pieces);
+    }
+}
+
+static void
+bar_infill_ends (SwJointing *jointing)
+{
+  const SwRun *run = jointing->run;
+  const SwTier *tier = &jointing->face->tiers[run->tier];
+  const SwRun *first = jointing->face->runs + tier->first_run;
+
+  if (tier->infill == 0)
+    return;
+  for (const SwRun *r = first; r < first + tier->n_runs; r++)
+    if (r->infill
+        && (ABS (r->strip - run->strip) == 1
+            || (tier->closed && ABS (r->strip - run->strip) == tier->strips - 1)))
+      bar_free_end (jointing, r);
 }
 
 SwJointing *
@@ -213,7 +244,10 @@ sw_jointing_new (const SwLayout *layout, guint face, guint run, const SwPiece *p
   if (holes)
     bar_holes (jointing);
   if (pieces != NULL)
-    bar_strip_before (jointing, pieces);
+    {
+      bar_strips_before (jointing, pieces);
+      bar_infill_ends (jointing);
+    }
   return jointing;
 }
 

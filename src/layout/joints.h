@@ -37,6 +37,10 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwJointing, sw_jointing_free)
  */
 double sw_jointing_latest (const SwJointing *jointing, double from_m, double room_m);
 
+/** Whether break @index of the section bends it at @along_m: a point that someone set on a
+ * straight stretch is no break. @index is neither the first nor the last. */
+gboolean sw_bends_at (const SwGround *ground, guint index, double along_m);
+
 /** Where on the face a point of the blanket lies, @blanket_m from its start in the key trench. */
 double sw_blanket_to_down_m (const SwFaceLayout *face, const SwPractice *practice,
                              const SwRun *run, double blanket_m);

@@ -17,6 +17,7 @@ typedef struct
   GPtrArray *covers;  /* (element-type SwRegion), one a tier: the same less obstacles */
   GPtrArray *stands;  /* (element-type SwRegion), one an obstacle of the face */
   SwRegion *obstacles, *deductible; /* all, and the large ones; NULL if there are none */
+  GPtrArray *infills; /* (element-type GArray of double), one a tier: sw_infill_ends() */
   GArray *cut_outs;                 /* (element-type SwCutOut) */
   GArray *tiers;                    /* (element-type SwTier) */
   GArray *runs;                     /* (element-type SwRun) */
@@ -25,6 +26,24 @@ typedef struct
   GArray *pins;                   /* (element-type SwPinPlace) */
   const struct SwRingRows *rings; /* only while pins are set; NULL without obstacles */
 } SwLaying;
+
+/* A joint keeps so far from a break of the section, where blankets are pulled taut, and
+ * from an obstacle, where the blanket is cut. */
+#define SW_BREAK_CLEAR_M 0.5
+
+/** A tier or the ground, before and after they moved to the layout. */
+static inline const SwTier *
+sw_laying_tier (const SwLaying *laying, guint tier)
+{
+  return laying->tiers != NULL ? &g_array_index (laying->tiers, SwTier, tier)
+                               : &laying->out->tiers[tier];
+}
+
+static inline const SwGround *
+sw_laying_ground (const SwLaying *laying)
+{
+  return laying->ground != NULL ? laying->ground : laying->out->ground;
+}
 
 static inline double
 sw_practice_get (const SwPractice *practice, SwPracticeValue value)

@@ -20,6 +20,7 @@ laying_new (const SwJob *job, const SwPractice *practice, const SwFace *face)
   laying->regions = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
   laying->covers = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
   laying->stands = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
+  laying->infills = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
   laying->cut_outs = g_array_new (FALSE, TRUE, sizeof (SwCutOut));
   laying->runs = g_array_new (FALSE, TRUE, sizeof (SwRun));
   laying->trenches = g_array_new (FALSE, TRUE, sizeof (SwTrench));
@@ -43,6 +44,7 @@ laying_free (gpointer data)
   g_ptr_array_unref (laying->regions);
   g_ptr_array_unref (laying->covers);
   g_ptr_array_unref (laying->stands);
+  g_ptr_array_unref (laying->infills);
   sw_region_free (laying->obstacles);
   sw_region_free (laying->deductible);
   g_free (laying);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "pin-lines.h"
 #include "chain.h"
+#include "infill.h"
 #include "ring.h"
 #include <math.h>
 #include <slopewright/base/count.h>
@@ -41,8 +42,10 @@ add_pin_inside (SwLaying *laying, guint tier, SwPinRole role, double along_m,
                 double down_m)
 {
   const SwRegion *region = g_ptr_array_index (laying->regions, tier);
-  SwPoint plan = { along_m, sw_ground_out_m (laying->out->ground, along_m, down_m) };
+  SwPoint plan;
 
+  along_m = sw_along_on_tier_m (laying, tier, along_m);
+  plan = (SwPoint){ along_m, sw_ground_out_m (laying->out->ground, along_m, down_m) };
   if (sw_region_contains (region, plan))
     sw_add_pin (laying, tier, role, along_m, down_m);
 }
@@ -132,22 +135,43 @@ pin_edge (SwLaying *laying, guint tier, const SwChain *chain)
     }
 }
 
-/* Two staggered rows through both layers of an end lap. */
-static void
-pin_joint (SwLaying *laying, const SwRun *run, double middle_m)
+SwSpan
+sw_end_lap_rows (const SwLaying *laying, double middle_m)
 {
   double gap_m = sw_practice_get (laying->practice, SW_PRACTICE_END_LAP_ROW_GAP_M);
-  double width_m = run->along_to_m - run->along_from_m;
+
+  return (SwSpan){ middle_m - gap_m / 2.0, middle_m + gap_m / 2.0 };
+}
+
+/* Two staggered rows through both layers of an end lap. */
+static void
+pin_joint (SwLaying *laying, const SwRun *run, SwSpan along, double middle_m)
+{
+  SwSpan rows = sw_end_lap_rows (laying, middle_m);
   int pins = sw_count_up (run->width_m,
                           sw_practice_get (laying->practice, SW_PRACTICE_END_LAP_PIN_M));
-  double step_m = width_m / pins;
+  double step_m = (along.to_m - along.from_m) / pins;
 
   for (int i = 0; i < pins; i++)
-    add_pin_inside (laying, run->tier, SW_PIN_END_LAP,
-                    run->along_from_m + (i + 0.5) * step_m, middle_m - gap_m / 2.0);
+    add_pin_inside (laying, run->tier, SW_PIN_END_LAP, along.from_m + (i + 0.5) * step_m,
+                    rows.from_m);
   for (int i = 1; i < pins; i++)
-    add_pin_inside (laying, run->tier, SW_PIN_END_LAP, run->along_from_m + i * step_m,
-                    middle_m + gap_m / 2.0);
+    add_pin_inside (laying, run->tier, SW_PIN_END_LAP, along.from_m + i * step_m,
+                    rows.to_m);
+}
+
+/* The end of infill is held over its whole width, like an end lap, through the runs that
+ * lie over it or under it. */
+static void
+pin_free_end (SwLaying *laying, const SwRun *run)
+{
+  const SwTier *tier = &laying->out->tiers[run->tier];
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+  double lap_m = sw_free_end_lap_m (run, tier);
+  double out_m = sw_ground_out_m (laying->out->ground, middle_m, lap_m);
+  double half_m = run->width_m / 2.0 / sw_ground_stretch (laying->out->ground, out_m);
+
+  pin_joint (laying, run, (SwSpan){ middle_m - half_m, middle_m + half_m }, lap_m);
 }
 
 static void
@@ -159,8 +183,10 @@ pin_joints (SwLaying *laying, const SwPiece *pieces)
       const SwTier *tier = &laying->out->tiers[run->tier];
 
       for (guint p = 1; p < run->n_pieces; p++)
-        pin_joint (laying, run,
+        pin_joint (laying, run, (SwSpan){ run->along_from_m, run->along_to_m },
                    pieces[run->first_piece + p].down_from_m + tier->end_lap_m / 2.0);
+      if (run->infill_above || run->infill_below)
+        pin_free_end (laying, run);
     }
 }
 

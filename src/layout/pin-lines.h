@@ -16,5 +16,8 @@ double sw_along_on_tier_m (const SwLaying *laying, guint tier, double along_m);
 void sw_add_pin (SwLaying *laying, guint tier, SwPinRole role, double along_m,
                  double down_m);
 
+/** The two pin rows of an end lap whose middle lies @middle_m down the face: distances down. */
+SwSpan sw_end_lap_rows (const SwLaying *laying, double middle_m);
+
 /** Smallest sw_ground_stretch() of the face, at most 1. */
 double sw_least_stretch (const SwLaying *laying);

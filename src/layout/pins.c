@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "infill.h"
 #include "pin-lines.h"
 #include "ring.h"
 #include <math.h>
@@ -27,6 +28,7 @@ typedef struct
   double first_m, step_m; /* first row below the upper edge, and from row to row */
   double end_clear_m;     /* kept free above the lower edge */
   const GArray *rows_m;   /* other rows to keep clear of, ascending; NULL for none */
+  SwSpan within_m;        /* rows outside of it are left out: distances down */
   double least_stretch;   /* left out where a fan has drawn in further than this */
 } Column;
 
@@ -58,6 +60,8 @@ pin_span (SwLaying *laying, const Column *column, const GArray *taken_m, double 
     {
       double down_m = from_m + column->first_m + i * column->step_m;
 
+      if (down_m < column->within_m.from_m || down_m >= column->within_m.to_m)
+        continue;
       if (column->rows_m != NULL
           && !is_clear (down_m, column->rows_m, CLEAR_M, &next_row))
         continue;
@@ -139,50 +143,87 @@ pin_column (const Columns *columns, Column column)
     }
 }
 
-/* Where the pieces of the strip that holds @along_m are joined. */
+static void
+add_rows (const SwLaying *laying, double middle_m, GArray *rows_m)
+{
+  SwSpan rows = sw_end_lap_rows (laying, middle_m);
+
+  g_array_append_val (rows_m, rows.from_m);
+  g_array_append_val (rows_m, rows.to_m);
+}
+
+/* Where the pieces of the strip that holds @along_m are joined, and where infill in it or
+ * beside it ends. */
 static void
 add_joint_rows (const SwLaying *laying, const SwTier *tier, const SwPiece *pieces,
-                double along_m, GArray *rows_m)
+                double along_m, int strip, GArray *rows_m)
 {
-  double half_gap_m =
-      sw_practice_get (laying->practice, SW_PRACTICE_END_LAP_ROW_GAP_M) / 2.0;
-
   for (guint r = tier->first_run; r < tier->first_run + tier->n_runs; r++)
     {
       const SwRun *run = &laying->out->runs[r];
 
+      if ((run->infill_above || run->infill_below)
+          && (ABS (run->strip - strip) <= 1
+              || (tier->closed && ABS (run->strip - strip) == tier->strips - 1)))
+        add_rows (laying, sw_free_end_lap_m (run, tier), rows_m);
       if (along_m < run->along_from_m || along_m > run->along_to_m)
         continue;
       for (guint p = 1; p < run->n_pieces; p++)
-        {
-          double middle_m =
-              pieces[run->first_piece + p].down_from_m + tier->end_lap_m / 2.0;
-          double upper_m = middle_m - half_gap_m, lower_m = middle_m + half_gap_m;
-
-          g_array_append_val (rows_m, upper_m);
-          g_array_append_val (rows_m, lower_m);
-        }
+        add_rows (laying,
+                  pieces[run->first_piece + p].down_from_m + tier->end_lap_m / 2.0,
+                  rows_m);
     }
+}
+
+/* Part of a strip between two lines of side laps or edges that do not change within it. */
+typedef struct
+{
+  guint tier;
+  int strip;
+  SwSpan along, down;
+} Panel;
+
+static double
+stretch_at (const SwLaying *laying, const Panel *panel, double down_m)
+{
+  const SwGround *ground = laying->out->ground;
+
+  return sw_ground_stretch (ground,
+                            sw_ground_out_m (ground, panel->along.from_m, down_m));
+}
+
+/* Width of a panel where it is widest. */
+static double
+widest_m (const SwLaying *laying, const Panel *panel)
+{
+  const SwTier *tier = &laying->out->tiers[panel->tier];
+  double stretch = tier->stretch;
+
+  if (sw_opens_down (tier) && panel->down.to_m < tier->reach.down_to_m)
+    stretch = stretch_at (laying, panel, panel->down.to_m);
+  if (!sw_opens_down (tier) && panel->down.from_m > tier->reach.down_from_m)
+    stretch = stretch_at (laying, panel, panel->down.from_m);
+  return (panel->along.to_m - panel->along.from_m) * stretch;
 }
 
 /* Field columns between two neighbouring lap or edge columns, evenly spaced and
  * staggered. */
 static void
-pin_field_gap (const Columns *all, guint tier_index, double from_m, double to_m)
+pin_panel (const Columns *all, const Panel *panel)
 {
   const SwLaying *laying = all->laying;
-  const SwTier *tier = &laying->out->tiers[tier_index];
-  int columns = sw_count_up ((to_m - from_m) * tier->stretch, tier->pin_across_m) - 1;
-  double gap_m = (to_m - from_m) / (columns + 1);
+  const SwTier *tier = &laying->out->tiers[panel->tier];
+  double middle_m = (panel->along.from_m + panel->along.to_m) / 2.0;
+  int columns = sw_count_up (widest_m (laying, panel), tier->pin_across_m) - 1;
+  double gap_m = (panel->along.to_m - panel->along.from_m) / (columns + 1);
   g_autoptr (GArray) rows_m = g_array_new (FALSE, FALSE, sizeof (double));
 
   for (int i = 0; i < tier->slots; i++)
     {
-      double down_m =
-          sw_slot_down_m (laying->out->ground, tier, (from_m + to_m) / 2.0, i);
+      double down_m = sw_slot_down_m (laying->out->ground, tier, middle_m, i);
       g_array_append_val (rows_m, down_m);
     }
-  add_joint_rows (laying, tier, all->pieces, (from_m + to_m) / 2.0, rows_m);
+  add_joint_rows (laying, tier, all->pieces, middle_m, panel->strip, rows_m);
   g_array_sort (rows_m, sw_compare_doubles);
   for (int c = 1; c <= columns; c++)
     {
@@ -190,13 +231,14 @@ pin_field_gap (const Columns *all, guint tier_index, double from_m, double to_m)
        * mirror. */
       int from_leeward = laying->face->leeward == SW_SIDE_LEFT ? c : columns + 1 - c;
       gboolean odd = from_leeward % 2 == 1;
-      Column column = { .tier = tier_index,
+      Column column = { .tier = panel->tier,
                         .role = SW_PIN_FIELD,
-                        .along_m = from_m + c * gap_m,
+                        .along_m = panel->along.from_m + c * gap_m,
                         .first_m = (odd ? 0.5 : 1.0) * tier->pin_down_m,
                         .step_m = tier->pin_down_m,
                         .end_clear_m = CLEAR_M,
-                        .rows_m = rows_m };
+                        .rows_m = rows_m,
+                        .within_m = panel->down };
 
       /* Where a fan draws in to half the spacing, every second column is enough. */
       column.least_stretch = odd ? tier->pin_across_m / 2.0 / gap_m : 0.0;
@@ -231,25 +273,170 @@ lap_middles (const SwLaying *laying, const SwTier *tier)
   return at_m;
 }
 
+/* A strip from left to right, beside the @side strip; -1 where there is none. */
+static int
+strip_beside (const SwLaying *laying, const SwTier *tier, int strip, int side)
+{
+  int beside = laying->face->leeward == SW_SIDE_LEFT ? strip + side : strip - side;
+
+  if (tier->closed)
+    return (beside + tier->strips) % tier->strips;
+  return beside < tier->strips ? beside : -1;
+}
+
+static double
+end_of_m (const SwLaying *laying, guint tier, int strip)
+{
+  return strip >= 0 ? sw_infill_end_m (laying, tier, strip) : (double) NAN;
+}
+
+/* Whether infill that ends at @end_m lies beside the middle of @down. */
+static gboolean
+lies_beside (const SwTier *tier, double end_m, SwSpan down)
+{
+  double from_m = fmax (down.from_m, tier->reach.down_from_m);
+  double to_m = fmin (down.to_m, tier->reach.down_to_m);
+
+  return isnan (end_m) || ((from_m + to_m) / 2.0 > end_m) == sw_opens_down (tier);
+}
+
+/* Where on the @side of a strip its lap lies: at @lap_m, or beyond the end of infill in
+ * the middle of the lap with the strip on its other side. */
+static double
+line_beside_m (const SwLaying *laying, const Panel *panel, int side, double lap_m)
+{
+  const SwTier *tier = &laying->out->tiers[panel->tier];
+  double round_m = tier->along_to_m - tier->along_from_m, at_m;
+  int beside = strip_beside (laying, tier, panel->strip, side);
+  double end_m = end_of_m (laying, panel->tier, beside);
+
+  if (lies_beside (tier, end_m, panel->down))
+    return lap_m;
+  at_m = sw_infill_lap_middle_m (laying, panel->tier, beside);
+  if (tier->closed && fabs (at_m - lap_m) > round_m / 2.0)
+    at_m += at_m < lap_m ? round_m : -round_m;
+  return at_m;
+}
+
+/* Where infill beside a full strip ends, between no bound above and none below. */
+static GArray *
+panel_ends (const SwLaying *laying, guint tier_index, int strip)
+{
+  const SwTier *tier = &laying->out->tiers[tier_index];
+  double bounds[] = { -INFINITY, INFINITY };
+  GArray *ends_m = g_array_new (FALSE, FALSE, sizeof (double));
+
+  g_array_append_vals (ends_m, bounds, G_N_ELEMENTS (bounds));
+  for (int side = -1; side <= 1; side += 2)
+    {
+      double end_m =
+          end_of_m (laying, tier_index, strip_beside (laying, tier, strip, side));
+
+      if (!isnan (end_m))
+        g_array_append_val (ends_m, end_m);
+    }
+  g_array_sort (ends_m, sw_compare_doubles);
+  return ends_m;
+}
+
+/* The field of a strip, in panels that end where infill beside it does. */
+static void
+pin_strip (const Columns *columns, guint tier_index, int strip, SwSpan laps)
+{
+  const SwLaying *laying = columns->laying;
+  double own_m = sw_infill_end_m (laying, tier_index, strip);
+  g_autoptr (GArray) ends_m = NULL;
+
+  if (!isnan (own_m))
+    {
+      gboolean down = sw_opens_down (&laying->out->tiers[tier_index]);
+      Panel panel = {
+        tier_index, strip, laps, { down ? own_m : -INFINITY, down ? INFINITY : own_m }
+      };
+
+      pin_panel (columns, &panel);
+      return;
+    }
+  ends_m = panel_ends (laying, tier_index, strip);
+  for (guint i = 1; i < ends_m->len; i++)
+    {
+      Panel panel = { tier_index,
+                      strip,
+                      laps,
+                      { g_array_index (ends_m, double, i - 1),
+                        g_array_index (ends_m, double, i) } };
+
+      if (panel.down.from_m >= panel.down.to_m)
+        continue;
+      panel.along.from_m = line_beside_m (laying, &panel, -1, laps.from_m);
+      panel.along.to_m = line_beside_m (laying, &panel, 1, laps.to_m);
+      pin_panel (columns, &panel);
+    }
+}
+
+/* The side lap right of a strip, as far as both lie there. */
+static void
+pin_lap (const Columns *columns, guint tier_index, int strip, double along_m)
+{
+  const SwLaying *laying = columns->laying;
+  const SwTier *tier = &laying->out->tiers[tier_index];
+  int beside = strip_beside (laying, tier, strip, 1);
+  double end_m = end_of_m (laying, tier_index, strip);
+  Column column = { .tier = tier_index,
+                    .role = SW_PIN_SIDE_LAP,
+                    .along_m = along_m,
+                    .step_m =
+                        sw_practice_get (laying->practice, SW_PRACTICE_SIDE_LAP_PIN_M),
+                    .within_m = { -INFINITY, INFINITY } };
+
+  if (isnan (end_m))
+    end_m = end_of_m (laying, tier_index, beside);
+  if (!isnan (end_m) && sw_opens_down (tier))
+    column.within_m.from_m = end_m + CLEAR_M;
+  else if (!isnan (end_m))
+    column.within_m.to_m = end_m - CLEAR_M;
+  pin_column (columns, column);
+}
+
+/* The lap of the two strips beside infill, beyond its end. */
+static void
+pin_lap_beyond (const Columns *columns, guint tier_index, int strip)
+{
+  const SwLaying *laying = columns->laying;
+  const SwTier *tier = &laying->out->tiers[tier_index];
+  double end_m = sw_infill_end_m (laying, tier_index, strip);
+  Column column = { .tier = tier_index,
+                    .role = SW_PIN_SIDE_LAP,
+                    .along_m = sw_infill_lap_middle_m (laying, tier_index, strip),
+                    .step_m =
+                        sw_practice_get (laying->practice, SW_PRACTICE_SIDE_LAP_PIN_M),
+                    .within_m = { -INFINITY, INFINITY } };
+
+  if (sw_opens_down (tier))
+    column.within_m.to_m = end_m;
+  else
+    column.within_m.from_m = end_m;
+  pin_column (columns, column);
+}
+
 static void
 pin_laps_and_field (const Columns *columns, guint tier_index)
 {
   const SwLaying *laying = columns->laying;
   const SwTier *tier = &laying->out->tiers[tier_index];
   g_autoptr (GArray) at_m = lap_middles (laying, tier);
-  double lap_step_m = sw_practice_get (laying->practice, SW_PRACTICE_SIDE_LAP_PIN_M);
 
-  for (guint i = 1; i < at_m->len; i++)
+  for (int i = 0; i < tier->strips; i++)
     {
-      double from_m = g_array_index (at_m, double, i - 1),
-             to_m = g_array_index (at_m, double, i);
+      int strip = laying->face->leeward == SW_SIDE_LEFT ? i : tier->strips - 1 - i;
+      SwSpan laps = { g_array_index (at_m, double, i),
+                      g_array_index (at_m, double, i + 1) };
 
-      pin_field_gap (columns, tier_index, from_m, to_m);
-      if (i + 1 < at_m->len || tier->closed)
-        pin_column (columns, (Column){ .tier = tier_index,
-                                       .role = SW_PIN_SIDE_LAP,
-                                       .along_m = to_m,
-                                       .step_m = lap_step_m });
+      pin_strip (columns, tier_index, strip, laps);
+      if (i + 1 < tier->strips || tier->closed)
+        pin_lap (columns, tier_index, strip, laps.to_m);
+      if (!isnan (sw_infill_end_m (laying, tier_index, strip)))
+        pin_lap_beyond (columns, tier_index, strip);
     }
 }
 

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "chain.h"
-#include "layout-private.h"
+#include "infill.h"
 #include <math.h>
 #include <slopewright/base/count.h>
 
@@ -77,16 +77,20 @@ fill_terms (const SwLaying *laying, const SwTier *tier, SwRun *run)
   SwRunTerms *terms = &run->terms;
 
   /* Under an obstacle there is no ground to set the trench back on. */
-  if (!run->obstacle_above)
+  if (!run->obstacle_above && !run->infill_above)
     terms->set_back = sw_practice_get (practice, SW_PRACTICE_SET_BACK_M);
-  terms->key_lining = sw_lining_m (
-      practice->trench_lining, sw_practice_get (practice, SW_PRACTICE_TRENCH_DEPTH_M),
-      sw_practice_get (practice, SW_PRACTICE_TRENCH_WIDTH_M));
-  terms->key_fold = sw_practice_get (practice, SW_PRACTICE_TRENCH_FOLD_M);
+  if (!run->infill_above)
+    {
+      terms->key_lining = sw_lining_m (
+          practice->trench_lining, sw_practice_get (practice, SW_PRACTICE_TRENCH_DEPTH_M),
+          sw_practice_get (practice, SW_PRACTICE_TRENCH_WIDTH_M));
+      terms->key_fold = sw_practice_get (practice, SW_PRACTICE_TRENCH_FOLD_M);
+    }
   terms->face = longest_cover_m (laying->ground, run);
   terms->slots = slots_crossed (laying->ground, tier, run) * 2.0
                  * sw_practice_get (practice, SW_PRACTICE_SLOT_DEPTH_M);
-  terms->toe = sw_toe_allowance_m (practice);
+  if (!run->infill_below)
+    terms->toe = sw_toe_allowance_m (practice);
   run->cut_m = terms->set_back + terms->key_lining + terms->key_fold + terms->face
                + terms->slots + terms->toe;
 }
@@ -98,11 +102,30 @@ typedef struct
   gboolean obstacle_above, obstacle_below;
 } Stretch;
 
+/* What of an obstacle stands in a run. */
+static SwRegion *
+hole_in (const SwLaying *laying, const SwRegion *stand, guint tier, const SwRun *run)
+{
+  g_autoptr (GPtrArray) parts =
+      g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
+  SwBox boxes[3];
+  guint count = sw_strip_boxes (laying, tier, run->strip, boxes);
+
+  for (guint i = 0; i < count; i++)
+    {
+      boxes[i].y0_m = fmax (boxes[i].y0_m, run->out_from_m);
+      boxes[i].y1_m = fmin (boxes[i].y1_m, run->out_to_m);
+      if (boxes[i].y0_m < boxes[i].y1_m
+          && sw_boxes_meet (sw_region_box (stand), boxes[i]))
+        g_ptr_array_add (parts, sw_region_clip_box (stand, boxes[i]));
+    }
+  return parts->len == 1 ? g_ptr_array_steal_index (parts, 0) : sw_region_union (parts);
+}
+
 /* Holes that the obstacles of the tier make in a run. */
 static void
-add_cut_outs (SwLaying *laying, const GPtrArray *stands, SwRun *run)
+add_cut_outs (SwLaying *laying, const GPtrArray *stands, guint tier, SwRun *run)
 {
-  SwBox box = { run->along_from_m, run->out_from_m, run->along_to_m, run->out_to_m };
   double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
 
   run->first_cut_out = laying->cut_outs->len;
@@ -113,9 +136,9 @@ add_cut_outs (SwLaying *laying, const GPtrArray *stands, SwRun *run)
       SwCutOut cut_out = { .obstacle = i };
       SwBox extent;
 
-      if (sw_region_rings (stand) == 0 || !sw_boxes_meet (sw_region_box (stand), box))
+      if (sw_region_rings (stand) == 0)
         continue;
-      hole = sw_region_clip_box (stand, box);
+      hole = hole_in (laying, stand, tier, run);
       if (sw_region_rings (hole) == 0)
         continue;
       extent = sw_region_box (hole);
@@ -128,6 +151,20 @@ add_cut_outs (SwLaying *laying, const GPtrArray *stands, SwRun *run)
       g_array_append_val (laying->cut_outs, cut_out);
     }
   run->n_cut_outs = laying->cut_outs->len - run->first_cut_out;
+}
+
+/* An outline or an obstacle may end the strip before its neighbours do. */
+static void
+find_free_end (const SwLaying *laying, guint tier_index, SwRun *run)
+{
+  gint64 end = sw_ticks (sw_infill_end_m (laying, tier_index, run->strip));
+
+  if (sw_opens_down (sw_laying_tier (laying, tier_index)))
+    run->infill_above = sw_ticks (run->down_from_m) == end;
+  else
+    run->infill_below = sw_ticks (run->down_to_m) == end;
+  run->obstacle_above &= !run->infill_above;
+  run->obstacle_below &= !run->infill_below;
 }
 
 static void
@@ -145,8 +182,10 @@ add_stretch (SwLaying *laying, guint tier_index, const GPtrArray *stands, SwRun 
   run.down_from_m =
       sw_ground_down_m (laying->ground, (SwPoint){ middle_m, run.out_from_m });
   run.down_to_m = sw_ground_down_m (laying->ground, (SwPoint){ middle_m, run.out_to_m });
+  if (run.infill)
+    find_free_end (laying, tier_index, &run);
   fill_terms (laying, tier, &run);
-  add_cut_outs (laying, stands, &run);
+  add_cut_outs (laying, stands, tier_index, &run);
   g_array_append_val (laying->runs, run);
 }
 
@@ -254,21 +293,6 @@ find_stretches (const SwRegion *strip, const SwRegion *whole, GArray *stretches)
     }
 }
 
-/* Edges of strip @index, counted from the leeward end; a fan is widest at its longer arc. */
-static SwSpan
-strip_edges (const SwLaying *laying, const SwTier *tier, int index)
-{
-  double roll_m = laying->job->roll_width_m;
-  double near_m = index * (roll_m - tier->side_lap_m);
-  double far_m = tier->closed ? near_m + roll_m : fmin (near_m + roll_m, tier->width_m);
-
-  near_m /= tier->stretch;
-  far_m /= tier->stretch;
-  if (laying->face->leeward == SW_SIDE_LEFT)
-    return (SwSpan){ tier->along_from_m + near_m, tier->along_from_m + far_m };
-  return (SwSpan){ tier->along_to_m - far_m, tier->along_to_m - near_m };
-}
-
 /* The obstacles as far as they stand in the tier, in their order. */
 static GPtrArray *
 stands_in (const SwLaying *laying, const SwRegion *region)
@@ -280,22 +304,39 @@ stands_in (const SwLaying *laying, const SwRegion *region)
   return stands;
 }
 
+/* What is to be covered of a strip. */
+static SwRegion *
+strip_cover (const SwLaying *laying, guint tier, int strip)
+{
+  SwBox boxes[3];
+  guint count = sw_strip_boxes (laying, tier, strip, boxes);
+  g_autoptr (GPtrArray) parts = NULL;
+
+  if (count == 1)
+    return sw_cover_within (laying, tier, boxes[0]);
+  parts = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
+  for (guint i = 0; i < count; i++)
+    g_ptr_array_add (parts, sw_cover_within (laying, tier, boxes[i]));
+  return sw_region_union (parts);
+}
+
 static int
 lay_strips (SwLaying *laying, guint tier_index, int number)
 {
   const SwRegion *region = g_ptr_array_index (laying->regions, tier_index);
   SwTier *tier = &g_array_index (laying->tiers, SwTier, tier_index);
-  SwBox box = sw_region_box (region);
   g_autoptr (GPtrArray) stands = stands_in (laying, region);
   g_autoptr (GArray) stretches = g_array_new (FALSE, FALSE, sizeof (Stretch));
 
   tier->first_run = laying->runs->len;
+  g_ptr_array_add (laying->infills, sw_infill_ends (laying, tier_index));
   for (int i = 0; i < tier->strips; i++)
     {
-      SwSpan along = strip_edges (laying, tier, i);
-      g_autoptr (SwRegion) strip = sw_cover_within (
-          laying, tier_index, (SwBox){ along.from_m, box.y0_m, along.to_m, box.y1_m });
+      SwSpan along = sw_strip_edges (laying, tier, i);
+      g_autoptr (SwRegion) strip = strip_cover (laying, tier_index, i);
       SwRun run = { .number = number,
+                    .strip = i,
+                    .infill = !isnan (sw_infill_end_m (laying, tier_index, i)),
                     .along_from_m = along.from_m,
                     .along_to_m = along.to_m,
                     .width_m = (along.to_m - along.from_m) * tier->stretch };
@@ -307,8 +348,10 @@ lay_strips (SwLaying *laying, guint tier_index, int number)
           add_stretch (laying, tier_index, stands, run,
                        &g_array_index (stretches, Stretch, s));
         }
-      if (stretches->len > 0)
-        number++;
+      if (stretches->len == 0)
+        continue;
+      number++;
+      tier->infill += run.infill;
     }
   tier->n_runs = laying->runs->len - tier->first_run;
   return number;
@@ -322,6 +365,12 @@ sw_lay_runs (SwLaying *laying)
   for (guint i = 0; i < laying->tiers->len; i++)
     number = lay_strips (laying, i, number);
   return SW_OK;
+}
+
+guint
+sw_run_end_laps (const SwRun *run)
+{
+  return run->n_pieces - 1 + (run->infill_above || run->infill_below ? 1 : 0);
 }
 
 char *

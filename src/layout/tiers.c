@@ -136,8 +136,9 @@ measure_tier (const SwGround *ground, const SwRegion *region, SwTier *tier)
     reach_to (ground, g_array_index (region->points, SwPoint, i), tier);
   tier->length_m =
       longest_fall_line_m (ground, tier) * (tier->share_to - tier->share_from);
-  tier->stretch =
-      fmax (sw_ground_stretch (ground, box.y0_m), sw_ground_stretch (ground, box.y1_m));
+  tier->stretch_from = sw_ground_stretch (ground, box.y0_m);
+  tier->stretch_to = sw_ground_stretch (ground, box.y1_m);
+  tier->stretch = fmax (tier->stretch_from, tier->stretch_to);
   tier->width_m = (box.x1_m - box.x0_m) * tier->stretch;
   tier->mean_rad = sw_ground_mean_rad (ground, *reach, (box.x0_m + box.x1_m) / 2.0);
   tier->steepest_rad = sw_ground_steepest_rad (ground, *reach);

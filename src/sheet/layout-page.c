@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "tier-numbers.h"
+#include <math.h>
 
 #define GAP_MM 4.0
 #define PLAN_GAP_MM 7.0
@@ -44,6 +45,60 @@ run_table (const SwSheet *sheet, guint face)
   return table;
 }
 
+/* Where the infill runs of a tier end: "3.67 m", or "3.67 m to 3.92 m" beside a narrower
+ * last run. */
+static const char *
+infill_ends (const SwSheet *sheet, const SwFaceLayout *face, const SwTier *tier)
+{
+  double least_m = INFINITY, most_m = -INFINITY;
+  const char *least, *most;
+
+  for (guint i = tier->first_run; i < tier->first_run + tier->n_runs; i++)
+    if (face->runs[i].infill)
+      {
+        double end_m = face->face->crest_form == SW_CREST_NOSE ? face->runs[i].down_from_m
+                                                               : face->runs[i].down_to_m;
+
+        least_m = fmin (least_m, end_m);
+        most_m = fmax (most_m, end_m);
+      }
+  least = sw_sheet_quantity (sheet, least_m, SW_UNIT_M);
+  most = sw_sheet_quantity (sheet, most_m, SW_UNIT_M);
+  return g_str_equal (least, most)
+             ? least
+             : sw_sheet_fill (sheet, "pack.from-to", "from", least, "to", most, NULL);
+}
+
+/* Infill goes out of turn, and its end wants a mark on the ground. */
+static void
+add_infill (const SwSheet *sheet, SwFlow *flow, guint face_index, guint tier_index)
+{
+  const SwFaceLayout *face = &sheet->layout->faces[face_index];
+  const SwTier *tier = &face->tiers[tier_index];
+
+  if (tier->infill == 0)
+    return;
+  sw_flow_space (flow, 1.0);
+  sw_flow_text (
+      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+      sw_sheet_fill (sheet,
+                     face->face->crest_form == SW_CREST_NOSE ? "pack.layout.infill-nose"
+                                                             : "pack.layout.infill-bowl",
+                     "place", sw_sheet_place (sheet, face_index, tier_index), "end_lap",
+                     sw_sheet_limit (sheet, tier->end_lap_m, SW_LIMIT_LEAST), "infill",
+                     sw_sheet_infill_runs (sheet, face, tier_index), "end",
+                     infill_ends (sheet, face, tier), NULL));
+}
+
+static gboolean
+has_joined_runs (const SwFaceLayout *face, const SwTier *tier)
+{
+  for (guint i = tier->first_run; i < tier->first_run + tier->n_runs; i++)
+    if (face->runs[i].n_pieces > 1)
+      return TRUE;
+  return FALSE;
+}
+
 /* Where to begin and how the laps lie. */
 static void
 add_order (const SwSheet *sheet, SwFlow *flow, guint face_index)
@@ -63,13 +118,14 @@ add_order (const SwSheet *sheet, SwFlow *flow, guint face_index)
       sw_flow_text (
           flow, SW_STYLE_BODY, SW_ROLE_TEXT,
           sw_sheet_fill (sheet,
-                         sw_tier_joints (face, t) > 0 ? "pack.layout.laps"
+                         has_joined_runs (face, tier) ? "pack.layout.laps"
                                                       : "pack.layout.laps-whole",
                          "place", sw_sheet_place (sheet, face_index, t), "runs",
                          sw_sheet_count (sheet, tier->n_runs), "lap",
                          sw_sheet_limit (sheet, tier->side_lap_m, SW_LIMIT_LEAST),
                          "end_lap",
                          sw_sheet_limit (sheet, tier->end_lap_m, SW_LIMIT_LEAST), NULL));
+      add_infill (sheet, flow, face_index, t);
     }
 }
 

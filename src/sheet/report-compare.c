@@ -44,6 +44,55 @@ add_ways (GString *report, const SwResult *result, const SwTexts *texts,
   g_string_append_printf (report, "  %s\n", sw_texts_get (texts, "compare.along-rule"));
 }
 
+/* The same job with every round face laid so; NULL where none is round. */
+static SwLayout *
+laid_as (const SwResult *result, SwFan fan)
+{
+  g_autoptr (SwJob) job = sw_job_copy (result->job);
+  SwLayout *layout = NULL;
+  gboolean round = FALSE;
+
+  for (guint f = 0; f < job->faces->len; f++)
+    {
+      SwFace *face = job->faces->pdata[f];
+
+      round = round || face->crest_form != SW_CREST_STRAIGHT;
+      face->fan = fan;
+    }
+  if (round && sw_layout_new (job, result->layout->catalogue, &layout, NULL) != SW_OK)
+    return NULL;
+  return layout;
+}
+
+/* A round face in full runs, and with infill. */
+static void
+add_fans (GString *report, const SwResult *result, const SwTexts *texts,
+          SwNumberStyle style)
+{
+  g_autoptr (SwLayout) full = laid_as (result, SW_FAN_FULL_RUNS);
+  g_autoptr (SwLayout) infill = laid_as (result, SW_FAN_INFILL);
+  g_autoptr (SwTally) a = NULL;
+  g_autoptr (SwTally) b = NULL;
+  g_autofree char *full_m = NULL;
+  g_autofree char *infill_m = NULL;
+
+  if (full == NULL || infill == NULL)
+    return;
+  a = sw_tally_new (full);
+  b = sw_tally_new (infill);
+  full_m = sw_report_quantity (a->piece_length_m, SW_UNIT_M, style);
+  infill_m = sw_report_quantity (b->piece_length_m, SW_UNIT_M, style);
+  g_string_append_printf (report, "\n%s\n", sw_texts_get (texts, "compare.fans"));
+  add_row (report, texts, "compare.way", sw_texts_get (texts, "compare.full"),
+           sw_texts_get (texts, "compare.infill"));
+  add_count (report, texts, "compare.full-runs", a->runs, b->runs - b->infill_runs,
+             style);
+  add_count (report, texts, "compare.infill-runs", 0, b->infill_runs, style);
+  add_row (report, texts, "compare.length", full_m, infill_m);
+  add_count (report, texts, "compare.rolls", a->rolls, b->rolls, style);
+  add_count (report, texts, "compare.pins", (int) a->pins, (int) b->pins, style);
+}
+
 static void
 add_band (GString *report, const SwTexts *texts, const char *id, double middle,
           SwBand band, SwNumberStyle style)
@@ -108,6 +157,7 @@ sw_report_compare (const SwResult *result, const SwTexts *texts, SwNumberStyle s
   GString *report = g_string_new (NULL);
 
   add_ways (report, result, texts, style);
+  add_fans (report, result, texts, style);
   add_errors (report, result, texts, style);
   return g_string_free (report, FALSE);
 }

@@ -49,6 +49,7 @@ append_counts (GString *csv, const SwResult *result, const SwTexts *texts)
     const char *unit;
   } rows[] = {
     { "runs", tally->runs, "1" },
+    { "infill-runs", tally->infill_runs, "1" },
     { "pieces", tally->pieces, "1" },
     { "joints", tally->joints, "1" },
     { "pins", (double) tally->pins, "1" },

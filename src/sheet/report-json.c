@@ -22,6 +22,7 @@ write_run (SwReportJson *json, const SwFaceLayout *face, const SwRun *run)
   sw_report_json_string (json, "face", face->face->id);
   sw_report_json_string (json, "run", label);
   sw_report_json_number (json, "tier", run->tier + 1);
+  sw_report_json_string (json, "kind", run->infill ? "infill" : "full");
   sw_report_json_number (json, "width_m", run->width_m);
   sw_report_json_number (json, "face_m", run->terms.face);
   sw_report_json_number (json, "cut_m", run->cut_m);

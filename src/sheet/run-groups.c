@@ -37,17 +37,22 @@ sw_sheet_alike_runs (const SwFaceLayout *face, guint tier)
   return groups;
 }
 
-/* One past the last run of the unbroken stretch that begins at @from. */
+/* One past the last run of the stretch, at this step from run to run, that begins at
+ * @from. */
 static guint
-stretch_end (const GArray *runs, guint from)
+stretch_end (const GArray *runs, guint from, guint step)
 {
   guint end = from + 1;
 
   while (end < runs->len
-         && g_array_index (runs, guint, end) == g_array_index (runs, guint, end - 1) + 1)
+         && g_array_index (runs, guint, end)
+                == g_array_index (runs, guint, end - 1) + step)
     end++;
   return end;
 }
+
+/* Every second run of so many is said at once. */
+#define LEAST_SECONDS 4
 
 static const char *
 label (const SwSheet *sheet, const SwFaceLayout *face, const GArray *runs, guint index)
@@ -65,7 +70,17 @@ sw_sheet_runs (const SwSheet *sheet, const SwFaceLayout *face, const GArray *run
     {
       const char *first = label (sheet, face, runs, from);
 
-      end = stretch_end (runs, from);
+      end = stretch_end (runs, from, 2);
+      if (end >= from + LEAST_SECONDS)
+        {
+          g_string_append_printf (
+              words, "%s%s", from > 0 ? ", " : "",
+              sw_sheet_fill (sheet, "pack.seconds", "from", first, "next",
+                             label (sheet, face, runs, from + 1), "to",
+                             label (sheet, face, runs, end - 1), NULL));
+          continue;
+        }
+      end = stretch_end (runs, from, 1);
       /* Two neighbours are read faster one by one. */
       if (end == from + 2)
         end = from + 1;
@@ -76,4 +91,16 @@ sw_sheet_runs (const SwSheet *sheet, const SwFaceLayout *face, const GArray *run
                                            label (sheet, face, runs, end - 1), NULL));
     }
   return sw_sheet_format (sheet, "%s", words->str);
+}
+
+const char *
+sw_sheet_infill_runs (const SwSheet *sheet, const SwFaceLayout *face, guint tier)
+{
+  g_autoptr (GArray) infill = g_array_new (FALSE, FALSE, sizeof (guint));
+  const SwTier *of = &face->tiers[tier];
+
+  for (guint i = of->first_run; i < of->first_run + of->n_runs; i++)
+    if (face->runs[i].infill)
+      g_array_append_val (infill, i);
+  return sw_sheet_runs (sheet, face, infill);
 }

@@ -93,6 +93,9 @@ GPtrArray *sw_sheet_alike_runs (const SwFaceLayout *face, guint tier);
 /** "1 to 4, 7, 9 to 12": @runs by their index, in order. */
 const char *sw_sheet_runs (const SwSheet *sheet, const SwFaceLayout *face,
                            const GArray *runs);
+/** The infill runs of a tier, as "2, 4 … 38". */
+const char *sw_sheet_infill_runs (const SwSheet *sheet, const SwFaceLayout *face,
+                                  guint tier);
 /** Cut length of the runs of a tier: "14.77 m", or "12.10 m to 14.77 m". */
 const char *sw_sheet_cut_range (const SwSheet *sheet, guint face, guint tier);
 

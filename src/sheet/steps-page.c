@@ -42,6 +42,19 @@ toe_variant (const SwSheet *sheet, SwStep step, const char *part)
                           kinds[sheet->practice->toe_kind]);
 }
 
+/* Infill runs are laid out of turn. */
+static const char *
+number_id (const SwSheet *sheet, SwStep step, guint face, guint tier)
+{
+  const SwFaceLayout *layout = &sheet->layout->faces[face];
+
+  if (step != SW_STEP_UNROLL || layout->tiers[tier].infill == 0)
+    return toe_variant (sheet, step, "number");
+  return step_id (sheet, step,
+                  layout->face->crest_form == SW_CREST_NOSE ? "number-infill-nose"
+                                                            : "number-infill-bowl");
+}
+
 static gboolean
 tier_has_step (const SwSheet *sheet, guint face, guint tier, SwStep step)
 {
@@ -61,7 +74,7 @@ step_line (const SwSheet *sheet, SwStep step, guint face, guint tier)
 
   return sw_sheet_keep (
       sheet,
-      sw_texts_fill_table (sheet->texts, toe_variant (sheet, step, "number"), places));
+      sw_texts_fill_table (sheet->texts, number_id (sheet, step, face, tier), places));
 }
 
 /* A line of the step's numbers and the part of the job that it holds for. */

@@ -7,7 +7,7 @@ sw_tier_joints (const SwFaceLayout *face, guint tier)
   guint joints = 0;
 
   for (guint i = 0; i < face->tiers[tier].n_runs; i++)
-    joints += face->runs[face->tiers[tier].first_run + i].n_pieces - 1;
+    joints += sw_run_end_laps (&face->runs[face->tiers[tier].first_run + i]);
   return joints;
 }
 
@@ -135,6 +135,7 @@ sw_tier_places (const SwSheet *sheet, guint face, guint tier)
 
   put (places, "place", sw_sheet_place (sheet, face, tier));
   put (places, "cut", sw_sheet_cut_range (sheet, face, tier));
+  put (places, "infill", sw_sheet_infill_runs (sheet, layout, tier));
   put (places, "pin", sw_sheet_pin_words (sheet, layout));
   put_tier (sheet, places, &layout->tiers[tier], &numbers);
   put_job (sheet, places);

@@ -11,7 +11,7 @@
 static gboolean
 is_cut_of_a_run (const SwWorking *working)
 {
-  return g_str_equal (working->formula, "cut_length")
+  return g_str_has_prefix (working->formula, "cut_length")
          && strstr (working->name, ".run.") != NULL;
 }
 

@@ -20,12 +20,13 @@ typedef struct
 } TierTally;
 
 static const SwRun *
-longest_run (const TierTally *t)
+longest_run (const TierTally *t, gboolean infill)
 {
   const SwRun *longest = NULL;
 
   for (guint i = t->tier->first_run; i < t->tier->first_run + t->tier->n_runs; i++)
-    if (longest == NULL || t->face->runs[i].cut_m > longest->cut_m)
+    if (t->face->runs[i].infill == infill
+        && (longest == NULL || t->face->runs[i].cut_m > longest->cut_m))
       longest = &t->face->runs[i];
   return longest;
 }
@@ -169,35 +170,40 @@ add_runs (const TierTally *t)
 static void
 add_cut_of (const TierTally *t, const SwRun *run, const char *name)
 {
-  SwWorking *cut =
-      sw_tally_add (t->tally, sw_working_new ("cut_length", run->cut_m, SW_UNIT_M,
-                                              SW_ROUNDING_NONE, "%s", name));
+  SwWorking *cut = sw_tally_add (
+      t->tally, sw_working_new (run->infill ? "cut_length_infill" : "cut_length",
+                                run->cut_m, SW_UNIT_M, SW_ROUNDING_NONE, "%s", name));
 
-  if (run->obstacle_above)
+  if (run->obstacle_above || run->infill_above)
     sw_working_part (cut, "set_back", run->terms.set_back, SW_UNIT_M);
   else
     sw_working_practice (cut, "set_back", t->layout->practice, SW_PRACTICE_SET_BACK_M);
   sw_working_part (cut, "key_lining", run->terms.key_lining, SW_UNIT_M);
-  sw_working_practice (cut, "fold", t->layout->practice, SW_PRACTICE_TRENCH_FOLD_M);
+  if (run->infill_above)
+    sw_working_part (cut, "fold", run->terms.key_fold, SW_UNIT_M);
+  else
+    sw_working_practice (cut, "fold", t->layout->practice, SW_PRACTICE_TRENCH_FOLD_M);
   sw_working_part (cut, "face", run->terms.face, SW_UNIT_M);
   sw_working_part (cut, "slots", run->terms.slots, SW_UNIT_M);
   sw_working_part (cut, "end_laps", run->terms.end_laps, SW_UNIT_M);
   sw_working_part (cut, "toe", run->terms.toe, SW_UNIT_M);
 }
 
-/* One working where all runs are alike, else one a run. */
+/* One working where all runs of the kind are alike, else one a run. */
 static void
-add_cuts (const TierTally *t)
+add_cuts (const TierTally *t, gboolean infill)
 {
-  const SwRun *longest = longest_run (t);
-  g_autofree char *name = g_strdup_printf ("%s.cut-length", t->prefix);
+  const SwRun *longest = longest_run (t, infill);
+  g_autofree char *name =
+      g_strdup_printf ("%s.%s", t->prefix, infill ? "infill-cut-length" : "cut-length");
   gboolean alike = TRUE;
 
   if (longest == NULL)
     return;
   add_cut_of (t, longest, name);
   for (guint i = t->tier->first_run; i < t->tier->first_run + t->tier->n_runs; i++)
-    if (sw_ticks (t->face->runs[i].cut_m) != sw_ticks (longest->cut_m))
+    if (t->face->runs[i].infill == infill
+        && sw_ticks (t->face->runs[i].cut_m) != sw_ticks (longest->cut_m))
       alike = FALSE;
   for (guint i = t->tier->first_run; !alike && i < t->tier->first_run + t->tier->n_runs;
        i++)
@@ -207,8 +213,46 @@ add_cuts (const TierTally *t)
       g_autofree char *own =
           g_strdup_printf ("%s.run.%s.cut-length", t->face->face->id, label);
 
-      add_cut_of (t, run, own);
+      if (run->infill == infill)
+        add_cut_of (t, run, own);
     }
+}
+
+/* Where infill ends, how many runs are infill, and what they save against full runs. */
+static void
+add_infill (const TierTally *t)
+{
+  const SwTier *tier = t->tier;
+  const SwRun *longest = longest_run (t, TRUE), *full = longest_run (t, FALSE);
+  double roll_m = t->layout->job->roll_width_m, saved_m = 0.0, laid_m = 0.0;
+  SwWorking *end, *runs, *saving;
+
+  runs = sw_tally_add (t->tally,
+                       sw_working_new ("infill_runs", tier->infill, SW_UNIT_COUNT,
+                                       SW_ROUNDING_NONE, "%s.infill-runs", t->prefix));
+  sw_working_part (runs, "all", tier->strips, SW_UNIT_COUNT);
+  sw_working_part (runs, "full", tier->strips - tier->infill, SW_UNIT_COUNT);
+  end = sw_tally_add (
+      t->tally,
+      sw_working_new (longest->infill_below ? "infill_end_bowl" : "infill_end_nose",
+                      longest->infill_below ? longest->down_to_m : longest->down_from_m,
+                      SW_UNIT_M, SW_ROUNDING_NONE, "%s.infill-end", t->prefix));
+  sw_working_typed (end, "roll", roll_m, SW_UNIT_M);
+  sw_working_practice (end, "least", t->layout->practice, SW_PRACTICE_SIDE_LAP_M);
+  sw_working_part (end, "lap", tier->side_lap_m, SW_UNIT_SMALL_M);
+  sw_working_part (end, "end_lap", tier->end_lap_m, SW_UNIT_SMALL_M);
+  add_cuts (t, TRUE);
+  for (guint i = tier->first_run; i < tier->first_run + tier->n_runs; i++)
+    if (t->face->runs[i].infill)
+      {
+        saved_m += full->cut_m - t->face->runs[i].cut_m;
+        laid_m += t->face->runs[i].cut_m;
+      }
+  saving = sw_tally_add (t->tally, sw_working_new ("infill_saving", saved_m, SW_UNIT_M,
+                                                   SW_ROUNDING_NONE, "%s.infill-saving",
+                                                   t->prefix));
+  sw_working_part (saving, "full", saved_m + laid_m, SW_UNIT_M);
+  sw_working_part (saving, "laid", laid_m, SW_UNIT_M);
 }
 
 static double
@@ -336,12 +380,16 @@ sw_tally_faces (SwTally *tally, const SwLayout *layout)
 
           add_shape (&t);
           add_runs (&t);
-          add_cuts (&t);
+          add_cuts (&t, FALSE);
+          if (t.tier->infill > 0)
+            add_infill (&t);
           add_trenches (&t);
           tally->areas.net_m2 += face->tiers[i].net_m2;
         }
       add_spoil (tally, layout, face);
       add_collars (tally, layout, face);
       tally->runs += (int) face->n_runs;
+      for (guint r = 0; r < face->n_runs; r++)
+        tally->infill_runs += face->runs[r].infill;
     }
 }

@@ -75,8 +75,18 @@ count_joints (const SwFaceLayout *face)
   guint joints = 0;
 
   for (guint i = 0; i < face->n_runs; i++)
-    joints += face->runs[i].n_pieces - 1;
+    joints += sw_run_end_laps (&face->runs[i]);
   return joints;
+}
+
+static int
+count_infill (const SwFaceLayout *face)
+{
+  int infill = 0;
+
+  for (guint i = 0; i < face->n_tiers; i++)
+    infill += face->tiers[i].infill;
+  return infill;
 }
 
 static SwWorking *
@@ -84,10 +94,12 @@ add_role (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face,
           SwPinRole role)
 {
   gsize count = face->pins_by_role[role];
-  SwWorking *working =
-      sw_tally_add (tally, sw_working_new (formula_of[role], (double) count,
-                                           SW_UNIT_COUNT, SW_ROUNDING_NONE, "%s.pins.%s",
-                                           face->face->id, sw_pin_role_code (role)));
+  int infill = count_infill (face);
+  const char *formula =
+      role == SW_PIN_SIDE_LAP && infill > 0 ? "pins_lap_infill" : formula_of[role];
+  SwWorking *working = sw_tally_add (
+      tally, sw_working_new (formula, (double) count, SW_UNIT_COUNT, SW_ROUNDING_NONE,
+                             "%s.pins.%s", face->face->id, sw_pin_role_code (role)));
 
   if (role == SW_PIN_FIELD)
     add_grids (working, layout, face);
@@ -101,6 +113,8 @@ add_role (SwTally *tally, const SwLayout *layout, const SwFaceLayout *face,
     add_lines (working, layout, face, SW_TRENCH_TOE, role);
   if (role == SW_PIN_SIDE_LAP)
     sw_working_part (working, "laps", count_laps (face), SW_UNIT_COUNT);
+  if (role == SW_PIN_SIDE_LAP && infill > 0)
+    sw_working_part (working, "infill", infill, SW_UNIT_COUNT);
   if (role == SW_PIN_END_LAP)
     sw_working_part (working, "joints", count_joints (face), SW_UNIT_COUNT);
   return working;

@@ -222,6 +222,34 @@ test_laying (void)
                                   1e-12);
 }
 
+/* Only a round face takes infill; the heap of test-infill.c has 19 runs of it. */
+static void
+test_infill (void)
+{
+  const SwPoint section[] = { { 0.0, 6.5 }, { 10.0, 0.0 } };
+  const SwPoint outline[] = {
+    { 0, 0 }, { 8.0 * G_PI, 0 }, { 8.0 * G_PI, 10 }, { 0, 10 }
+  };
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+
+  for (int infill = 0; infill <= 1; infill++)
+    {
+      g_autoptr (SwJob) job = fixture_job ();
+      g_autoptr (SwResult) result = NULL;
+      SwFace *face = fixture_add_face (job, "A", section, 2, outline, 4);
+
+      face->crest_form = SW_CREST_NOSE;
+      face->crest_radius_m = 4.0;
+      face->fan = infill ? SW_FAN_INFILL : SW_FAN_FULL_RUNS;
+      result = judge (job, catalogue);
+      if (!infill)
+        g_assert_null (finding_of (result, "infill"));
+      else
+        g_assert_cmpfloat_with_epsilon (
+            input_of (finding_of (result, "infill"), "infill"), 19.0, 1e-12);
+    }
+}
+
 /* A hollow in what is covered as one bridges; a convex break, and a bench that splits the
  * face, do not. */
 static void
@@ -437,6 +465,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/judge/findings/wildlife", test_wildlife);
   g_test_add_func ("/judge/findings/gradients", test_gradients);
   g_test_add_func ("/judge/findings/borderline", test_borderline);
+  g_test_add_func ("/judge/findings/infill", test_infill);
   g_test_add_func ("/judge/findings/laying", test_laying);
   g_test_add_func ("/judge/findings/bridging", test_bridging);
   g_test_add_func ("/judge/findings/pins", test_pins);

@@ -301,12 +301,13 @@ check_text (const SwTexts *texts, const char *id)
 static void
 test_every_name_has_words (void)
 {
-  static const char *const more[] = {
-    "toe-kind.trench",    "toe-kind.fold",         "toe-kind.row",   "lining.down",
-    "lining.down-across", "lining.down-across-up", "surplus.spread", "surplus.trim",
-    "bench-rule.split",   "bench-rule.continuous", "side.left",      "side.right",
-    "fan.full-runs",      "fan.infill"
-  };
+  static const char *const more[] = { "toe-kind.trench",    "toe-kind.fold",
+                                      "toe-kind.row",       "lining.down",
+                                      "lining.down-across", "lining.down-across-up",
+                                      "surplus.spread",     "surplus.trim",
+                                      "bench-rule.split",   "bench-rule.continuous",
+                                      "side.left",          "side.right",
+                                      "fan.full-runs",      "fan.infill" };
   g_autoptr (SwCatalogue) catalogue = sw_catalogue_load ();
   g_autoptr (SwTexts) texts = sw_texts_load ("en");
 

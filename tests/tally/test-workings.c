@@ -322,6 +322,18 @@ pins_line (const SwWorking *w)
 }
 
 static double
+infill_runs (const SwWorking *w)
+{
+  return input (w, "all") - input (w, "full");
+}
+
+static double
+infill_saving (const SwWorking *w)
+{
+  return input (w, "full") - input (w, "laid");
+}
+
+static double
 pins_face (const SwWorking *w)
 {
   return sum_of (w, "role");
@@ -361,6 +373,9 @@ static const struct
   { "lap_round", lap_round },
   { "lap_kept", lap_kept },
   { "cut_length", cut_length },
+  { "cut_length_infill", cut_length },
+  { "infill_runs", infill_runs },
+  { "infill_saving", infill_saving },
   { "trench_length", trench_length },
   { "trench_volume", trench_volume },
   { "spoil_bank", spoil_bank },
@@ -432,6 +447,18 @@ pins_placed (const SwWorking *working, const SwLayout *layout)
   return count;
 }
 
+/* Where the first infill run of the one face ends; test-infill.c works it out by hand. */
+static double
+infill_end (const SwLayout *layout)
+{
+  for (guint r = 0; r < layout->faces[0].n_runs; r++)
+    if (layout->faces[0].runs[r].infill)
+      return layout->faces[0].face->crest_form == SW_CREST_NOSE
+                 ? layout->faces[0].runs[r].down_from_m
+                 : layout->faces[0].runs[r].down_to_m;
+  return 0.0;
+}
+
 static double
 recompute (const SwWorking *working, const SwLayout *layout)
 {
@@ -448,6 +475,8 @@ recompute (const SwWorking *working, const SwLayout *layout)
         value += layout->pieces[i].length_m;
       return value;
     }
+  if (g_str_has_prefix (working->formula, "infill_end_"))
+    return infill_end (layout);
   g_assert_cmpstr (working->formula, ==, "rolls");
   for (guint i = 0; i < layout->n_pieces; i++)
     value = fmax (value, layout->pieces[i].roll);
@@ -680,6 +709,8 @@ test_round_crests (void)
 
       face->crest_form = rows[i].form;
       face->crest_radius_m = rows[i].form == SW_CREST_BOWL ? 20.0 : 4.0;
+      check_job (job, catalogue);
+      face->fan = SW_FAN_INFILL;
       check_job (job, catalogue);
     }
 }

@@ -117,8 +117,10 @@ typedef struct
 typedef struct
 {
   guint tier;
-  int number; /* 1.. over the face, in laying order from the leeward end, upper tier first */
-  int part; /* 0, or 1.. when the outline cuts the strip into stretches */
+  int number; /* 1.. over the face, from the leeward end, upper tier first: the laying order
+                 but for infill runs, which go first on a nose and last in a bowl */
+  int strip; /* 0.. in its tier, from the leeward end */
+  int part;  /* 0, or 1.. when the outline cuts the strip into stretches */
   double along_from_m, along_to_m; /* as far as it covers at the wider end of a fan */
   double width_m;                  /* true width as laid */
   double out_from_m, out_to_m;
@@ -127,7 +129,10 @@ typedef struct
   double cut_m;                            /* sum of the terms */
   guint n_pieces, first_piece;             /* in SwLayout.pieces, upslope first */
   gboolean obstacle_above, obstacle_below; /* begins or ends at an obstacle */
-  guint n_cut_outs, first_cut_out;         /* in the face's cut-outs */
+  gboolean infill; /* lies only where the runs beside it lap too little */
+  gboolean infill_above, infill_below; /* its upper end is tucked under the runs beside
+                                          it, or its lower end laps over them */
+  guint n_cut_outs, first_cut_out;     /* in the face's cut-outs */
   guint8 pin_length; /* longest under it: index into the face's pin lengths */
 } SwRun;
 
@@ -144,12 +149,14 @@ typedef struct
   double deducted_m2; /* obstacles larger than the practice's limit */
   double width_m;     /* true, along the longer of crest and toe arc */
   double stretch;     /* width_m per metre of along_m there: 1 on a straight crest */
-  gboolean closed;    /* all round a heap: the last run laps the first */
-  int strips;         /* runs side by side */
-  double side_lap_m;  /* as laid: practice value or wider */
-  double surplus_m;   /* strips x pitch + lap - width before spreading or trimming */
-  double end_lap_m;   /* as laid, by steepness */
-  int slots;          /* check slots down the tier */
+  double stretch_from, stretch_to; /* the same at its upper and its lower end */
+  gboolean closed;                 /* all round a heap: the last run laps the first */
+  int strips;                      /* runs side by side */
+  int infill;                      /* how many of them are infill */
+  double side_lap_m;               /* as laid: practice value or wider */
+  double surplus_m; /* strips x pitch + lap - width before spreading or trimming */
+  double end_lap_m; /* as laid, by steepness */
+  int slots;        /* check slots down the tier */
   double pin_down_m, pin_across_m; /* field grid as laid */
   double density_floor_per_m2;     /* 0 when the practice has none for this gradient */
   guint first_run, n_runs;
@@ -223,6 +230,9 @@ const SwPiece *sw_layout_run_pieces (const SwLayout *layout, const SwRun *run);
  */
 double sw_layout_pin_need_m (const SwLayout *layout, const SwSoil *soil, gboolean loose,
                              double topsoil_m);
+
+/** End laps of a run: between its pieces, and at the free end of infill. */
+guint sw_run_end_laps (const SwRun *run);
 
 /** "7" or "7b". Returns: (transfer full) */
 char *sw_run_label (const SwRun *run);

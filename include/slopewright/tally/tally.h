@@ -76,6 +76,7 @@ typedef struct
   GPtrArray *workings; /* (element-type SwWorking): every number, in reading order */
   SwAreas areas;
   int runs, pieces, joints;
+  int infill_runs; /* of the runs */
   int rolls, rolls_spare, rolls_order;
   double piece_length_m, offcut_length_m; /* sum of both is rolls x roll length */
   double key_trench_m, slot_m, toe_trench_m;
