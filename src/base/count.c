@@ -11,6 +11,13 @@ sw_ticks (double length_m)
   return llround (length_m * SW_TICKS_PER_M);
 }
 
+/* Halves round away from zero, so up. */
+double
+sw_least_ticks (double least_m)
+{
+  return (double) sw_ticks (least_m) - 0.5;
+}
+
 int
 sw_count_up (double length_m, double each_m)
 {

@@ -246,17 +246,28 @@ compare_places (gconstpointer a, gconstpointer b)
   return (int) x->role - (int) y->role;
 }
 
-static gboolean
-is_double (const SwLaying *laying, const SwPinPlace *a, const SwPinPlace *b)
+/* Pins of lines, those that stay first. */
+typedef struct
 {
+  const SwLaying *laying;
+  SwPinPlace *pins;
+  guint kept;
+  double reach_m; /* along: doubles lie within it */
+  double apart;   /* what sw_reaches_ticks() asks of two that are no double */
+} Kept;
+
+static gboolean
+is_double (const Kept *all, const SwPinPlace *a, const SwPinPlace *b)
+{
+  const SwLaying *laying = all->laying;
   const SwTier *tier = &laying->out->tiers[a->tier];
   double stretch = sw_ground_stretch (laying->out->ground, (double) a->out_m);
   double along_m = fabs ((double) b->along_m - (double) a->along_m);
 
   if (tier->closed)
     along_m = fmin (along_m, tier->along_to_m - tier->along_from_m - along_m);
-  return sw_ticks (hypot (stretch * along_m, (double) b->down_m - (double) a->down_m))
-         < sw_ticks (SW_DOUBLE_PIN_M);
+  return !sw_reaches_ticks (
+      hypot (stretch * along_m, (double) b->down_m - (double) a->down_m), all->apart);
 }
 
 /* Where two rows meet, the pin of the row of lower rank stays: trenches before laps
@@ -275,17 +286,16 @@ rank (const SwPinPlace *pin)
 /* Whether @pin is no double of the kept ones from @k on, step by step, as far as they are
  * within reach; a double of higher rank is replaced by it. */
 static gboolean
-stands_alone (const SwLaying *laying, SwPinPlace *pins, guint kept, guint k, int step,
-              double from_along_m, const SwPinPlace *pin)
+stands_alone (const Kept *all, guint k, int step, double from_along_m,
+              const SwPinPlace *pin)
 {
-  double reach_m = SW_DOUBLE_PIN_M / sw_least_stretch (laying);
-
-  for (; k < kept && fabs ((double) pins[k].along_m - from_along_m) <= reach_m;
+  for (; k < all->kept
+         && fabs ((double) all->pins[k].along_m - from_along_m) <= all->reach_m;
        k = (guint) ((int) k + step))
-    if (is_double (laying, &pins[k], pin))
+    if (is_double (all, &all->pins[k], pin))
       {
-        if (rank (pin) < rank (&pins[k]))
-          pins[k] = *pin;
+        if (rank (pin) < rank (&all->pins[k]))
+          all->pins[k] = *pin;
         return FALSE;
       }
   return TRUE;
@@ -294,24 +304,25 @@ stands_alone (const SwLaying *laying, SwPinPlace *pins, guint kept, guint k, int
 static void
 drop_doubles (SwLaying *laying)
 {
-  SwPinPlace *pins = (SwPinPlace *) laying->pins->data;
+  Kept all = { .laying = laying,
+               .pins = (SwPinPlace *) laying->pins->data,
+               .reach_m = SW_DOUBLE_PIN_M / sw_least_stretch (laying),
+               .apart = sw_least_ticks (SW_DOUBLE_PIN_M) };
   const SwTier *tier = &laying->out->tiers[0];
   double round_m = tier->along_to_m - tier->along_from_m;
-  guint kept = 0;
 
   if (laying->face->leeward == SW_SIDE_RIGHT)
     round_m = -round_m;
   for (guint i = 0; i < laying->pins->len; i++)
     {
-      SwPinPlace pin = pins[i];
+      SwPinPlace pin = all.pins[i];
       double along_m = (double) pin.along_m;
 
-      if (stands_alone (laying, pins, kept, kept - 1, -1, along_m, &pin)
-          && (!tier->closed
-              || stands_alone (laying, pins, kept, 0, 1, along_m - round_m, &pin)))
-        pins[kept++] = pin;
+      if (stands_alone (&all, all.kept - 1, -1, along_m, &pin)
+          && (!tier->closed || stands_alone (&all, 0, 1, along_m - round_m, &pin)))
+        all.pins[all.kept++] = pin;
     }
-  g_array_set_size (laying->pins, kept);
+  g_array_set_size (laying->pins, all.kept);
 }
 
 double

@@ -32,19 +32,17 @@ typedef struct
   double least_stretch;   /* left out where a fan has drawn in further than this */
 } Column;
 
-/* Whether no row lies within @clear_m, in whole ticks: rows that just clear each other must
+/* Whether no row lies within @clear, in whole ticks: rows that just clear each other must
  * not come and go with rounding. Rows ascend, and so do the places asked for: @next keeps
  * where the last one left off. */
 static gboolean
-is_clear (double down_m, const GArray *rows_m, double clear_m, guint *next)
+is_clear (double down_m, const GArray *rows_m, double clear, guint *next)
 {
-  gint64 clear = sw_ticks (clear_m);
-
   while (*next < rows_m->len
-         && sw_ticks (down_m - g_array_index (rows_m, double, *next)) >= clear)
+         && sw_reaches_ticks (down_m - g_array_index (rows_m, double, *next), clear))
     ++*next;
   return *next == rows_m->len
-         || sw_ticks (g_array_index (rows_m, double, *next) - down_m) >= clear;
+         || sw_reaches_ticks (g_array_index (rows_m, double, *next) - down_m, clear);
 }
 
 static void
@@ -54,6 +52,8 @@ pin_span (SwLaying *laying, const Column *column, const GArray *taken_m, double 
   const SwGround *ground = laying->out->ground;
   double room_m = to_m - from_m - column->end_clear_m - column->first_m;
   int last = sw_ticks (room_m) < 0 ? -1 : sw_count_whole (room_m, column->step_m);
+  double clear_of_rows = sw_least_ticks (CLEAR_M);
+  double clear_of_taken = sw_least_ticks (SW_DOUBLE_PIN_M);
   guint next_row = 0, next_taken = 0;
 
   for (int i = 0; i <= last; i++)
@@ -63,9 +63,9 @@ pin_span (SwLaying *laying, const Column *column, const GArray *taken_m, double 
       if (down_m < column->within_m.from_m || down_m >= column->within_m.to_m)
         continue;
       if (column->rows_m != NULL
-          && !is_clear (down_m, column->rows_m, CLEAR_M, &next_row))
+          && !is_clear (down_m, column->rows_m, clear_of_rows, &next_row))
         continue;
-      if (!is_clear (down_m, taken_m, SW_DOUBLE_PIN_M, &next_taken))
+      if (!is_clear (down_m, taken_m, clear_of_taken, &next_taken))
         continue;
       if (column->least_stretch > 0.0
           && sw_ground_stretch (ground, sw_ground_out_m (ground, column->along_m, down_m))
@@ -81,6 +81,7 @@ add_taken (const Columns *columns, double along_m, GArray *taken_m)
 {
   const SwPinPlace *pins = (const SwPinPlace *) columns->laying->pins->data;
   double reach_m = SW_DOUBLE_PIN_M / columns->least_stretch;
+  double clear = sw_least_ticks (SW_DOUBLE_PIN_M);
   guint low = 0, high = columns->lines;
 
   while (low < high)
@@ -96,10 +97,10 @@ add_taken (const Columns *columns, double along_m, GArray *taken_m)
     {
       double down_m = (double) pins[low].down_m;
 
-      if (sw_ticks (fabs ((double) pins[low].along_m - along_m)
-                    * sw_ground_stretch (columns->laying->out->ground,
-                                         (double) pins[low].out_m))
-          < sw_ticks (SW_DOUBLE_PIN_M))
+      if (!sw_reaches_ticks (fabs ((double) pins[low].along_m - along_m)
+                                 * sw_ground_stretch (columns->laying->out->ground,
+                                                      (double) pins[low].out_m),
+                             clear))
         g_array_append_val (taken_m, down_m);
     }
 }

@@ -47,6 +47,26 @@ test_ticks (void)
   g_assert_cmpint (sw_ticks (2.44) * 3, ==, sw_ticks (7.32));
 }
 
+/* The quick comparison says what whole ticks say, at every half and beside it. */
+static void
+test_reaches_ticks (void)
+{
+  static const double least_m[] = { 0.0001, 0.04, 0.1, 0.30005, 2.44 };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (least_m); i++)
+    for (int k = -3; k <= 3; k++)
+      {
+        double half_m = least_m[i] + (k + 0.5) / SW_TICKS_PER_M;
+        const double lengths_m[] = { half_m, nextafter (half_m, -1.0),
+                                     nextafter (half_m, 10.0), -half_m,
+                                     least_m[i] + k / SW_TICKS_PER_M };
+
+        for (gsize j = 0; j < G_N_ELEMENTS (lengths_m); j++)
+          g_assert_cmpint (sw_reaches_ticks (lengths_m[j], sw_least_ticks (least_m[i])),
+                           ==, sw_ticks (lengths_m[j]) >= sw_ticks (least_m[i]));
+      }
+}
+
 static void
 test_count_ratio (void)
 {
@@ -278,6 +298,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/base/count/up", test_count_up);
   g_test_add_func ("/base/count/ticks", test_ticks);
+  g_test_add_func ("/base/count/reaches-ticks", test_reaches_ticks);
   g_test_add_func ("/base/count/ratio", test_count_ratio);
   g_test_add_func ("/base/gradient/round-trip", test_gradient_round_trip);
   g_test_add_func ("/base/gradient/ramp-and-refusals", test_ramp_and_refusals);

@@ -15,6 +15,22 @@
 gint64 sw_ticks (double length_m);
 
 /**
+ * sw_least_ticks:
+ * @least_m: at least 0.0001
+ *
+ * Returns: what a length has to come to, by sw_reaches_ticks(), to be @least_m or more
+ *   once both are whole ticks; worked out once where many lengths are compared with it.
+ */
+double sw_least_ticks (double least_m);
+
+/** Whether sw_ticks (@length_m) >= sw_ticks (@least_m), @least being sw_least_ticks (@least_m). */
+static inline gboolean
+sw_reaches_ticks (double length_m, double least)
+{
+  return length_m * SW_TICKS_PER_M >= least;
+}
+
+/**
  * sw_count_up:
  * @length_m: what has to be covered, metres, >= 0
  * @each_m: what one unit covers, metres, >= 0.0001
