@@ -73,8 +73,8 @@ draw_trench (const SwResult *result, guint face, double width_mm, double height_
              const SwDraw *draw)
 {
   const SwPractice *practice = result->layout->practice;
-  double depth_m = practice->values[SW_PRACTICE_TOE_DEPTH_M].value;
-  double trench_m = practice->values[SW_PRACTICE_TOE_WIDTH_M].value;
+  double depth_m = sw_practice_get (practice, SW_PRACTICE_TOE_DEPTH_M);
+  double trench_m = sw_practice_get (practice, SW_PRACTICE_TOE_WIDTH_M);
   double pin_m = result->layout->faces[face].pin_need_m;
   double scale = sw_drawing_scale (draw, trench_m, depth_m + pin_m, width_mm * 0.3,
                                    height_mm * (1.0 - TOE_Y) - 5.0);
@@ -118,7 +118,7 @@ draw_end (const SwResult *result, guint face, double width_mm, double height_mm,
           const SwDraw *draw, gboolean turned)
 {
   double fold_m =
-      turned ? result->layout->practice->values[SW_PRACTICE_TOE_FOLD_M].value : 0.0;
+      turned ? sw_practice_get (result->layout->practice, SW_PRACTICE_TOE_FOLD_M) : 0.0;
   double pin_m = result->layout->faces[face].pin_need_m;
   double scale = sw_drawing_scale (draw, fmax (fold_m, 0.05), pin_m, width_mm * 0.36,
                                    height_mm * (1.0 - TOE_Y) - 5.0);

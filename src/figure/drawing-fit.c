@@ -33,7 +33,7 @@ practice_or (const SwResult *result, SwPracticeValue value, double otherwise)
 {
   if (result->layout == NULL)
     return otherwise;
-  return result->layout->practice->values[value].value;
+  return sw_practice_get (result->layout->practice, value);
 }
 
 static double

@@ -112,7 +112,7 @@ sw_drawing_width_mm (const SwDrawing *drawing, const char *text, double size_mm)
 double
 sw_drawing_practice (const SwDrawing *drawing, SwPracticeValue value)
 {
-  return drawing->practice->values[value].value;
+  return sw_practice_get (drawing->practice, value);
 }
 
 const char *

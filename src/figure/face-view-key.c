@@ -51,9 +51,9 @@ trench_text (const SwPractice *practice, const SwDraw *draw, const char *id,
              SwPracticeValue width, SwPracticeValue depth)
 {
   g_autofree char *w = sw_quantity_limit_text (
-      practice->values[width].value, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
+      sw_practice_get (practice, width), SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
   g_autofree char *d = sw_quantity_limit_text (
-      practice->values[depth].value, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
+      sw_practice_get (practice, depth), SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
 
   return sw_texts_fill (draw->texts, id, "width", w, "depth", d, NULL);
 }

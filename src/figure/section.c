@@ -210,8 +210,8 @@ sw_section_key (const SwResult *result, const SwDraw *draw, double mm_per_m)
     {
       const SwPractice *practice = result->layout->practice;
 
-      larger =
-          practice->values[SW_PRACTICE_TRENCH_DEPTH_M].value * mm_per_m < LEAST_TRENCH_MM;
+      larger = sw_practice_get (practice, SW_PRACTICE_TRENCH_DEPTH_M) * mm_per_m
+               < LEAST_TRENCH_MM;
       sw_key_add (key, SW_ROLE_BLANKET, SW_KEY_LINE,
                   g_strdup (sw_texts_get (draw->texts, "drawing.key.blanket")));
       sw_key_add (

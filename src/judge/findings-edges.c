@@ -12,7 +12,7 @@
 static double
 practice (const SwLayout *layout, SwPracticeValue value)
 {
-  return layout->practice->values[value].value;
+  return sw_practice_get (layout->practice, value);
 }
 
 static gboolean

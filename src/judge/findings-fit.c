@@ -83,7 +83,7 @@ judge_fire (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
 static void
 judge_set_back (GPtrArray *findings, const SwLayout *layout)
 {
-  if (sw_ticks (layout->practice->values[SW_PRACTICE_SET_BACK_M].value) == 0)
+  if (sw_ticks (sw_practice_get (layout->practice, SW_PRACTICE_SET_BACK_M)) == 0)
     sw_finding_add (findings, SW_SEVERITY_CAUTION, "trench-at-edge", "F3", -1, -1);
 }
 

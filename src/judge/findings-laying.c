@@ -10,7 +10,7 @@
 static double
 practice (const SwLayout *layout, SwPracticeValue value)
 {
-  return layout->practice->values[value].value;
+  return sw_practice_get (layout->practice, value);
 }
 
 /* Joints and slots are worth a look while laying. */

@@ -177,10 +177,10 @@ judge_obstacles (GPtrArray *findings, const SwLayout *layout, int index)
       sw_finding_number (finding, "from_crest", place->down_from_m, SW_UNIT_M);
       sw_finding_number (finding, "from_left", place->along_from_m - box.x0_m, SW_UNIT_M);
       sw_finding_number (finding, "collar",
-                         layout->practice->values[SW_PRACTICE_COLLAR_M].value,
+                         sw_practice_get (layout->practice, SW_PRACTICE_COLLAR_M),
                          SW_UNIT_SMALL_M);
       sw_finding_number (finding, "spacing",
-                         layout->practice->values[SW_PRACTICE_RING_PIN_M].value,
+                         sw_practice_get (layout->practice, SW_PRACTICE_RING_PIN_M),
                          SW_UNIT_SMALL_M);
     }
 }

@@ -45,12 +45,6 @@ sw_laying_ground (const SwLaying *laying)
   return laying->ground != NULL ? laying->ground : laying->out->ground;
 }
 
-static inline double
-sw_practice_get (const SwPractice *practice, SwPracticeValue value)
-{
-  return practice->values[value].value;
-}
-
 /** Regions of the obstacles; SW_E_OBSTACLE for one that is no simple outline. */
 SwStatus sw_lay_obstacles (SwLaying *laying);
 

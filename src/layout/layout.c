@@ -136,7 +136,7 @@ check_practice (const SwPractice *practice)
   for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     {
       const SwPracticeKey *key = &sw_practice_keys[i];
-      double value = practice->values[i].value;
+      double value = sw_practice_get (practice, i);
       gboolean none = key->or_zero && value >= 0.0 && value <= 0.0;
 
       if (!isfinite (value) || (!none && (value < key->least || value > key->most)))

@@ -44,7 +44,7 @@ is_idle (const SwSheet *sheet, SwPracticeValue value)
   if (value == SW_PRACTICE_TOE_FOLD_M)
     return kind != SW_TOE_FOLD;
   return value == SW_PRACTICE_TRENCH_FOLD_M
-         && sheet->practice->values[value].value <= 0.0;
+         && sw_practice_get (sheet->practice, value) <= 0.0;
 }
 
 static const char *

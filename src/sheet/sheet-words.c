@@ -99,7 +99,7 @@ sw_sheet_count (const SwSheet *sheet, double value)
 const char *
 sw_sheet_practice (const SwSheet *sheet, SwPracticeValue value)
 {
-  double number = sheet->practice->values[value].value;
+  double number = sw_practice_get (sheet->practice, value);
 
   if (sw_practice_keys[value].or_zero && number <= 0.0)
     return sw_sheet_get (sheet, "pack.none");

@@ -282,8 +282,8 @@ add_trench (const TierTally *t, SwTrenchKind kind, const char *name,
   sw_working_measured (length, "length", length_m, SW_UNIT_M);
   volume =
       sw_tally_add (t->tally, sw_working_new ("trench_volume",
-                                              length_m * practice->values[depth].value
-                                                  * practice->values[width].value,
+                                              length_m * sw_practice_get (practice, depth)
+                                                  * sw_practice_get (practice, width),
                                               SW_UNIT_M3, SW_ROUNDING_NONE,
                                               "%s.%s-volume", t->prefix, name));
   sw_working_computed (volume, "length", length);

@@ -189,6 +189,13 @@ typedef struct
   GPtrArray *defaults;                        /* (element-type SwDefault) */
 } SwCatalogue;
 
+/** A value of the practice, SI, without its source. */
+static inline double
+sw_practice_get (const SwPractice *practice, SwPracticeValue value)
+{
+  return practice->values[value].value;
+}
+
 SwPractice *sw_practice_new (void);
 SwPractice *sw_practice_copy (const SwPractice *practice);
 void sw_practice_free (SwPractice *practice);
