@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include <math.h>
 #include <slopewright/base/polygon.h>
+#include <slopewright/base/range.h>
 #include <slopewright/ground/measured.h>
 
 /* Common practice, no source. */
@@ -11,12 +12,6 @@ static double
 distance (SwPoint a, SwPoint b)
 {
   return hypot (b.x_m - a.x_m, b.y_m - a.y_m);
-}
-
-static gboolean
-is_length (double value_m)
-{
-  return isfinite (value_m) && value_m > 0.0;
 }
 
 /* Where a tape of @from_m at @from and one of @to_m at @to meet, to the right of the way
@@ -67,9 +62,9 @@ sw_taped_shape (const SwTapedSides *sides, SwTapedShape *shape)
   SwTapedShape made = { 0 };
   SwPoint *p = made.corners;
 
-  if (!is_length (sides->ab_m) || !is_length (sides->bc_m) || !is_length (sides->cd_m)
-      || !is_length (sides->da_m) || !is_length (sides->ac_m) || !isfinite (sides->bd_m)
-      || sides->bd_m < 0.0)
+  if (!sw_is_positive (sides->ab_m) || !sw_is_positive (sides->bc_m)
+      || !sw_is_positive (sides->cd_m) || !sw_is_positive (sides->da_m)
+      || !sw_is_positive (sides->ac_m) || !sw_is_size (sides->bd_m))
     return SW_E_RANGE;
   p[1].x_m = sides->ab_m;
   if (!meet (p[0], p[1], sides->ac_m, sides->bc_m, &p[2])
@@ -119,7 +114,7 @@ set_rectangle (double run_m, double rise_m, double width_m, SwFace *face)
     { 0.0, 0.0 }, { width_m, 0.0 }, { width_m, run_m }, { 0.0, run_m }
   };
 
-  if (!is_length (run_m) || !is_length (rise_m) || !is_length (width_m))
+  if (!sw_is_positive (run_m) || !sw_is_positive (rise_m) || !sw_is_positive (width_m))
     return SW_E_RANGE;
   set_shape (face, run_m, rise_m, outline, G_N_ELEMENTS (outline));
   return SW_OK;
@@ -128,7 +123,7 @@ set_rectangle (double run_m, double rise_m, double width_m, SwFace *face)
 static gboolean
 is_slope (double angle_rad)
 {
-  return isfinite (angle_rad) && angle_rad > 0.0 && angle_rad < G_PI_2;
+  return sw_is_positive (angle_rad) && angle_rad < G_PI_2;
 }
 
 SwStatus

@@ -5,10 +5,12 @@
 
 /* What each check looks at, so that "nothing found" can be followed with a tape. */
 
-static double
-practice (const SwLayout *layout, SwPracticeValue value)
+static void
+look_at (SwCheck *check, const char *symbol, const SwLayout *layout,
+         SwPracticeValue value)
 {
-  return layout->practice->values[value].value;
+  sw_check_number (check, symbol, sw_practice_get (layout->practice, value),
+                   SW_UNIT_SMALL_M);
 }
 
 static void
@@ -52,12 +54,9 @@ static void
 look_crest (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 {
   check->looked = "check.F3.looked";
-  sw_check_number (check, "set_back", practice (layout, SW_PRACTICE_SET_BACK_M),
-                   SW_UNIT_SMALL_M);
-  sw_check_number (check, "depth", practice (layout, SW_PRACTICE_TRENCH_DEPTH_M),
-                   SW_UNIT_SMALL_M);
-  sw_check_number (check, "spacing", practice (layout, SW_PRACTICE_TRENCH_PIN_M),
-                   SW_UNIT_SMALL_M);
+  look_at (check, "set_back", layout, SW_PRACTICE_SET_BACK_M);
+  look_at (check, "depth", layout, SW_PRACTICE_TRENCH_DEPTH_M);
+  look_at (check, "spacing", layout, SW_PRACTICE_TRENCH_PIN_M);
 }
 
 static void
@@ -68,12 +67,9 @@ look_toe (SwCheck *check, const SwLayout *layout, const SwTally *tally)
                                         [SW_TOE_ROW] = "check.F4.looked-row" };
 
   check->looked = looked[layout->practice->toe_kind];
-  sw_check_number (check, "depth", practice (layout, SW_PRACTICE_TOE_DEPTH_M),
-                   SW_UNIT_SMALL_M);
-  sw_check_number (check, "fold", practice (layout, SW_PRACTICE_TOE_FOLD_M),
-                   SW_UNIT_SMALL_M);
-  sw_check_number (check, "spacing", practice (layout, SW_PRACTICE_TOE_PIN_M),
-                   SW_UNIT_SMALL_M);
+  look_at (check, "depth", layout, SW_PRACTICE_TOE_DEPTH_M);
+  look_at (check, "fold", layout, SW_PRACTICE_TOE_FOLD_M);
+  look_at (check, "spacing", layout, SW_PRACTICE_TOE_PIN_M);
 }
 
 static void
@@ -85,8 +81,7 @@ look_sides (SwCheck *check, const SwLayout *layout, const SwTally *tally)
     edge_m += sw_side_edge_m (&layout->faces[f]);
   check->looked = "check.F5.looked";
   sw_check_number (check, "edge", edge_m, SW_UNIT_M);
-  sw_check_number (check, "spacing", practice (layout, SW_PRACTICE_EDGE_PIN_M),
-                   SW_UNIT_SMALL_M);
+  look_at (check, "spacing", layout, SW_PRACTICE_EDGE_PIN_M);
 }
 
 static void
@@ -96,12 +91,9 @@ look_wind (SwCheck *check, const SwLayout *layout, const SwTally *tally)
   if (layout->job->site[SW_SITE_WIND_EXPOSED] == SW_ANSWER_YES
       && !(layout->job->numbers.values[SW_NUMBER_WIND_LIMIT] > 0.0))
     sw_check_open (check, "number.wind_limit_m_per_s");
-  sw_check_number (check, "side_lap", practice (layout, SW_PRACTICE_SIDE_LAP_M),
-                   SW_UNIT_SMALL_M);
-  sw_check_number (check, "spacing", practice (layout, SW_PRACTICE_EDGE_PIN_M),
-                   SW_UNIT_SMALL_M);
-  sw_check_number (check, "depth", practice (layout, SW_PRACTICE_TRENCH_DEPTH_M),
-                   SW_UNIT_SMALL_M);
+  look_at (check, "side_lap", layout, SW_PRACTICE_SIDE_LAP_M);
+  look_at (check, "spacing", layout, SW_PRACTICE_EDGE_PIN_M);
+  look_at (check, "depth", layout, SW_PRACTICE_TRENCH_DEPTH_M);
 }
 
 static void
@@ -142,7 +134,8 @@ look_joints (SwCheck *check, const SwLayout *layout, const SwTally *tally)
   if (!isfinite (stagger_m))
     return;
   sw_check_number (check, "stagger", stagger_m, SW_UNIT_M);
-  sw_check_number (check, "asked", practice (layout, SW_PRACTICE_JOINT_STAGGER_M),
+  sw_check_number (check, "asked",
+                   sw_practice_get (layout->practice, SW_PRACTICE_JOINT_STAGGER_M),
                    SW_UNIT_M);
 }
 

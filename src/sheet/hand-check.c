@@ -98,7 +98,7 @@ static void
 add_pins (const SwSheet *sheet, SwFlow *flow, guint *number, Place place)
 {
   const SwFaceLayout *face = &sheet->layout->faces[place.face];
-  double spacing_m = sheet->practice->values[SW_PRACTICE_TRENCH_PIN_M].value;
+  double spacing_m = sw_practice_get (sheet->practice, SW_PRACTICE_TRENCH_PIN_M);
   const char *pins;
 
   for (guint i = 0; i < face->n_trenches; i++)

@@ -197,7 +197,8 @@ static void
 add_rule (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
 {
   guint rows;
-  gboolean any_rain = sheet->practice->values[SW_PRACTICE_INSPECT_RAIN_M].value <= 0.0;
+  gboolean any_rain =
+      sw_practice_get (sheet->practice, SW_PRACTICE_INSPECT_RAIN_M) <= 0.0;
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.date-why"), SW_CELL_TEXT, 26.0 },
     { sw_sheet_get (sheet, "pack.column.rain"), SW_CELL_TEXT, 19.0 },

@@ -20,7 +20,7 @@ sw_allowance_rolls (double pieces_m, double spare_m, double roll_m, double share
 static double
 spare_of_rounding_m (const SwLayout *layout)
 {
-  double least_m = layout->practice->values[SW_PRACTICE_MIN_PIECE_M].value;
+  double least_m = sw_practice_get (layout->practice, SW_PRACTICE_MIN_PIECE_M);
   double spare_m = 0.0;
 
   for (int i = 0; i < layout->rolls; i++)
@@ -57,7 +57,7 @@ add_rounding (SwTally *tally, const SwLayout *layout)
 static SwWorking *
 order_by_practice (SwTally *tally, const SwLayout *layout)
 {
-  double share = layout->practice->values[SW_PRACTICE_ROLL_SPARE].value;
+  double share = sw_practice_get (layout->practice, SW_PRACTICE_ROLL_SPARE);
   SwWorking *order;
 
   tally->allowance.share = share;
