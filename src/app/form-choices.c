@@ -94,36 +94,12 @@ sw_choice_leeward_names (SwStage *stage, gsize which)
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
 }
 
-int
-sw_choice_leeward_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_face (stage)->leeward;
-}
-
-void
-sw_choice_leeward_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  face->leeward = (SwSide) index;
-}
-
 char **
 sw_choice_bench_names (SwStage *stage, gsize which)
 {
   static const char *const ids[] = { "bench-rule.split", "bench-rule.continuous" };
 
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
-}
-
-int
-sw_choice_bench_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_face (stage)->bench;
-}
-
-void
-sw_choice_bench_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  face->bench = (SwBenchRule) index;
 }
 
 char **
@@ -137,19 +113,6 @@ sw_choice_obtained_names (SwStage *stage, gsize which)
       names[i] = capitalised (text_of (stage, id));
     }
   return names;
-}
-
-int
-sw_choice_obtained_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_face (stage)->obtained;
-}
-
-void
-sw_choice_obtained_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
-                        guint index)
-{
-  face->obtained = (SwObtained) index;
 }
 
 char **
@@ -185,36 +148,12 @@ sw_choice_fan_names (SwStage *stage, gsize which)
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
 }
 
-int
-sw_choice_fan_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_face (stage)->fan;
-}
-
-void
-sw_choice_fan_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  face->fan = (SwFan) index;
-}
-
 char **
 sw_choice_joints_names (SwStage *stage, gsize which)
 {
   static const char *const ids[] = { "joints.long-runs", "joints.save-rolls" };
 
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
-}
-
-int
-sw_choice_joints_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->joints;
-}
-
-void
-sw_choice_joints_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  job->joints = (SwJoints) index;
 }
 
 char **
@@ -307,18 +246,6 @@ sw_choice_surplus_names (SwStage *stage, gsize which)
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
 }
 
-int
-sw_choice_surplus_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->surplus;
-}
-
-void
-sw_choice_surplus_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  job->surplus = (SwSurplus) index;
-}
-
 /* The soil decides, or one pin for all. */
 char **
 sw_choice_pin_names (SwStage *stage, gsize which)
@@ -390,18 +317,6 @@ sw_choice_answer_names (SwStage *stage, gsize which)
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
 }
 
-int
-sw_choice_answer_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->site[which];
-}
-
-void
-sw_choice_answer_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  job->site[which] = (SwAnswer) index;
-}
-
 /* "Taped on the face, 3 %": the share where the basis has one. */
 char **
 sw_choice_allowance_names (SwStage *stage, gsize which)
@@ -421,56 +336,6 @@ sw_choice_allowance_names (SwStage *stage, gsize which)
   return names;
 }
 
-int
-sw_choice_allowance_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->plan.allowance;
-}
-
-void
-sw_choice_allowance_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
-                         guint index)
-{
-  job->plan.allowance = (SwAllowance) index;
-}
-
-char **
-sw_choice_bench_drained_names (SwStage *stage, gsize which)
-{
-  return sw_choice_answer_names (stage, which);
-}
-
-int
-sw_choice_bench_drained_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->numbers.bench_drained;
-}
-
-void
-sw_choice_bench_drained_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
-                             guint index)
-{
-  job->numbers.bench_drained = (SwAnswer) index;
-}
-
-char **
-sw_choice_mown_names (SwStage *stage, gsize which)
-{
-  return sw_choice_answer_names (stage, which);
-}
-
-int
-sw_choice_mown_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->numbers.mown;
-}
-
-void
-sw_choice_mown_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  job->numbers.mown = (SwAnswer) index;
-}
-
 char **
 sw_choice_loss_units_names (SwStage *stage, gsize which)
 {
@@ -479,37 +344,12 @@ sw_choice_loss_units_names (SwStage *stage, gsize which)
   return g_strdupv ((char **) names);
 }
 
-int
-sw_choice_loss_units_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->numbers.loss_units;
-}
-
-void
-sw_choice_loss_units_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
-                          guint index)
-{
-  job->numbers.loss_units = (SwLossUnits) index;
-}
-
 char **
 sw_choice_rills_names (SwStage *stage, gsize which)
 {
   static const char *const ids[] = { "rills.high", "rills.moderate", "rills.low" };
 
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
-}
-
-int
-sw_choice_rills_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->numbers.rills;
-}
-
-void
-sw_choice_rills_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  job->numbers.rills = (SwRills) index;
 }
 
 char **
@@ -521,36 +361,12 @@ sw_choice_net_names (SwStage *stage, gsize which)
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
 }
 
-int
-sw_choice_net_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->product.net;
-}
-
-void
-sw_choice_net_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  job->product.net = (SwNetKind) index;
-}
-
 char **
 sw_choice_units_names (SwStage *stage, gsize which)
 {
   const char *names[] = { _ ("Metric"), _ ("US"), NULL };
 
   return g_strdupv ((char **) names);
-}
-
-int
-sw_choice_units_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->units;
-}
-
-void
-sw_choice_units_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  job->units = (SwUnitSystem) index;
 }
 
 char **
@@ -595,16 +411,4 @@ sw_choice_paper_names (SwStage *stage, gsize which)
   for (guint i = 0; i < SW_PAPER_COUNT; i++)
     names[i] = g_strdup (sw_paper_code ((SwPaper) i));
   return names;
-}
-
-int
-sw_choice_paper_get (SwStage *stage, gsize which)
-{
-  return (int) sw_stage_job (stage)->paper;
-}
-
-void
-sw_choice_paper_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
-{
-  job->paper = (SwPaper) index;
 }

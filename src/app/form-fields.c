@@ -22,6 +22,18 @@
     .names = sw_choice_##prefix##_names, .get = sw_choice_##prefix##_get,                \
     .set = sw_choice_##prefix##_set                                                      \
   }
+/* The form reads and writes an enumeration as a guint. */
+G_STATIC_ASSERT (sizeof (SwAnswer) == sizeof (guint));
+#define ENUM(field, name, words, prefix)                                                 \
+  {                                                                                      \
+    .kind = SW_FIELD_ENUM, .label = name, .step = words,                                 \
+    .names = sw_choice_##prefix##_names, .offset = G_STRUCT_OFFSET (SwJob, field)        \
+  }
+#define FACE_ENUM(field, name, words, prefix)                                            \
+  {                                                                                      \
+    .kind = SW_FIELD_ENUM, .label = name, .step = words, .of_face = TRUE,                \
+    .names = sw_choice_##prefix##_names, .offset = G_STRUCT_OFFSET (SwFace, field)       \
+  }
 #define FACE_VALUE(field, name, words, of_unit, from, to)                                \
   {                                                                                      \
     .kind = SW_FIELD_VALUE, .label = name, .step = words, .of_face = TRUE,               \
@@ -48,13 +60,13 @@ const SwField sw_face_fields[] = {
     .offset = G_STRUCT_OFFSET (SwFace, loose) },
   FACE_VALUE (topsoil_m, N_ ("Loose topsoil"), N_ ("Change Topsoil"), SW_UNIT_SMALL_M,
               0.0, 2.0),
-  CHOICE (N_ ("First run at"), N_ ("Change Leeward End"), leeward),
-  CHOICE (N_ ("At benches"), N_ ("Change Bench Rule"), bench),
+  FACE_ENUM (leeward, N_ ("First run at"), N_ ("Change Leeward End"), leeward),
+  FACE_ENUM (bench, N_ ("At benches"), N_ ("Change Bench Rule"), bench),
   CHOICE (N_ ("Crest line"), N_ ("Change Crest Line"), crest),
   FACE_VALUE (crest_radius_m, N_ ("Crest radius"), N_ ("Change Crest Radius"), SW_UNIT_M,
               0.1, 10000.0),
-  CHOICE (N_ ("Round crest laid in"), N_ ("Change Fan"), fan),
-  CHOICE (N_ ("Shape obtained"), N_ ("Change How Obtained"), obtained),
+  FACE_ENUM (fan, N_ ("Round crest laid in"), N_ ("Change Fan"), fan),
+  FACE_ENUM (obtained, N_ ("Shape obtained"), N_ ("Change How Obtained"), obtained),
   FACE_VALUE (length_error_m, N_ ("Length error ±"), N_ ("Change Length Error"),
               SW_UNIT_M, 0.0, 10.0),
   FACE_VALUE (angle_error_rad, N_ ("Angle error ±"), N_ ("Change Angle Error"),
@@ -70,8 +82,8 @@ const SwField sw_blanket_fields[] = {
          1000.0),
   VALUE (roll_core_m, N_ ("Core diameter"), N_ ("Change Core"), SW_UNIT_SMALL_M, 0.0,
          0.5),
-  CHOICE (N_ ("Surplus width"), N_ ("Change Surplus"), surplus),
-  CHOICE (N_ ("End laps"), N_ ("Change End Laps"), joints),
+  ENUM (surplus, N_ ("Surplus width"), N_ ("Change Surplus"), surplus),
+  ENUM (joints, N_ ("End laps"), N_ ("Change End Laps"), joints),
   CHOICE (N_ ("Pin"), N_ ("Change Pin"), pin),
   { .kind = SW_FIELD_END },
 };
@@ -94,7 +106,7 @@ const SwField sw_product_fields[] = {
           SW_UNIT_MONTH, 0.25, SW_PRODUCT_LIFE_MOST),
   STATED (product.shear_pa, N_ ("Permissible shear"), N_ ("Change Product"), SW_UNIT_PA,
           0.1, SW_PRODUCT_SHEAR_MOST),
-  CHOICE (N_ ("Netting"), N_ ("Change Product"), net),
+  ENUM (product.net, N_ ("Netting"), N_ ("Change Product"), net),
   STATED (blanket_mass_kg_per_m2, N_ ("Mass, dry"), N_ ("Change Product"),
           SW_UNIT_KG_PER_M2, 0.001, 20.0),
   STATED (blanket_thickness_m, N_ ("Thickness"), N_ ("Change Product"), SW_UNIT_SMALL_M,
@@ -113,9 +125,8 @@ const SwField sw_seed_fields[] = {
 
 #define QUESTION(key, question)                                                          \
   {                                                                                      \
-    .kind = SW_FIELD_CHOICE, .label_id = "site." key, .step = N_ ("Answer Question"),    \
-    .names = sw_choice_answer_names, .get = sw_choice_answer_get,                        \
-    .set = sw_choice_answer_set, .which = question                                       \
+    .kind = SW_FIELD_ENUM, .label_id = "site." key, .step = N_ ("Answer Question"),      \
+    .names = sw_choice_answer_names, .offset = G_STRUCT_OFFSET (SwJob, site[question])   \
   }
 
 const SwField sw_site_fields[] = {
@@ -147,11 +158,11 @@ const SwField sw_site_fields[] = {
     .kind = SW_FIELD_SITE_NUMBER, .label_id = "number." key,                             \
     .step = N_ ("Change Site Number"), .which = number                                   \
   }
-#define SITE_CHOICE(key, prefix)                                                         \
+#define SITE_ENUM(key, field, prefix)                                                    \
   {                                                                                      \
-    .kind = SW_FIELD_CHOICE, .label_id = "number." key,                                  \
-    .step = N_ ("Change Site Number"), .names = sw_choice_##prefix##_names,              \
-    .get = sw_choice_##prefix##_get, .set = sw_choice_##prefix##_set                     \
+    .kind = SW_FIELD_ENUM, .label_id = "number." key, .step = N_ ("Change Site Number"), \
+    .names = sw_choice_##prefix##_names,                                                 \
+    .offset = G_STRUCT_OFFSET (SwJob, numbers.field)                                     \
   }
 
 /* What a file would refuse must not get into the job. */
@@ -173,19 +184,19 @@ month_day_problem (const char *text)
 
 const SwField sw_site_number_fields[] = {
   HEADING (N_ ("Soil Loss")),
-  SITE_CHOICE ("loss_units", loss_units),
+  SITE_ENUM ("loss_units", loss_units, loss_units),
   SITE_NUMBER ("erosivity", SW_NUMBER_EROSIVITY),
   SITE_NUMBER ("erosivity_share", SW_NUMBER_EROSIVITY_SHARE),
   SITE_NUMBER ("erodibility", SW_NUMBER_ERODIBILITY),
-  SITE_CHOICE ("rill_ratio", rills),
-  SITE_CHOICE ("bench_drained", bench_drained),
+  SITE_ENUM ("rill_ratio", rills, rills),
+  SITE_ENUM ("bench_drained", bench_drained, answer),
   HEADING (N_ ("Water")),
   SITE_NUMBER ("rain_mm_per_h", SW_NUMBER_RAIN),
   SITE_NUMBER ("run_on_m", SW_NUMBER_RUN_ON_M),
   SITE_NUMBER ("roughness_n", SW_NUMBER_ROUGHNESS),
   HEADING (N_ ("Plants")),
   SITE_NUMBER ("grow_months", SW_NUMBER_GROW_MONTHS),
-  SITE_CHOICE ("mown", mown),
+  SITE_ENUM ("mown", mown, answer),
   HEADING (N_ ("Shallow Slides")),
   SITE_NUMBER ("slide_depth_m", SW_NUMBER_SLIDE_DEPTH_M),
   SITE_NUMBER ("friction_deg", SW_NUMBER_FRICTION_RAD),
@@ -231,8 +242,8 @@ const SwField sw_job_fields[] = {
 
 const SwField sw_paper_fields[] = {
   HEADING (N_ ("Units and Paper")),
-  CHOICE (N_ ("Units"), N_ ("Change Units"), units),
-  CHOICE (N_ ("Paper"), N_ ("Change Paper"), paper),
+  ENUM (units, N_ ("Units"), N_ ("Change Units"), units),
+  ENUM (paper, N_ ("Paper"), N_ ("Change Paper"), paper),
   CHOICE (N_ ("Language of the pack"), N_ ("Change Language"), language),
   { .kind = SW_FIELD_END },
 };

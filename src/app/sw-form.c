@@ -66,6 +66,9 @@ apply (SwJob *job, SwFace *face, gconstpointer data)
     case SW_FIELD_SWITCH:
       *(gboolean *) place (stage, field, job, face) = wish->index != 0;
       break;
+    case SW_FIELD_ENUM:
+      *(guint *) place (stage, field, job, face) = wish->index;
+      break;
     case SW_FIELD_CHOICE:
       field->set (stage, job, face, field->which, wish->index);
       break;
@@ -126,6 +129,14 @@ set_plan_range (GtkWidget *entry, const SwWorkPlan *plan, SwPlanNumber number)
 }
 
 static void
+show_choice (SwForm *self, Row *row, int selected)
+{
+  g_auto (GStrv) names = row->field->names (self->stage, row->field->which);
+
+  sw_choice_show (GTK_DROP_DOWN (row->control), (const char *const *) names, selected);
+}
+
+static void
 refresh_row (SwForm *self, Row *row)
 {
   const SwField *field = row->field;
@@ -153,12 +164,11 @@ refresh_row (SwForm *self, Row *row)
       gtk_switch_set_active (GTK_SWITCH (row->control),
                              *(gboolean *) place (self->stage, field, job, face));
       break;
+    case SW_FIELD_ENUM:
+      show_choice (self, row, (int) *(guint *) place (self->stage, field, job, face));
+      break;
     case SW_FIELD_CHOICE:
-      {
-        g_auto (GStrv) names = field->names (self->stage, field->which);
-        sw_choice_show (GTK_DROP_DOWN (row->control), (const char *const *) names,
-                        field->get (self->stage, field->which));
-      }
+      show_choice (self, row, field->get (self->stage, field->which));
       break;
     default:
       break;
@@ -245,6 +255,7 @@ make_control (SwForm *self, Row *row)
       g_signal_connect_swapped (row->control, "notify::active", G_CALLBACK (on_switch),
                                 row);
       break;
+    case SW_FIELD_ENUM:
     case SW_FIELD_CHOICE:
       row->control = sw_choice_new (label);
       g_signal_connect_swapped (row->control, "notify::selected", G_CALLBACK (on_choice),

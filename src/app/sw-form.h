@@ -14,6 +14,7 @@ typedef enum
   SW_FIELD_SITE_NUMBER, /* the SwSiteNumber @which, with its unit and limits */
   SW_FIELD_PLAN,   /* double at offset: the job's SwPlanNumber @which, by its own table */
   SW_FIELD_SWITCH, /* gboolean at offset */
+  SW_FIELD_ENUM,   /* an enumeration at offset; its members in the order of the names */
   SW_FIELD_CHOICE
 } SwFieldKind;
 
@@ -31,7 +32,8 @@ typedef struct
   double least, most;
   gboolean optional; /* VALUE: 0 and an empty field mean "not given" */
   const char *(*problem) (const char *text); /* TEXT: what is wrong with it, or NULL */
-  /* CHOICE: what can be chosen, (transfer full) strv; which it is, -1 for none; choose. */
+  /* ENUM, CHOICE: what can be chosen, (transfer full) strv. CHOICE: which it is, -1 for
+   * none; choose. */
   char **(*names) (SwStage *stage, gsize which);
   int (*get) (SwStage *stage, gsize which);
   void (*set) (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index);

@@ -33,12 +33,11 @@
 
 const SwField sw_allowance_fields[] = {
   HEADING (N_ ("Spare Rolls")),
-  { .kind = SW_FIELD_CHOICE,
+  { .kind = SW_FIELD_ENUM,
     .label = N_ ("Allowance"),
     .step = N_ ("Change Allowance"),
     .names = sw_choice_allowance_names,
-    .get = sw_choice_allowance_get,
-    .set = sw_choice_allowance_set },
+    .offset = G_STRUCT_OFFSET (SwJob, plan.allowance) },
   NUMBER (SW_PLAN_SHARE, N_ ("Own share"), N_ ("Change Allowance")),
   SWITCH (plan.spare_roll, N_ ("One more roll: the yard is far"),
           N_ ("Change Spare Roll")),
