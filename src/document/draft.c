@@ -1,4 +1,6 @@
 /* SPDX-License-Identifier: MIT */
+#include "draft-files.h"
+
 #include <errno.h>
 #include <fcntl.h>
 #include <glib/gstdio.h>
@@ -7,8 +9,6 @@
 #include <sys/file.h>
 #include <unistd.h>
 
-#define JOB_ENDING ".slope.json"
-#define LOCK_ENDING ".origin" /* holds the URI of the saved file, and the lock */
 #define DELAY_S 1
 
 struct _SwDraft
@@ -47,8 +47,8 @@ static gboolean
 claim_name (SwDraft *self)
 {
   g_autofree char *id = g_uuid_string_random ();
-  g_autofree char *job_name = g_strconcat (id, JOB_ENDING, NULL);
-  g_autofree char *lock_name = g_strconcat (id, LOCK_ENDING, NULL);
+  g_autofree char *job_name = g_strconcat (id, SW_DRAFT_JOB, NULL);
+  g_autofree char *lock_name = g_strconcat (id, SW_DRAFT_ORIGIN, NULL);
   g_autofree char *lock_path = g_build_filename (self->folder, lock_name, NULL);
   int lock = g_open (lock_path, O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0600);
 

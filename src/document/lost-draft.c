@@ -1,13 +1,12 @@
 /* SPDX-License-Identifier: MIT */
+#include "draft-files.h"
+
 #include <fcntl.h>
 #include <glib/gstdio.h>
 #include <slopewright/document/draft.h>
 #include <slopewright/store/store.h>
 #include <sys/file.h>
 #include <unistd.h>
-
-#define JOB_ENDING ".slope.json"
-#define LOCK_ENDING ".origin"
 
 static void
 free_lost (gpointer data)
@@ -23,9 +22,9 @@ free_lost (gpointer data)
 static char *
 lock_path_of (const char *job_path)
 {
-  g_autofree char *stem = g_strndup (job_path, strlen (job_path) - strlen (JOB_ENDING));
+  g_autofree char *stem = g_strndup (job_path, strlen (job_path) - strlen (SW_DRAFT_JOB));
 
-  return g_strconcat (stem, LOCK_ENDING, NULL);
+  return g_strconcat (stem, SW_DRAFT_ORIGIN, NULL);
 }
 
 /* A running program holds the lock on what it has open. */
@@ -63,7 +62,7 @@ look_at (const char *folder, const char *base)
   GStatBuf about;
   SwLostDraft *lost;
 
-  if (!g_str_has_suffix (base, JOB_ENDING) || g_stat (path, &about) != 0
+  if (!g_str_has_suffix (base, SW_DRAFT_JOB) || g_stat (path, &about) != 0
       || !is_lost (path))
     return NULL;
   job = sw_job_load (file, NULL);
