@@ -111,13 +111,9 @@ append_table (GString *report, const GPtrArray *cells)
     widths[column] = column_width (cells, column);
   for (guint i = 0; i < cells->len; i++)
     {
-      const char *cell = cells->pdata[i];
       gboolean last = i % COLUMNS == COLUMNS - 1;
 
-      g_string_append (report, cell);
-      for (glong n = g_utf8_strlen (cell, -1); !last && n < widths[i % COLUMNS] + GAP;
-           n++)
-        g_string_append_c (report, ' ');
+      sw_report_pad (report, cells->pdata[i], last ? 0 : widths[i % COLUMNS] + GAP);
       if (last)
         g_string_append_c (report, '\n');
     }

@@ -95,17 +95,9 @@ head (GString *report, const char *text)
 }
 
 static void
-pad (GString *report, const char *text, glong width)
-{
-  g_string_append (report, text);
-  for (glong i = g_utf8_strlen (text, -1); i < width; i++)
-    g_string_append_c (report, ' ');
-}
-
-static void
 line (GString *report, const char *title, const char *value)
 {
-  pad (report, title, TITLE_WIDTH);
+  sw_report_pad (report, title, TITLE_WIDTH);
   g_string_append_printf (report, "  %s\n", value);
 }
 
@@ -116,9 +108,9 @@ working_line (GString *report, const SwWorking *working, const SwTexts *texts,
   g_autofree char *title = sw_report_working_title (working, texts);
   g_autofree char *value = sw_report_quantity (working->value, working->unit, style);
 
-  pad (report, title, TITLE_WIDTH);
+  sw_report_pad (report, title, TITLE_WIDTH);
   g_string_append (report, "  ");
-  pad (report, value, VALUE_WIDTH);
+  sw_report_pad (report, value, VALUE_WIDTH);
   g_string_append_printf (report, "  %s\n", working->name);
 }
 

@@ -130,3 +130,11 @@ sw_report_source_words (const char *source, SwEvidence evidence, const SwTexts *
     return g_strdup (source);
   return sw_texts_fill (texts, "report.source", "source", source, "evidence", how, NULL);
 }
+
+void
+sw_report_pad (GString *report, const char *text, glong width)
+{
+  g_string_append (report, text);
+  for (glong i = g_utf8_strlen (text, -1); i < width; i++)
+    g_string_append_c (report, ' ');
+}

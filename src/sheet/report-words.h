@@ -35,3 +35,6 @@ char *sw_report_input_words (const SwInput *input, const SwTexts *texts);
 /** "Illinois Urban Manual 830 (read in the agency's text)". */
 char *sw_report_source_words (const char *source, SwEvidence evidence,
                               const SwTexts *texts);
+
+/** Append @text and fill up to @width characters. */
+void sw_report_pad (GString *report, const char *text, glong width);

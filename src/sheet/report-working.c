@@ -130,15 +130,6 @@ sw_report_input_origin (const SwInput *input, const SwTexts *texts)
     }
 }
 
-/* Append @text and fill up to @width characters. */
-static void
-append_padded (GString *report, const char *text, glong width)
-{
-  g_string_append (report, text);
-  for (glong i = g_utf8_strlen (text, -1); i < width; i++)
-    g_string_append_c (report, ' ');
-}
-
 static void
 append_inputs (GString *report, const SwWorking *working, const SwTexts *texts,
                SwNumberStyle style)
@@ -160,8 +151,8 @@ append_inputs (GString *report, const SwWorking *working, const SwTexts *texts,
   for (guint i = 0; i < cells->len; i += 3)
     {
       g_string_append (report, "    ");
-      append_padded (report, cells->pdata[i], widest[0] + 2);
-      append_padded (report, cells->pdata[i + 1], widest[1] + 2);
+      sw_report_pad (report, cells->pdata[i], widest[0] + 2);
+      sw_report_pad (report, cells->pdata[i + 1], widest[1] + 2);
       g_string_append (report, cells->pdata[i + 2]);
       g_string_append_c (report, '\n');
     }
