@@ -372,7 +372,7 @@ sw_choice_units_names (SwStage *stage, gsize which)
 char **
 sw_choice_language_names (SwStage *stage, gsize which)
 {
-  g_auto (GStrv) codes = sw_texts_languages ();
+  char **codes = sw_stage_stock (stage)->languages;
   char **names = g_new0 (char *, g_strv_length (codes) + 1);
 
   for (guint i = 0; codes[i] != NULL; i++)
@@ -386,7 +386,7 @@ sw_choice_language_names (SwStage *stage, gsize which)
 int
 sw_choice_language_get (SwStage *stage, gsize which)
 {
-  g_auto (GStrv) codes = sw_texts_languages ();
+  char **codes = sw_stage_stock (stage)->languages;
 
   for (int i = 0; codes[i] != NULL; i++)
     if (g_str_equal (codes[i], sw_stage_job (stage)->language))
@@ -398,9 +398,7 @@ void
 sw_choice_language_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
                         guint index)
 {
-  g_auto (GStrv) codes = sw_texts_languages ();
-
-  sw_text_set (&job->language, codes[index]);
+  sw_text_set (&job->language, sw_stage_stock (stage)->languages[index]);
 }
 
 char **

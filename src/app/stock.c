@@ -14,6 +14,7 @@ sw_stock_new (GError **error)
   stock = g_new0 (SwStock, 1);
   stock->catalogue = sw_catalogue_load ();
   stock->texts = sw_texts_load ("en");
+  stock->languages = sw_texts_languages ();
   stock->palette = sw_palette_load ();
   stock->measure = measure;
   return stock;
@@ -26,6 +27,7 @@ sw_stock_free (SwStock *stock)
     return;
   sw_catalogue_free (stock->catalogue);
   sw_texts_unref (stock->texts);
+  g_strfreev (stock->languages);
   sw_palette_free (stock->palette);
   g_free (stock);
 }

@@ -10,6 +10,7 @@ typedef struct
 {
   SwCatalogue *catalogue;
   SwTexts *texts;
+  char **languages; /* codes of what a pack can be printed in */
   SwPalette *palette;
   const SwTextMeasure *measure;
 } SwStock;

@@ -16,23 +16,25 @@ struct _SwApplication
 G_DEFINE_FINAL_TYPE (SwApplication, sw_application, GTK_TYPE_APPLICATION)
 
 static SwWindow *
-add_window (SwApplication *self)
+add_window (SwApplication *self, gboolean with_start)
 {
   SwWindow *window = sw_window_new (GTK_APPLICATION (self), self->stock);
 
-  sw_window_show_start (window);
+  if (with_start)
+    sw_window_show_start (window);
   gtk_window_present (GTK_WINDOW (window));
   return window;
 }
 
+/* The active window if nothing has been done in it, or a new one. */
 static SwWindow *
-fresh_window (SwApplication *self)
+fresh_window (SwApplication *self, gboolean with_start)
 {
   GtkWindow *active = gtk_application_get_active_window (GTK_APPLICATION (self));
 
   if (active != NULL && SW_IS_WINDOW (active) && sw_window_is_fresh (SW_WINDOW (active)))
     return SW_WINDOW (active);
-  return add_window (self);
+  return add_window (self, with_start);
 }
 
 /* A file open already is brought to the front instead of opened twice. */
@@ -58,13 +60,17 @@ open_file (SwApplication *self, GFile *file)
   if (window != NULL)
     gtk_window_present (GTK_WINDOW (window));
   else
-    sw_window_load (fresh_window (self), file);
+    {
+      window = fresh_window (self, FALSE);
+      if (!sw_window_load (window, file))
+        sw_window_show_start (window);
+    }
 }
 
 static void
 new_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
-  add_window (data);
+  add_window (data, TRUE);
 }
 
 static void
@@ -160,7 +166,7 @@ sw_application_startup (GApplication *app)
 static void
 sw_application_activate (GApplication *app)
 {
-  gtk_window_present (GTK_WINDOW (fresh_window (SW_APPLICATION (app))));
+  gtk_window_present (GTK_WINDOW (fresh_window (SW_APPLICATION (app), TRUE)));
 }
 
 static void

@@ -12,7 +12,7 @@ struct _SwStartPage
 {
   GtkWidget parent_instance;
   GtkWidget *scroller;
-  GtkBox *drafts, *recent;
+  GtkBox *drafts, *recent, *examples;
   GtkWidget *drafts_part, *recent_part;
 };
 
@@ -132,6 +132,15 @@ add_choices (GtkBox *rows, GPtrArray *choices, const char *action)
     }
 }
 
+/* They are read to be named, which a window that opens a file need not wait for. */
+static void
+add_examples (SwStartPage *self)
+{
+  g_autoptr (GPtrArray) examples = sw_start_examples ();
+
+  add_choices (self->examples, examples, "win.open-example");
+}
+
 void
 sw_start_page_refresh (SwStartPage *self, const char *folder)
 {
@@ -143,6 +152,8 @@ sw_start_page_refresh (SwStartPage *self, const char *folder)
   for (guint i = 0; i < drafts->len; i++)
     add_draft (self, g_ptr_array_index (drafts, i));
   add_choices (self->recent, recent, "win.open-uri");
+  if (gtk_widget_get_first_child (GTK_WIDGET (self->examples)) == NULL)
+    add_examples (self);
   gtk_widget_set_visible (self->drafts_part, drafts->len > 0);
   gtk_widget_set_visible (self->recent_part, recent->len > 0);
 }
@@ -151,17 +162,12 @@ static GtkWidget *
 make_open_part (SwStartPage *self)
 {
   GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
-  g_autoptr (GPtrArray) examples = sw_start_examples ();
-  GtkWidget *examples_part;
-  GtkBox *rows;
 
   self->drafts_part = make_part (_ ("Not saved when the program ended"), &self->drafts);
   self->recent_part = make_part (_ ("Opened before"), &self->recent);
-  examples_part = make_part (_ ("Examples"), &rows);
-  add_choices (rows, examples, "win.open-example");
   gtk_box_append (GTK_BOX (column), self->drafts_part);
   gtk_box_append (GTK_BOX (column), self->recent_part);
-  gtk_box_append (GTK_BOX (column), examples_part);
+  gtk_box_append (GTK_BOX (column), make_part (_ ("Examples"), &self->examples));
   return column;
 }
 
