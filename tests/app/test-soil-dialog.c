@@ -2,12 +2,11 @@
 #undef G_DISABLE_ASSERT
 #include "sw-soil-dialog.h"
 #include "sw-value-entry.h"
-#include "sw-window.h"
+#include "window-fixture.h"
 
 typedef struct
 {
-  SwStock *stock;
-  SwWindow *window;
+  WindowFixture w;
   SwStage *stage;
   SwDocument *document;
   SwSoilDialog *dialog;
@@ -16,20 +15,16 @@ typedef struct
 static void
 set_up (Fixture *f, gconstpointer data)
 {
-  f->stock = sw_stock_new (NULL);
-  f->window = sw_window_new (NULL, f->stock);
-  f->stage = sw_window_stage (f->window);
-  f->document = sw_stage_document (f->stage);
+  window_fixture_set_up (&f->w);
+  f->stage = f->w.stage;
+  f->document = f->w.document;
   f->dialog = SW_SOIL_DIALOG (sw_soil_dialog_new (NULL, f->stage));
 }
 
 static void
 tear_down (Fixture *f, gconstpointer data)
 {
-  gtk_window_destroy (GTK_WINDOW (f->window));
-  while (g_main_context_iteration (NULL, FALSE))
-    ;
-  sw_stock_free (f->stock);
+  window_fixture_tear_down (&f->w);
 }
 
 static void

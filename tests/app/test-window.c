@@ -11,39 +11,20 @@
 #include "sw-preview.h"
 #include "sw-species-list.h"
 #include "sw-value-entry.h"
-#include "sw-window.h"
+#include "window-fixture.h"
 
-typedef struct
-{
-  SwStock *stock;
-  SwWindow *window;
-  SwStage *stage;
-  SwDocument *document;
-} Fixture;
+typedef WindowFixture Fixture;
 
 static void
 set_up (Fixture *f, gconstpointer data)
 {
-  f->stock = sw_stock_new (NULL);
-  f->window = sw_window_new (NULL, f->stock);
-  f->stage = sw_window_stage (f->window);
-  f->document = sw_stage_document (f->stage);
+  window_fixture_set_up (f);
 }
 
 static void
 tear_down (Fixture *f, gconstpointer data)
 {
-  SwWindow *window = g_object_ref (f->window);
-  SwDocument *document = g_object_ref (f->document);
-  SwStage *stage = g_object_ref (f->stage);
-
-  gtk_window_destroy (GTK_WINDOW (window));
-  while (g_main_context_iteration (NULL, FALSE))
-    ;
-  g_assert_finalize_object (window);
-  g_assert_finalize_object (stage);
-  g_assert_finalize_object (document);
-  sw_stock_free (f->stock);
+  window_fixture_tear_down (f);
 }
 
 static void

@@ -1,50 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
 #include "../layout/fixture.h"
+#include "found.h"
 #include <math.h>
 #include <slopewright/judge/result.h>
-
-static const SwFinding *
-finding_of (const SwResult *result, const char *code)
-{
-  for (guint i = 0; i < result->findings->len; i++)
-    {
-      const SwFinding *finding = g_ptr_array_index (result->findings, i);
-
-      if (g_str_equal (finding->code, code))
-        return finding;
-    }
-  return NULL;
-}
-
-static gboolean
-is_found (const SwJob *job, const SwCatalogue *catalogue, const char *code)
-{
-  g_autoptr (SwResult) result = sw_result_new (job, catalogue);
-
-  g_assert_cmpint (result->status, ==, SW_OK);
-  return finding_of (result, code) != NULL;
-}
-
-static void
-assert_number (const SwJob *job, const SwCatalogue *catalogue, const char *code,
-               const char *symbol, double want)
-{
-  g_autoptr (SwResult) result = sw_result_new (job, catalogue);
-  const SwFinding *finding = finding_of (result, code);
-
-  g_assert_nonnull (finding);
-  for (guint i = 0; i < finding->inputs->len; i++)
-    {
-      const SwInput *input = &g_array_index (finding->inputs, SwInput, i);
-
-      if (!g_str_equal (input->symbol, symbol))
-        continue;
-      g_assert_cmpfloat_with_epsilon (input->value, want, 1e-6);
-      return;
-    }
-  g_error ("%s has no input \"%s\"", code, symbol);
-}
 
 static SwJob *
 job_of (double rise_m)
@@ -63,12 +22,12 @@ test_long_stretch (void)
   g_autoptr (SwJob) shorter = job_of (7.39);
   g_autoptr (SwJob) longer = job_of (7.40);
 
-  g_assert_false (is_found (shorter, catalogue, "long-stretch"));
-  g_assert_true (is_found (longer, catalogue, "long-stretch"));
-  assert_number (longer, catalogue, "long-stretch", "length", 7.40 * sqrt (17.0));
+  g_assert_false (found_in (shorter, catalogue, "long-stretch"));
+  g_assert_true (found_in (longer, catalogue, "long-stretch"));
+  found_number (longer, catalogue, "long-stretch", "length", 7.40 * sqrt (17.0));
   sw_job_set_override (longer, SW_PRACTICE_SLOT_EVERY_M, 20.0, "");
   sw_job_set_override (longer, SW_PRACTICE_SLOT_HV, 5.0, "");
-  g_assert_false (is_found (longer, catalogue, "long-stretch"));
+  g_assert_false (found_in (longer, catalogue, "long-stretch"));
 }
 
 /* Both sides of a face are its true length; water, animals or wind make them speak. */
@@ -83,9 +42,9 @@ test_sides (void)
     {
       g_autoptr (SwJob) job = job_of (5.0);
 
-      g_assert_false (is_found (job, catalogue, "side-edges"));
+      g_assert_false (found_in (job, catalogue, "side-edges"));
       job->site[questions[i]] = SW_ANSWER_YES;
-      assert_number (job, catalogue, "side-edges", "edge", 2.0 * 5.0 * sqrt (17.0));
+      found_number (job, catalogue, "side-edges", "edge", 2.0 * 5.0 * sqrt (17.0));
     }
 }
 
@@ -100,8 +59,8 @@ test_no_sides (void)
   face->crest_form = SW_CREST_NOSE;
   face->crest_radius_m = 4.0;
   job->site[SW_SITE_RUN_ON] = SW_ANSWER_YES;
-  g_assert_true (is_found (job, catalogue, "run-on"));
-  g_assert_false (is_found (job, catalogue, "side-edges"));
+  g_assert_true (found_in (job, catalogue, "run-on"));
+  g_assert_false (found_in (job, catalogue, "side-edges"));
 }
 
 /* Closing a run of 5 sqrt (17) = 20.62 by 2.44 with a pin every 0.60: 36 along the side
@@ -112,9 +71,9 @@ test_wind (void)
   g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
   g_autoptr (SwJob) job = job_of (5.0);
 
-  g_assert_false (is_found (job, catalogue, "wind"));
+  g_assert_false (found_in (job, catalogue, "wind"));
   job->site[SW_SITE_WIND_EXPOSED] = SW_ANSWER_YES;
-  assert_number (job, catalogue, "wind", "pins", 36.0 + 6.0);
+  found_number (job, catalogue, "wind", "pins", 36.0 + 6.0);
 }
 
 static void
@@ -124,9 +83,9 @@ test_starts (void)
   g_autoptr (SwJob) job = job_of (5.0);
   SwFace *other = fixture_add_plane (job, "B", 4.0, 5.0, 20.0);
 
-  g_assert_false (is_found (job, catalogue, "starts-differ"));
+  g_assert_false (found_in (job, catalogue, "starts-differ"));
   other->leeward = SW_SIDE_RIGHT;
-  g_assert_true (is_found (job, catalogue, "starts-differ"));
+  g_assert_true (found_in (job, catalogue, "starts-differ"));
 }
 
 static void
@@ -139,7 +98,7 @@ test_toe_row (void)
   for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
     {
       ((SwPractice *) g_ptr_array_index (catalogue->practices, 0))->toe_kind = kinds[i];
-      g_assert_true (is_found (job, catalogue, "toe-row") == (kinds[i] == SW_TOE_ROW));
+      g_assert_true (found_in (job, catalogue, "toe-row") == (kinds[i] == SW_TOE_ROW));
     }
 }
 
@@ -154,9 +113,9 @@ test_hollow (void)
   g_autoptr (SwJob) job = fixture_job ();
 
   fixture_add_face (job, "A", section, 3, outline, 4)->bench = SW_BENCH_CONTINUOUS;
-  assert_number (job, catalogue, "bridging", "bend", atan (0.25) - atan (0.1));
-  assert_number (job, catalogue, "bridging", "down", sqrt (68.0));
-  assert_number (job, catalogue, "bridging", "pins", 35.0);
+  found_number (job, catalogue, "bridging", "bend", atan (0.25) - atan (0.1));
+  found_number (job, catalogue, "bridging", "down", sqrt (68.0));
+  found_number (job, catalogue, "bridging", "pins", 35.0);
 }
 
 /* Runs of 40.25 m on 2:1 have one joint each, the roll being 34.3: a stagger of 1 m can be
@@ -169,10 +128,10 @@ test_joints (void)
 
   fixture_add_plane (job, "A", 2.0, 18.0, 20.0);
   sw_job_set_override (job, SW_PRACTICE_JOINT_STAGGER_M, 1.0, "");
-  g_assert_true (is_found (job, catalogue, "joints"));
-  g_assert_false (is_found (job, catalogue, "joints-in-line"));
+  g_assert_true (found_in (job, catalogue, "joints"));
+  g_assert_false (found_in (job, catalogue, "joints-in-line"));
   sw_job_set_override (job, SW_PRACTICE_JOINT_STAGGER_M, 30.0, "");
-  g_assert_true (is_found (job, catalogue, "joints-in-line"));
+  g_assert_true (found_in (job, catalogue, "joints-in-line"));
 }
 
 int

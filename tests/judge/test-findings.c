@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
 #include "../layout/fixture.h"
+#include "found.h"
 #include <math.h>
 #include <slopewright/judge/result.h>
 #include <string.h>
@@ -37,19 +38,6 @@ judge (const SwJob *job, const SwCatalogue *catalogue)
 
   g_assert_cmpint (result->status, ==, SW_OK);
   return result;
-}
-
-static const SwFinding *
-finding_of (const SwResult *result, const char *code)
-{
-  for (guint i = 0; i < result->findings->len; i++)
-    {
-      const SwFinding *finding = g_ptr_array_index (result->findings, i);
-
-      if (g_str_equal (finding->code, code))
-        return finding;
-    }
-  return NULL;
 }
 
 static double
@@ -139,12 +127,12 @@ test_wildlife (void)
 
   job->site[SW_SITE_WILDLIFE] = SW_ANSWER_YES;
   plastic = judge (job, catalogue);
-  g_assert_nonnull (finding_of (plastic, "wildlife"));
-  g_assert_nonnull (finding_of (plastic, "plastic-net"));
+  g_assert_nonnull (found_finding (plastic, "wildlife"));
+  g_assert_nonnull (found_finding (plastic, "plastic-net"));
   ((SwBlanket *) g_ptr_array_index (catalogue->blankets, 0))->net_plastic_usual = FALSE;
   natural = judge (job, catalogue);
-  g_assert_nonnull (finding_of (natural, "wildlife"));
-  g_assert_null (finding_of (natural, "plastic-net"));
+  g_assert_nonnull (found_finding (natural, "wildlife"));
+  g_assert_null (found_finding (natural, "plastic-net"));
 }
 
 /* Both sides of each limit of gradient: footing from 3:1, the class at 1.5:1, no practice
@@ -174,9 +162,9 @@ test_gradients (void)
       fixture_add_plane (job, "A", rows[i].hv, 5.0, 20.0);
       result = judge (job, catalogue);
       for (int k = 0; k < 3 && rows[i].there[k] != NULL; k++)
-        g_assert_nonnull (finding_of (result, rows[i].there[k]));
+        g_assert_nonnull (found_finding (result, rows[i].there[k]));
       for (int k = 0; k < 3 && rows[i].absent[k] != NULL; k++)
-        g_assert_null (finding_of (result, rows[i].absent[k]));
+        g_assert_null (found_finding (result, rows[i].absent[k]));
     }
 }
 
@@ -200,7 +188,7 @@ test_borderline (void)
       fixture_add_plane (job, "A", 1.55, 5.0, 20.0)->angle_error_rad =
           rows[i].error_degrees * G_PI / 180.0;
       result = judge (job, catalogue);
-      g_assert_true ((finding_of (result, "borderline") != NULL) == rows[i].there);
+      g_assert_true ((found_finding (result, "borderline") != NULL) == rows[i].there);
     }
 }
 
@@ -216,10 +204,10 @@ test_laying (void)
   sw_job_set_override (job, SW_PRACTICE_SLOT_EVERY_M, 10.0, "");
   result = judge (job, catalogue);
   /* 40.25 m: 9 runs of two pieces, 9 joints; slots at most 10 m apart: 4. */
-  g_assert_cmpfloat_with_epsilon (input_of (finding_of (result, "joints"), "joints"), 9.0,
-                                  1e-12);
-  g_assert_cmpfloat_with_epsilon (input_of (finding_of (result, "slots"), "slots"), 4.0,
-                                  1e-12);
+  g_assert_cmpfloat_with_epsilon (input_of (found_finding (result, "joints"), "joints"),
+                                  9.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (input_of (found_finding (result, "slots"), "slots"),
+                                  4.0, 1e-12);
 }
 
 /* Only a round face takes infill; the heap of test-infill.c has 19 runs of it. */
@@ -243,10 +231,10 @@ test_infill (void)
       face->fan = infill ? SW_FAN_INFILL : SW_FAN_FULL_RUNS;
       result = judge (job, catalogue);
       if (!infill)
-        g_assert_null (finding_of (result, "infill"));
+        g_assert_null (found_finding (result, "infill"));
       else
         g_assert_cmpfloat_with_epsilon (
-            input_of (finding_of (result, "infill"), "infill"), 19.0, 1e-12);
+            input_of (found_finding (result, "infill"), "infill"), 19.0, 1e-12);
     }
 }
 
@@ -278,7 +266,7 @@ test_bridging (void)
 
       fixture_add_face (job, "A", rows[i].section, 4, outline, 4)->bench = rows[i].bench;
       result = judge (job, catalogue);
-      g_assert_true ((finding_of (result, "bridging") != NULL) == rows[i].there);
+      g_assert_true ((found_finding (result, "bridging") != NULL) == rows[i].there);
     }
 }
 
@@ -296,16 +284,16 @@ test_pins (void)
   face_of (job)->loose = TRUE;
   loose = judge (job, catalogue);
   g_assert_cmpuint (loose->findings->len, ==, 1);
-  g_assert_cmpfloat_with_epsilon (input_of (finding_of (loose, "pin-trial"), "length"),
+  g_assert_cmpfloat_with_epsilon (input_of (found_finding (loose, "pin-trial"), "length"),
                                   0.30, 1e-12);
   face_of (job)->topsoil_m = 0.30;
   deep = judge (job, catalogue);
-  g_assert_cmpfloat_with_epsilon (input_of (finding_of (deep, "pin-short"), "need"),
+  g_assert_cmpfloat_with_epsilon (input_of (found_finding (deep, "pin-short"), "need"),
                                   0.375, 1e-12);
   face_of (job)->topsoil_m = 0.0;
   sw_text_set (&job->pin_id, "p150");
   chosen = judge (job, catalogue);
-  g_assert_nonnull (finding_of (chosen, "pin-short"));
+  g_assert_nonnull (found_finding (chosen, "pin-short"));
 }
 
 /* A short face takes more than a tenth over its net area; a wet mat is heavy even when
@@ -321,13 +309,13 @@ test_material (void)
   fixture_add_plane (job, "A", 4.0, 2.0, 20.0);
   job->blanket_mass_kg_per_m2 = 0.30;
   result = judge (job, catalogue);
-  finding = finding_of (result, "flat-allowance");
+  finding = found_finding (result, "flat-allowance");
   g_assert_nonnull (finding);
   /* 9 runs of 2.44 x (2 sqrt (17) + 1.35) over 20 x 2 sqrt (17). */
   g_assert_cmpfloat_with_epsilon (
       input_of (finding, "over"),
       9.0 * 2.44 * (2.0 * sqrt (17.0) + 1.35) / (40.0 * sqrt (17.0)) - 1.0, 1e-4);
-  finding = finding_of (result, "roll-heavy");
+  finding = found_finding (result, "roll-heavy");
   g_assert_cmpfloat_with_epsilon (input_of (finding, "mass"), 0.30 * 2.44 * 34.3, 1e-9);
 }
 

@@ -1,50 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
 #include "../layout/fixture.h"
+#include "found.h"
 #include <math.h>
 #include <slopewright/judge/result.h>
-
-static const SwFinding *
-finding_of (const SwResult *result, const char *code)
-{
-  for (guint i = 0; i < result->findings->len; i++)
-    {
-      const SwFinding *finding = g_ptr_array_index (result->findings, i);
-
-      if (g_str_equal (finding->code, code))
-        return finding;
-    }
-  return NULL;
-}
-
-static gboolean
-is_found (const SwJob *job, const SwCatalogue *catalogue, const char *code)
-{
-  g_autoptr (SwResult) result = sw_result_new (job, catalogue);
-
-  g_assert_cmpint (result->status, ==, SW_OK);
-  return finding_of (result, code) != NULL;
-}
-
-static void
-assert_number (const SwJob *job, const SwCatalogue *catalogue, const char *code,
-               const char *symbol, double want)
-{
-  g_autoptr (SwResult) result = sw_result_new (job, catalogue);
-  const SwFinding *finding = finding_of (result, code);
-
-  g_assert_nonnull (finding);
-  for (guint i = 0; i < finding->inputs->len; i++)
-    {
-      const SwInput *input = &g_array_index (finding->inputs, SwInput, i);
-
-      if (!g_str_equal (input->symbol, symbol))
-        continue;
-      g_assert_cmpfloat_with_epsilon (input->value, want, 1e-6);
-      return;
-    }
-  g_error ("%s has no input \"%s\"", code, symbol);
-}
 
 static SwJob *
 job_of (double hv, double rise_m)
@@ -63,14 +22,14 @@ test_fall_plan (void)
   g_autoptr (SwJob) job = job_of (2.0, 5.0);
   double *set_rad = &job->numbers.values[SW_NUMBER_FALL_PLAN_RAD];
 
-  g_assert_false (is_found (job, catalogue, "fall-plan"));
-  g_assert_true (is_found (job, catalogue, "fall-angle-missing"));
+  g_assert_false (found_in (job, catalogue, "fall-plan"));
+  g_assert_true (found_in (job, catalogue, "fall-angle-missing"));
   *set_rad = 26.6 * G_PI / 180.0;
-  g_assert_false (is_found (job, catalogue, "fall-plan"));
-  g_assert_false (is_found (job, catalogue, "fall-angle-missing"));
+  g_assert_false (found_in (job, catalogue, "fall-plan"));
+  g_assert_false (found_in (job, catalogue, "fall-angle-missing"));
   *set_rad = 26.5 * G_PI / 180.0;
-  g_assert_true (is_found (job, catalogue, "fall-plan"));
-  assert_number (job, catalogue, "fall-plan", "height", 5.0);
+  g_assert_true (found_in (job, catalogue, "fall-plan"));
+  found_number (job, catalogue, "fall-plan", "height", 5.0);
 }
 
 /* Cal/OSHA Title 8 s. 1670(a): steeper than 40 degrees and a fall of more than 7.5 ft =
@@ -92,7 +51,7 @@ test_named_fall (void)
     {
       g_autoptr (SwJob) job = job_of (rows[i].hv, rows[i].rise_m);
 
-      g_assert_true (is_found (job, catalogue, "fall-named") == rows[i].there);
+      g_assert_true (found_in (job, catalogue, "fall-named") == rows[i].there);
     }
 }
 
@@ -116,8 +75,8 @@ test_machines (void)
       g_autoptr (SwJob) job = job_of (rows[i].hv, 5.0);
 
       job->site[SW_SITE_MACHINES] = rows[i].answer;
-      g_assert_true (is_found (job, catalogue, "machines-unknown") == rows[i].asked);
-      g_assert_true (is_found (job, catalogue, "machines") == rows[i].there);
+      g_assert_true (found_in (job, catalogue, "machines-unknown") == rows[i].asked);
+      g_assert_true (found_in (job, catalogue, "machines") == rows[i].there);
     }
 }
 
@@ -129,10 +88,10 @@ test_deep_trench (void)
   g_autoptr (SwJob) job = job_of (4.0, 5.0);
 
   sw_job_set_override (job, SW_PRACTICE_TRENCH_DEPTH_M, 0.300, "");
-  g_assert_false (is_found (job, catalogue, "trench-deep"));
+  g_assert_false (found_in (job, catalogue, "trench-deep"));
   sw_job_set_override (job, SW_PRACTICE_TRENCH_DEPTH_M, 0.301, "");
-  g_assert_true (is_found (job, catalogue, "trench-deep"));
-  assert_number (job, catalogue, "trench-deep", "depth", 0.301);
+  g_assert_true (found_in (job, catalogue, "trench-deep"));
+  found_number (job, catalogue, "trench-deep", "depth", 0.301);
 }
 
 /* What a service is reached with: the key trench of 0.15 and pins of 0.15. */
@@ -143,8 +102,8 @@ test_depth_over_services (void)
   g_autoptr (SwJob) job = job_of (4.0, 5.0);
 
   job->site[SW_SITE_UTILITIES_MARKED] = SW_ANSWER_NO;
-  assert_number (job, catalogue, "utilities", "trench", 0.15);
-  assert_number (job, catalogue, "utilities", "pin", 0.15);
+  found_number (job, catalogue, "utilities", "trench", 0.15);
+  found_number (job, catalogue, "utilities", "pin", 0.15);
 }
 
 /* A dry roll of 0.25 x 2.44 x 34.3 = 20.92 kg; NIOSH starts from 23: 1.099 and 1.1. */
@@ -155,9 +114,9 @@ test_wet_roll (void)
   g_autoptr (SwJob) job = job_of (4.0, 5.0);
 
   job->numbers.values[SW_NUMBER_WET_RATIO] = 1.09;
-  g_assert_false (is_found (job, catalogue, "roll-heavy-wet"));
+  g_assert_false (found_in (job, catalogue, "roll-heavy-wet"));
   job->numbers.values[SW_NUMBER_WET_RATIO] = 1.10;
-  g_assert_true (is_found (job, catalogue, "roll-heavy-wet"));
+  g_assert_true (found_in (job, catalogue, "roll-heavy-wet"));
 }
 
 int

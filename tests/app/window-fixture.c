@@ -1,0 +1,28 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include "window-fixture.h"
+
+void
+window_fixture_set_up (WindowFixture *f)
+{
+  f->stock = sw_stock_new (NULL);
+  f->window = sw_window_new (NULL, f->stock);
+  f->stage = sw_window_stage (f->window);
+  f->document = sw_stage_document (f->stage);
+}
+
+void
+window_fixture_tear_down (WindowFixture *f)
+{
+  SwWindow *window = g_object_ref (f->window);
+  SwDocument *document = g_object_ref (f->document);
+  SwStage *stage = g_object_ref (f->stage);
+
+  gtk_window_destroy (GTK_WINDOW (window));
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
+  g_assert_finalize_object (window);
+  g_assert_finalize_object (stage);
+  g_assert_finalize_object (document);
+  sw_stock_free (f->stock);
+}

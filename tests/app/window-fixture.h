@@ -1,0 +1,18 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include "sw-window.h"
+
+/* A window of its own over the default job. */
+typedef struct
+{
+  SwStock *stock;
+  SwWindow *window;
+  SwStage *stage;
+  SwDocument *document;
+} WindowFixture;
+
+void window_fixture_set_up (WindowFixture *fixture);
+
+/* Closes the window and holds that nothing keeps it, its stage or its document. */
+void window_fixture_tear_down (WindowFixture *fixture);
