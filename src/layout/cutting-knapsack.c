@@ -12,9 +12,9 @@ sw_knapsack_new (const SwPieceKind *kinds, guint n_kinds)
   sack->kinds = kinds;
   sack->n_kinds = n_kinds;
   sack->price = g_new0 (gint64, n_kinds);
-  sack->best = g_new0 (int, n_kinds);
+  sack->best = g_new0 (int, MAX (n_kinds, 1));
   sack->order = g_new (guint, n_kinds);
-  sack->row = g_new (int, n_kinds);
+  sack->row = g_new (int, MAX (n_kinds, 1));
   return sack;
 }
 
@@ -79,6 +79,7 @@ sw_knapsack_fill (SwKnapsack *sack, gint64 capacity)
   g_qsort_with_data (sack->order, (int) sack->n_kinds, sizeof (guint), compare_rate,
                      sack);
   memset (sack->row, 0, sack->n_kinds * sizeof (int));
+  memset (sack->best, 0, sack->n_kinds * sizeof (int));
   sack->best_price = 0;
   sack->steps = KNAPSACK_STEPS;
   grow (sack, 0, capacity, 0);
