@@ -241,9 +241,26 @@ sw_choice_roll_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint
 char **
 sw_choice_surplus_names (SwStage *stage, gsize which)
 {
-  static const char *const ids[] = { "surplus.spread", "surplus.trim" };
+  static const char *const ids[] = { "surplus.spread", "surplus.trim", "surplus.narrow" };
 
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
+}
+
+int
+sw_choice_surplus_get (SwStage *stage, gsize which)
+{
+  return (int) sw_stage_job (stage)->surplus;
+}
+
+void
+sw_choice_surplus_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
+{
+  job->surplus = (SwSurplus) index;
+  if (job->surplus != SW_SURPLUS_NARROW || job->narrow_width_m > 0.0)
+    return;
+  /* Something to lay with until the fields below say which roll there is. */
+  job->narrow_width_m = job->roll_width_m / 2.0;
+  job->narrow_length_m = job->roll_length_m;
 }
 
 /* The soil decides, or one pin for all. */

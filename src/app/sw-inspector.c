@@ -8,6 +8,7 @@
 #include "sw-list-bar.h"
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
+#include "sw-roll-list.h"
 #include "sw-soil-row.h"
 #include "sw-species-list.h"
 
@@ -44,6 +45,7 @@ sw_inspector_set_stage (SwInspector *self, SwStage *stage)
       gtk_box_append (self->face, sw_point_table_new (stage, kind));
     }
   gtk_box_append (self->blanket, sw_form_new (stage, sw_blanket_fields));
+  gtk_box_append (self->blanket, sw_roll_list_new (stage));
   gtk_box_append (self->blanket, sw_form_new (stage, sw_product_fields));
   gtk_box_append (self->practice, sw_practice_page_new (stage));
   gtk_box_append (self->site, sw_form_new (stage, sw_site_fields));

@@ -98,6 +98,7 @@ sw_job_new_empty (void)
     *job_text (job, i) = g_strdup ("");
   g_clear_pointer (&job->unknown_json, g_free);
   sw_work_plan_reset (&job->plan);
+  job->stock = g_array_new (FALSE, TRUE, sizeof (SwStockLine));
   job->faces = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_face_free);
   return job;
 }
@@ -145,6 +146,7 @@ sw_job_unref (SwJob *job)
     g_free (job->overrides[i].why);
   g_free (job->overrides);
   sw_seed_mix_clear (&job->seed);
+  g_array_unref (job->stock);
   g_ptr_array_unref (job->faces);
   g_free (job);
 }
@@ -167,6 +169,7 @@ sw_job_copy (const SwJob *job)
   for (guint i = 0; i < job->n_overrides; i++)
     copy->overrides[i].why = g_strdup (job->overrides[i].why);
   sw_seed_mix_own_species (&copy->seed);
+  copy->stock = g_array_copy (job->stock);
   copy->faces = g_ptr_array_copy (job->faces, copy_face, NULL);
   g_ptr_array_set_free_func (copy->faces, (GDestroyNotify) sw_face_free);
   return copy;
@@ -200,6 +203,23 @@ same_product (const SwProduct *a, const SwProduct *b)
 }
 
 static gboolean
+same_stock (const GArray *a, const GArray *b)
+{
+  if (a->len != b->len)
+    return FALSE;
+  for (guint i = 0; i < a->len; i++)
+    {
+      const SwStockLine *x = &g_array_index (a, SwStockLine, i),
+                        *y = &g_array_index (b, SwStockLine, i);
+
+      if (x->source != y->source || !same_number (x->length_m, y->length_m)
+          || x->count != y->count)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static gboolean
 same_materials (const SwJob *a, const SwJob *b)
 {
   return same_number (a->roll_width_m, b->roll_width_m)
@@ -207,9 +227,11 @@ same_materials (const SwJob *a, const SwJob *b)
          && same_number (a->roll_core_m, b->roll_core_m)
          && same_number (a->blanket_mass_kg_per_m2, b->blanket_mass_kg_per_m2)
          && same_number (a->blanket_thickness_m, b->blanket_thickness_m)
-         && same_product (&a->product, &b->product) && a->surplus == b->surplus
-         && a->joints == b->joints && a->zone_rule == b->zone_rule
-         && sw_seed_mix_equal (&a->seed, &b->seed)
+         && same_product (&a->product, &b->product) && same_stock (a->stock, b->stock)
+         && same_number (a->narrow_width_m, b->narrow_width_m)
+         && same_number (a->narrow_length_m, b->narrow_length_m)
+         && a->surplus == b->surplus && a->joints == b->joints
+         && a->zone_rule == b->zone_rule && sw_seed_mix_equal (&a->seed, &b->seed)
          && sw_work_plan_same_numbers (&a->plan, &b->plan);
 }
 

@@ -266,7 +266,7 @@ look_fire (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 {
   check->looked = "check.F19.looked";
   sw_check_number (check, "rolls", tally->rolls_order, SW_UNIT_COUNT);
-  sw_check_number (check, "mass", tally->rolls_order * tally->roll_mass_kg, SW_UNIT_KG);
+  sw_check_number (check, "mass", tally->order_mass_kg, SW_UNIT_KG);
 }
 
 const SwCheckLook sw_check_looks[SW_CHECK_COUNT] = {

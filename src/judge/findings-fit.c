@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "findings-private.h"
 #include "laying-facts.h"
+#include <math.h>
 #include <slopewright/base/count.h>
 
 static void
@@ -15,6 +16,39 @@ judge_life (GPtrArray *findings, const SwLayout *layout)
   finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "life-short", "F11", -1, -1);
   sw_finding_number (finding, "needed", months, SW_UNIT_MONTH);
   sw_finding_number (finding, "life", life, SW_UNIT_MONTH);
+}
+
+static double
+shortest_piece_m (const SwLayout *layout)
+{
+  double shortest_m = INFINITY;
+
+  for (guint i = 0; i < layout->n_pieces; i++)
+    shortest_m = fmin (shortest_m, layout->pieces[i].length_m);
+  return shortest_m;
+}
+
+/* Good for patches at most: better known before it is carried to the site. */
+static void
+judge_stock (GPtrArray *findings, const SwLayout *layout)
+{
+  double shortest_m = shortest_piece_m (layout);
+  guint useless = 0;
+  SwFinding *finding;
+
+  for (guint i = 0; i < layout->job->stock->len; i++)
+    {
+      const SwStockLine *line = &g_array_index (layout->job->stock, SwStockLine, i);
+
+      if (line->source == SW_STOCK_ON_HAND
+          && sw_ticks (line->length_m) < sw_ticks (shortest_m))
+        useless += line->count;
+    }
+  if (useless == 0)
+    return;
+  finding = sw_finding_add (findings, SW_SEVERITY_NOTE, "stock-short", "", -1, -1);
+  sw_finding_number (finding, "count", useless, SW_UNIT_COUNT);
+  sw_finding_number (finding, "shortest", shortest_m, SW_UNIT_M);
 }
 
 static void
@@ -75,8 +109,7 @@ judge_fire (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
     return;
   finding = sw_finding_add (findings, SW_SEVERITY_CAUTION, "fire", "F19", -1, -1);
   sw_finding_number (finding, "rolls", tally->rolls_order, SW_UNIT_COUNT);
-  sw_finding_number (finding, "mass", tally->rolls_order * tally->roll_mass_kg,
-                     SW_UNIT_KG);
+  sw_finding_number (finding, "mass", tally->order_mass_kg, SW_UNIT_KG);
 }
 
 /* Practice values keep trenches shallow; where they stand is left to the job. */
@@ -123,6 +156,7 @@ sw_judge_fit (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
 {
   judge_life (findings, layout);
   judge_season (findings, layout);
+  judge_stock (findings, layout);
   judge_mowing (findings, layout);
   judge_set_back (findings, layout);
   judge_crown (findings, tally);

@@ -35,10 +35,10 @@ compare_rate (gconstpointer a, gconstpointer b, gpointer data)
 {
   const SwKnapsack *sack = data;
   guint x = *(const guint *) a, y = *(const guint *) b;
-  double rate_x = (double) sack->price[x] / (double) sack->kinds[x].length;
-  double rate_y = (double) sack->price[y] / (double) sack->kinds[y].length;
+  gint64 rate_x = sack->price[x] * sack->kinds[y].length;
+  gint64 rate_y = sack->price[y] * sack->kinds[x].length;
 
-  if (rate_x > rate_y || rate_x < rate_y)
+  if (rate_x != rate_y)
     return rate_x > rate_y ? -1 : 1;
   return x < y ? -1 : 1;
 }
@@ -56,9 +56,8 @@ grow (SwKnapsack *sack, guint at, gint64 room, gint64 price)
   if (at == sack->n_kinds || --sack->steps < 0)
     return;
   kind = sack->order[at];
-  /* Room times the best rate left, rounded up, is the most that can be added. */
-  if (price + (room * sack->price[kind]) / sack->kinds[kind].length + 1
-      <= sack->best_price)
+  /* Room times the best rate left is the most that can be added. */
+  if (price + (room * sack->price[kind]) / sack->kinds[kind].length <= sack->best_price)
     return;
   for (int n =
            (int) MIN ((gint64) sack->kinds[kind].count, room / sack->kinds[kind].length);
@@ -83,5 +82,6 @@ sw_knapsack_fill (SwKnapsack *sack, gint64 capacity)
   sack->best_price = 0;
   sack->steps = KNAPSACK_STEPS;
   grow (sack, 0, capacity, 0);
+  sack->spent += KNAPSACK_STEPS - MAX (sack->steps, 0);
   return sack->steps >= 0;
 }

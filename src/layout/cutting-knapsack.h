@@ -11,6 +11,7 @@ typedef struct
   gint64 *price; /* per kind, >= 0, whole numbers so that a maximum is exact */
   int *best;     /* per kind: the dearest filling found */
   gint64 best_price;
+  gint64 spent; /* steps of all searches so far */
   guint *order; /* private */
   int *row, steps;
 } SwKnapsack;

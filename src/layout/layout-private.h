@@ -45,6 +45,13 @@ sw_laying_ground (const SwLaying *laying)
   return laying->ground != NULL ? laying->ground : laying->out->ground;
 }
 
+/** Whether the strip, counted from the leeward end, is laid in the narrow roll. */
+static inline gboolean
+sw_is_narrow (const SwTier *tier, int strip)
+{
+  return tier->narrow_last && strip == tier->strips - 1;
+}
+
 /** Regions of the obstacles; SW_E_OBSTACLE for one that is no simple outline. */
 SwStatus sw_lay_obstacles (SwLaying *laying);
 
@@ -92,13 +99,14 @@ double sw_slot_down_m (const SwGround *ground, const SwTier *tier, double along_
 
 /**
  * sw_cut_pieces:
+ * @roll_m: length of the job's roll to cut out of; the narrow roll has its own
  * @save: whether a run may begin with what is left of the roll before it
  * @pieces: (element-type SwPiece): cleared and filled, grouped by face and run;
- *   roll counts the rolls opened one after the other
+ *   roll counts the rolls opened one after the other, of each width by itself
  *
  * Fills first_piece and n_pieces of the runs for its own use only.
  */
-SwStatus sw_cut_pieces (SwLayout *layout, gboolean save, GArray *pieces);
+SwStatus sw_cut_pieces (SwLayout *layout, double roll_m, gboolean save, GArray *pieces);
 
 /** Choose among the ways of cutting, plan the rolls, fill pieces, rolls and off-cuts. */
 SwStatus sw_lay_pieces (SwLayout *layout);

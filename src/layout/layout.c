@@ -145,12 +145,29 @@ check_practice (const SwPractice *practice)
   return SW_OK;
 }
 
-static SwStatus
-check_roll (const SwJob *job)
+static gboolean
+is_roll (double width_m, double length_m)
 {
-  if (!isfinite (job->roll_width_m) || !isfinite (job->roll_length_m)
-      || job->roll_width_m < 0.1 || job->roll_length_m < 1.0)
+  return isfinite (width_m) && isfinite (length_m) && width_m >= 0.1 && length_m >= 1.0;
+}
+
+static SwStatus
+check_rolls (const SwJob *job)
+{
+  if (!is_roll (job->roll_width_m, job->roll_length_m))
     return SW_E_ROLL;
+  if (job->surplus == SW_SURPLUS_NARROW
+      && (!is_roll (job->narrow_width_m, job->narrow_length_m)
+          || job->narrow_width_m >= job->roll_width_m))
+    return SW_E_ROLL;
+  for (guint i = 0; i < job->stock->len; i++)
+    {
+      const SwStockLine *line = &g_array_index (job->stock, SwStockLine, i);
+
+      if (!(line->length_m > 0.0) || !isfinite (line->length_m)
+          || (line->source == SW_STOCK_ON_HAND && line->count == 0))
+        return SW_E_ROLL;
+    }
   return SW_OK;
 }
 
@@ -187,7 +204,7 @@ lay (SwLayout *layout, int *bad_face)
   if (status == SW_OK)
     status = check_practice (layout->practice);
   if (status == SW_OK)
-    status = check_roll (layout->job);
+    status = check_rolls (layout->job);
   if (status == SW_OK)
     status = lay_faces (layout, layings, bad_face);
   if (status == SW_OK)
@@ -244,7 +261,7 @@ sw_layout_free (SwLayout *layout)
     clear_face (&layout->faces[i]);
   g_free (layout->faces);
   g_free (layout->pieces);
-  g_free (layout->offcuts_m);
+  g_free (layout->cut_rolls);
   sw_practice_free (layout->practice);
   sw_blanket_free (layout->blanket);
   sw_job_unref (layout->job);

@@ -3,16 +3,28 @@
 #include <math.h>
 #include <slopewright/base/count.h>
 
+/* Rolls of one width. */
+typedef struct
+{
+  double roll_m;
+  double left_m; /* of the roll in use */
+  int roll;      /* its number, 1.. */
+} Feed;
+
 /* Runs are cut one after the other, so that each knows the joints of its neighbour. */
 typedef struct
 {
   SwLayout *layout;
   GArray *pieces; /* (element-type SwPiece) */
-  double roll_m;
-  gboolean save; /* begin a run with what is left of the roll before, where allowed */
-  double left_m; /* of the roll in use */
-  int roll;      /* its number, 1.. */
+  gboolean save;  /* begin a run with what is left of the roll before, where allowed */
+  Feed wide, narrow;
 } Cutter;
+
+static Feed *
+feed_of (Cutter *cutter, const SwRun *run)
+{
+  return run->narrow ? &cutter->narrow : &cutter->wide;
+}
 
 static void
 add_piece (Cutter *cutter, guint face_index, guint run_index, guint order, double from_m,
@@ -21,20 +33,21 @@ add_piece (Cutter *cutter, guint face_index, guint run_index, guint order, doubl
   const SwFaceLayout *face = &cutter->layout->faces[face_index];
   const SwRun *run = &face->runs[run_index];
   SwPiece piece = { .run = run_index, .face = face_index, .order = order };
+  Feed *feed = feed_of (cutter, run);
 
   piece.length_m = (double) sw_ticks (to_m - from_m) / SW_TICKS_PER_M;
   piece.down_from_m = sw_blanket_to_down_m (face, cutter->layout->practice, run, from_m);
   piece.down_to_m = sw_blanket_to_down_m (face, cutter->layout->practice, run, to_m);
-  piece.roll = cutter->roll;
-  cutter->left_m -= piece.length_m;
+  piece.roll = feed->roll;
+  feed->left_m -= piece.length_m;
   g_array_append_val (cutter->pieces, piece);
 }
 
 static void
-open_roll (Cutter *cutter)
+open_roll (Feed *feed)
 {
-  cutter->left_m = cutter->roll_m;
-  cutter->roll++;
+  feed->left_m = feed->roll_m;
+  feed->roll++;
 }
 
 static gboolean
@@ -57,12 +70,13 @@ piece_end_m (const SwJointing *jointing, double from_m, double room_m)
 static double
 next_end_m (Cutter *cutter, const SwJointing *jointing, double from_m)
 {
-  double to_m = piece_end_m (jointing, from_m, cutter->left_m);
+  Feed *feed = feed_of (cutter, jointing->run);
+  double to_m = piece_end_m (jointing, from_m, feed->left_m);
 
   if (to_m >= jointing->whole_m || (to_m >= 0.0 && cutter->save))
     return to_m;
-  open_roll (cutter);
-  return piece_end_m (jointing, from_m, cutter->roll_m);
+  open_roll (feed);
+  return piece_end_m (jointing, from_m, feed->roll_m);
 }
 
 static SwStatus
@@ -107,9 +121,11 @@ cut_run (Cutter *cutter, guint face_index, guint run_index)
 }
 
 SwStatus
-sw_cut_pieces (SwLayout *layout, gboolean save, GArray *pieces)
+sw_cut_pieces (SwLayout *layout, double roll_m, gboolean save, GArray *pieces)
 {
-  Cutter cutter = { layout, pieces, layout->job->roll_length_m, save, 0.0, 0 };
+  Cutter cutter = {
+    layout, pieces, save, { roll_m, 0.0, 0 }, { layout->job->narrow_length_m, 0.0, 0 }
+  };
 
   g_array_set_size (pieces, 0);
   for (guint f = 0; f < layout->n_faces; f++)

@@ -1,23 +1,26 @@
 /* SPDX-License-Identifier: MIT */
-#include "layout-private.h"
+#include "roll-plan.h"
 #include <math.h>
 #include <slopewright/base/count.h>
-#include <slopewright/layout/cutting.h>
 
-/* Whole runs out of fresh rolls; a fresh roll for each piece of runs longer than a roll. */
+/* Whole runs of one width out of fresh rolls; a fresh roll for each piece of runs longer
+ * than a roll. */
 static int
-count_naive_tier (const SwLayout *layout, const SwFaceLayout *face, const SwTier *tier)
+count_naive_tier (const SwFaceLayout *face, const SwTier *tier, gboolean narrow,
+                  double roll_m)
 {
   double longest_m = 0.0;
-  int pieces = 0, each;
+  int runs = 0, pieces = 0, each;
 
   for (guint r = tier->first_run; r < tier->first_run + tier->n_runs; r++)
-    {
-      longest_m = fmax (longest_m, face->runs[r].cut_m);
-      pieces += (int) face->runs[r].n_pieces;
-    }
-  each = tier->n_runs > 0 ? sw_count_whole (layout->job->roll_length_m, longest_m) : 0;
-  return each > 0 ? ((int) tier->n_runs + each - 1) / each : pieces;
+    if (face->runs[r].narrow == narrow)
+      {
+        longest_m = fmax (longest_m, face->runs[r].cut_m);
+        pieces += (int) face->runs[r].n_pieces;
+        runs++;
+      }
+  each = runs > 0 ? sw_count_whole (roll_m, longest_m) : 0;
+  return each > 0 ? (runs + each - 1) / each : pieces;
 }
 
 /* What a tape and a flat rule would order, face by face and tier by tier. */
@@ -28,72 +31,124 @@ count_naive (const SwLayout *layout)
 
   for (guint f = 0; f < layout->n_faces; f++)
     for (guint t = 0; t < layout->faces[f].n_tiers; t++)
-      rolls += count_naive_tier (layout, &layout->faces[f], &layout->faces[f].tiers[t]);
+      {
+        const SwFaceLayout *face = &layout->faces[f];
+
+        rolls +=
+            count_naive_tier (face, &face->tiers[t], FALSE, layout->job->roll_length_m);
+        rolls +=
+            count_naive_tier (face, &face->tiers[t], TRUE, layout->job->narrow_length_m);
+      }
   return rolls;
-}
-
-static SwCutting *
-plan (const SwLayout *layout, const GArray *pieces)
-{
-  g_autofree gint64 *ticks = g_new (gint64, pieces->len);
-
-  for (guint i = 0; i < pieces->len; i++)
-    ticks[i] = sw_ticks (g_array_index (pieces, SwPiece, i).length_m);
-  return sw_cutting_new (ticks, pieces->len, sw_ticks (layout->job->roll_length_m));
 }
 
 /* A set of pieces and the rolls they come from. */
 typedef struct
 {
-  GArray *pieces; /* each with its roll */
-  int rolls;
+  GArray *pieces; /* each with its roll: 1.. over both widths, the narrow ones last */
+  SwRollPlan *plans[2]; /* of the job's width, of the narrow one */
 } Option;
 
-/* The better of the cutting plan and the rolls as the pieces were cut one after the other. */
-static SwStatus
-work_out (SwLayout *layout, gboolean save, Option *option)
+static double
+width_m (const SwLayout *layout, int narrow)
 {
-  SwStatus status = sw_cut_pieces (layout, save, option->pieces);
-  g_autoptr (SwCutting) cutting = NULL;
+  return narrow ? layout->job->narrow_width_m : layout->job->roll_width_m;
+}
 
-  if (status != SW_OK)
-    return status;
-  option->rolls = g_array_index (option->pieces, SwPiece, option->pieces->len - 1).roll;
-  cutting = plan (layout, option->pieces);
-  if (cutting == NULL)
-    return SW_E_ROLL;
-  if (cutting->rolls < option->rolls)
+/* Ticks of width times ticks of length: what is ordered, exact. */
+static gint64
+ordered_area (const SwLayout *layout, const Option *option)
+{
+  return sw_ticks (width_m (layout, 0)) * option->plans[0]->ordered
+         + sw_ticks (width_m (layout, 1)) * option->plans[1]->ordered;
+}
+
+static gint64
+bound_area (const SwLayout *layout, const Option *option)
+{
+  return sw_ticks (width_m (layout, 0)) * option->plans[0]->bound
+         + sw_ticks (width_m (layout, 1)) * option->plans[1]->bound;
+}
+
+static void
+option_free (gpointer data)
+{
+  Option *option = data;
+
+  if (option == NULL)
+    return;
+  g_array_unref (option->pieces);
+  sw_roll_plan_free (option->plans[0]);
+  sw_roll_plan_free (option->plans[1]);
+  g_free (option);
+}
+
+static void
+number_on (SwLayout *layout, Option *option)
+{
+  for (guint i = 0; i < option->pieces->len; i++)
     {
-      option->rolls = cutting->rolls;
-      for (guint i = 0; i < option->pieces->len; i++)
-        g_array_index (option->pieces, SwPiece, i).roll = cutting->roll_of[i];
+      SwPiece *piece = &g_array_index (option->pieces, SwPiece, i);
+
+      if (layout->faces[piece->face].runs[piece->run].narrow)
+        piece->roll += option->plans[0]->rolls;
     }
-  layout->rolls_bound = cutting->bound;
-  return SW_OK;
+}
+
+/* Pieces out of rolls of @roll_m and the plan for them; NULL if it cannot be cut so. */
+static Option *
+work_out (SwLayout *layout, double roll_m, gboolean save, SwStatus *status)
+{
+  Option *option = g_new0 (Option, 1);
+
+  option->pieces = g_array_new (FALSE, TRUE, sizeof (SwPiece));
+  *status = sw_cut_pieces (layout, roll_m, save, option->pieces);
+  for (int narrow = 0; narrow < 2 && *status == SW_OK; narrow++)
+    {
+      option->plans[narrow] = sw_roll_plan_new (layout, option->pieces, narrow);
+      if (option->plans[narrow] == NULL)
+        *status = SW_E_ROLL;
+    }
+  if (*status == SW_OK)
+    number_on (layout, option);
+  else
+    g_clear_pointer (&option, option_free);
+  return option;
 }
 
 /* Rolls get their numbers in the order in which the crew opens them. */
 static void
-number_rolls (SwLayout *layout)
+number_rolls (SwLayout *layout, const Option *option)
 {
   g_autofree int *number_of = g_new0 (int, layout->rolls + 1);
   g_autofree gint64 *used = g_new0 (gint64, layout->rolls + 1);
-  gint64 capacity = sw_ticks (layout->job->roll_length_m);
-  int next = 1;
+  int next = 1, wide = option->plans[0]->rolls;
 
+  layout->cut_rolls = g_new0 (SwCutRoll, layout->rolls);
   for (guint i = 0; i < layout->n_pieces; i++)
     {
       SwPiece *piece = &layout->pieces[i];
+      int planned = piece->roll;
 
-      if (number_of[piece->roll] == 0)
-        number_of[piece->roll] = next++;
-      piece->roll = number_of[piece->roll];
+      if (number_of[planned] == 0)
+        {
+          layout->cut_rolls[next - 1] =
+              planned <= wide ? option->plans[0]->cut_rolls[planned - 1]
+                              : option->plans[1]->cut_rolls[planned - wide - 1];
+          number_of[planned] = next++;
+        }
+      piece->roll = number_of[planned];
       piece->from_m = (double) used[piece->roll] / SW_TICKS_PER_M;
       used[piece->roll] += sw_ticks (piece->length_m);
     }
-  layout->offcuts_m = g_new (double, layout->rolls);
-  for (int i = 0; i < layout->rolls; i++)
-    layout->offcuts_m[i] = (double) (capacity - used[i + 1]) / SW_TICKS_PER_M;
+  for (int r = 0; r < layout->rolls; r++)
+    {
+      SwCutRoll *roll = &layout->cut_rolls[r];
+
+      roll->offcut_m =
+          (double) (sw_ticks (roll->length_m) - used[r + 1]) / SW_TICKS_PER_M;
+      layout->rolls_ordered += !roll->on_hand;
+    }
 }
 
 /* Runs point at their pieces and carry their end laps. */
@@ -124,52 +179,143 @@ settle_runs (SwLayout *layout)
 /* Where runs are joined, other joints might have saved a roll: only their length bounds all
  * plans. */
 static void
-bound_by_length (SwLayout *layout, guint n_pieces)
+bound_by_length (const SwLayout *layout, Option *option, gboolean joined)
 {
-  double length_m = 0.0;
+  for (int narrow = 0; narrow < 2 && joined; narrow++)
+    {
+      SwRollPlan *plan = option->plans[narrow];
+      double length_m = 0.0;
+      gint64 least;
+
+      for (guint f = 0; f < layout->n_faces; f++)
+        for (guint r = 0; r < layout->faces[f].n_runs; r++)
+          if (layout->faces[f].runs[r].narrow == narrow)
+            length_m += layout->faces[f].runs[r].cut_m;
+      least = sw_roll_least_order (layout, sw_ticks (length_m), narrow);
+      if (least >= plan->bound)
+        continue;
+      plan->bound = least;
+      plan->rolls_bound = sw_roll_least_count (layout, least, narrow);
+    }
+}
+
+/* Lengths that runs can be cut out of without end: the job's own and others to order. */
+static GArray *
+lengths_to_cut (const SwJob *job)
+{
+  GArray *lengths = g_array_new (FALSE, FALSE, sizeof (double));
+
+  g_array_append_val (lengths, job->roll_length_m);
+  for (guint i = 0; i < job->stock->len; i++)
+    {
+      const SwStockLine *line = &g_array_index (job->stock, SwStockLine, i);
+
+      if (line->source == SW_STOCK_ORDER && line->count == 0)
+        g_array_append_val (lengths, line->length_m);
+    }
+  return lengths;
+}
+
+/* Least area ordered; then fewest joints. Takes both. */
+static Option *
+better (const SwLayout *layout, Option *a, Option *b)
+{
+  gint64 area_a, area_b;
+  gboolean first;
+
+  if (a == NULL || b == NULL)
+    return a != NULL ? a : b;
+  area_a = ordered_area (layout, a);
+  area_b = ordered_area (layout, b);
+  first = area_a != area_b ? area_a < area_b : a->pieces->len <= b->pieces->len;
+  option_free (first ? b : a);
+  return first ? a : b;
+}
+
+/* @joined: whether joints were free to be made elsewhere. */
+static Option *
+choose (SwLayout *layout, gboolean *joined, SwStatus *status)
+{
+  g_autoptr (GArray) lengths = lengths_to_cut (layout->job);
+  gboolean save = layout->job->joints == SW_JOINTS_SAVE_ROLLS;
+  Option *chosen = NULL;
   guint runs = 0;
 
+  /* Joints anywhere may yet be better than those that were tried. */
+  *joined = save;
   for (guint f = 0; f < layout->n_faces; f++)
-    for (guint r = 0; r < layout->faces[f].n_runs; r++, runs++)
-      length_m += layout->faces[f].runs[r].cut_m;
-  if (n_pieces > runs)
-    layout->rolls_bound =
-        MIN (layout->rolls_bound, sw_count_up (length_m, layout->job->roll_length_m));
+    runs += layout->faces[f].n_runs;
+  for (guint i = 0; i < lengths->len; i++)
+    for (int saving = 0; saving <= save; saving++)
+      {
+        SwStatus own;
+        Option *option =
+            work_out (layout, g_array_index (lengths, double, i), saving, &own);
+
+        /* The first is the one whose trouble the user can mend. */
+        if (i == 0 && !saving)
+          *status = own;
+        if (i == 0 && !saving && own == SW_OK)
+          layout->rolls_naive = count_naive (layout);
+        chosen = better (layout, chosen, option);
+        if (option != NULL && option == chosen && option->pieces->len > runs)
+          *joined = TRUE;
+        /* No run is longer than this roll: another length cuts them no other way. */
+        if (!save && chosen != NULL && chosen->pieces->len == runs)
+          return chosen;
+      }
+  return chosen;
+}
+
+static void
+take_option (SwLayout *layout, Option *option)
+{
+  layout->rolls = option->plans[0]->rolls + option->plans[1]->rolls;
+  layout->rolls_bound = option->plans[0]->rolls_bound + option->plans[1]->rolls_bound;
+  for (int narrow = 0; narrow < 2; narrow++)
+    {
+      double m2_per_tick = width_m (layout, narrow) / SW_TICKS_PER_M;
+
+      layout->ordered_m2 += (double) option->plans[narrow]->ordered * m2_per_tick;
+      layout->bound_m2 += (double) option->plans[narrow]->bound * m2_per_tick;
+    }
+  layout->least = ordered_area (layout, option) <= bound_area (layout, option);
+  layout->n_pieces = option->pieces->len;
+  layout->pieces = (SwPiece *) g_array_free (g_steal_pointer (&option->pieces), FALSE);
+  option->pieces = g_array_new (FALSE, FALSE, sizeof (SwPiece));
+  settle_runs (layout);
+  number_rolls (layout, option);
 }
 
 SwStatus
 sw_lay_pieces (SwLayout *layout)
 {
-  Option whole = { g_array_new (FALSE, TRUE, sizeof (SwPiece)), 0 };
-  Option joined = { g_array_new (FALSE, TRUE, sizeof (SwPiece)), 0 };
-  SwStatus status = work_out (layout, FALSE, &whole);
-  int bound = layout->rolls_bound;
-  Option *chosen = &whole;
+  SwStatus status = SW_OK;
+  gboolean joined = FALSE;
+  Option *chosen = choose (layout, &joined, &status);
 
-  if (status == SW_OK)
-    layout->rolls_naive = count_naive (layout);
-  if (status == SW_OK && layout->job->joints == SW_JOINTS_SAVE_ROLLS
-      && work_out (layout, TRUE, &joined) == SW_OK && joined.rolls < whole.rolls)
-    chosen = &joined;
-  else
-    layout->rolls_bound = bound;
-  if (status == SW_OK)
-    {
-      bound_by_length (layout, chosen->pieces->len);
-      layout->rolls = chosen->rolls;
-      layout->n_pieces = chosen->pieces->len;
-      layout->pieces =
-          (SwPiece *) g_array_free (g_steal_pointer (&chosen->pieces), FALSE);
-      settle_runs (layout);
-      number_rolls (layout);
-    }
-  g_clear_pointer (&whole.pieces, g_array_unref);
-  g_clear_pointer (&joined.pieces, g_array_unref);
-  return status;
+  if (chosen == NULL)
+    return status;
+  bound_by_length (layout, chosen, joined);
+  take_option (layout, chosen);
+  option_free (chosen);
+  return SW_OK;
 }
 
 const SwPiece *
 sw_layout_run_pieces (const SwLayout *layout, const SwRun *run)
 {
   return &layout->pieces[run->first_piece];
+}
+
+gboolean
+sw_layout_mixes_rolls (const SwLayout *layout)
+{
+  return layout->job->stock->len > 0 || layout->job->surplus == SW_SURPLUS_NARROW;
+}
+
+double
+sw_run_roll_width_m (const SwLayout *layout, const SwRun *run)
+{
+  return run->narrow ? layout->job->narrow_width_m : layout->job->roll_width_m;
 }

@@ -339,7 +339,8 @@ lay_strips (SwLaying *laying, guint tier_index, int number)
                     .infill = !isnan (sw_infill_end_m (laying, tier_index, i)),
                     .along_from_m = along.from_m,
                     .along_to_m = along.to_m,
-                    .width_m = (along.to_m - along.from_m) * tier->stretch };
+                    .width_m = (along.to_m - along.from_m) * tier->stretch,
+                    .narrow = sw_is_narrow (tier, i) };
 
       find_stretches (strip, sw_before_obstacles (laying, tier_index), stretches);
       for (guint s = 0; s < stretches->len; s++)

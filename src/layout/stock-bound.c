@@ -11,7 +11,7 @@ typedef struct
   const SwStockTask *task;
   gint64 shortest; /* kinds shorter than this are left out */
   gint64 need;
-  gint64 best, best_held;
+  gint64 best;
   int budget;
 } Sums;
 
@@ -44,11 +44,7 @@ add_kinds (Sums *sums, guint kind, gint64 length, gint64 held)
 
   if (held >= sums->need)
     {
-      if (length < sums->best)
-        {
-          sums->best = length;
-          sums->best_held = held;
-        }
+      sums->best = MIN (sums->best, length);
       return;
     }
   if (kind == task->n_kinds || length >= sums->best || --sums->budget < 0)
@@ -63,15 +59,13 @@ add_kinds (Sums *sums, guint kind, gint64 length, gint64 held)
                held + n * task->most[kind]);
 }
 
-/* Least length of whole rolls, each at least @shortest long, that holds @need; and how
- * much more it would hold. */
+/* Least length of whole rolls, each at least @shortest long, that holds @need. */
 static gint64
-whole_rolls (const SwStockTask *task, gint64 shortest, gint64 need, gint64 *held)
+whole_rolls (const SwStockTask *task, gint64 shortest, gint64 need)
 {
-  Sums sums = { task, shortest, need, G_MAXINT64, need, MOST_SUMS };
+  Sums sums = { task, shortest, need, G_MAXINT64, MOST_SUMS };
 
   add_kinds (&sums, 0, 0, 0);
-  *held = sums.best_held;
   return sums.budget < 0 || sums.best == G_MAXINT64 ? need : sums.best;
 }
 
@@ -86,19 +80,33 @@ held_on_hand (const SwStockTask *task, gint64 shortest)
   return held;
 }
 
+static guint
+count_to_order (const SwStockTask *task, gint64 shortest)
+{
+  guint count = 0;
+
+  for (guint k = 0; k < task->n_kinds; k++)
+    count += can_order (task, k, shortest);
+  return count;
+}
+
+/* Needs that the same kinds can serve are rounded up together: by the largest of them. */
 gint64
 sw_stock_bound_by_length (const SwStockTask *task)
 {
-  gint64 sum = 0, bound = 0, held = 0;
+  gint64 sum = 0, bound = 0, need = 0;
 
   for (guint k = 0; k < task->n_piece_kinds; k++)
     {
-      gint64 length = task->piece_kinds[k].length, need;
+      gint64 length = task->piece_kinds[k].length;
+      gboolean last = k + 1 == task->n_piece_kinds;
 
       sum += task->piece_kinds[k].count * length;
-      need = sum - held_on_hand (task, length);
-      if (need > held)
-        bound = MAX (bound, whole_rolls (task, length, need, &held));
+      need = MAX (need, sum - held_on_hand (task, length));
+      if (last
+          || count_to_order (task, length)
+                 != count_to_order (task, task->piece_kinds[k + 1].length))
+        bound = MAX (bound, whole_rolls (task, length, need));
     }
   return bound;
 }

@@ -7,6 +7,8 @@
 /* More rows than this and the relaxation takes longer than a drag may. */
 #define MOST_ROWS 80
 #define MOST_PIVOTS 800
+/* Steps of all knapsacks together; about 10 ms. What is proved by then stays. */
+#define MOST_STEPS 1000000
 /* A filling must be worth so much more than its roll to enter the basis. */
 #define WORTH 1e-9
 /* Prices as whole numbers, for the proof. */
@@ -247,7 +249,7 @@ settle (Model *model, gint64 *bound)
   g_autofree gint64 *dearest = g_new0 (gint64, model->task->n_kinds);
   g_autofree int *pattern = g_new0 (int, model->task->n_piece_kinds);
 
-  for (int i = 0; i < MOST_PIVOTS; i++)
+  for (int i = 0; i < MOST_PIVOTS && model->sack->spent < MOST_STEPS; i++)
     {
       int kind, slack_row = -1;
       gboolean proved, any;

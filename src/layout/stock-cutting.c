@@ -8,6 +8,9 @@
 #define SEARCH_BUDGET 800000
 #define ONE_SEARCH 200000
 
+/* With more pieces than this, fewer ways of planning are tried. */
+#define MOST_TRIED_ALL_WAYS 120
+
 /* Best plan so far and what is proved of all plans. */
 typedef struct
 {
@@ -22,57 +25,72 @@ is_least (const Effort *effort)
   return effort->best != NULL && sw_stock_plan_ordered (effort->best) <= effort->bound;
 }
 
-/* Takes @plan. */
-static void
+/* Takes @plan. Returns: whether it is the best now. */
+static gboolean
 offer (Effort *effort, SwStockPlan *plan, gboolean complete)
 {
+  gboolean better;
+
   if (complete)
     sw_stock_plan_tidy (plan);
-  if (complete && (effort->best == NULL || sw_stock_plan_better (plan, effort->best)))
+  better =
+      complete && (effort->best == NULL || sw_stock_plan_better (plan, effort->best));
+  if (better)
     {
       sw_stock_plan_free (effort->best);
       effort->best = plan;
     }
   else
     sw_stock_plan_free (plan);
+  return better;
 }
 
-static void
+/* Returns: whether one of them is the best now. */
+static gboolean
 try_fits (Effort *effort, const SwStockPlan *begun, guint open)
 {
+  gboolean better = FALSE;
+
   for (int way = 0; way < 4; way++)
     {
       SwStockPlan *plan = sw_stock_plan_copy (begun);
       gboolean done = sw_stock_plan_fit (plan, open, way & 1, way & 2);
 
-      offer (effort, plan, done);
+      better |= offer (effort, plan, done);
     }
+  return better;
 }
 
 static void
-try_fits_filled (Effort *effort, const SwStockPlan *begun, guint open)
+try_fit_filled (Effort *effort, const SwStockPlan *begun, guint open, gboolean longest)
 {
-  for (int longest = 0; longest < 2 && !is_least (effort); longest++)
-    {
-      SwStockPlan *plan = sw_stock_plan_copy (begun);
-      gboolean done = sw_stock_plan_fit_filled (plan, open, longest);
+  SwStockPlan *plan = sw_stock_plan_copy (begun);
+  gboolean done = sw_stock_plan_fit_filled (plan, open, longest);
 
-      offer (effort, plan, done);
-    }
+  offer (effort, plan, done);
 }
 
-/* Every kind in turn as the one that is ordered. */
+/* Every kind in turn as the one that is ordered. Of many pieces only the kind that fits
+ * best is planned with more care, and only once: a drag would not wait for more. */
 static void
 try_kinds (Effort *effort, const SwStockPlan *begun)
 {
   const SwStockTask *task = effort->task;
+  guint favoured = 0;
 
   for (guint k = 0; k < task->n_kinds; k++)
-    if (!task->kinds[k].on_hand)
-      try_fits (effort, begun, k);
-  for (guint k = 0; k < task->n_kinds && !is_least (effort); k++)
-    if (!task->kinds[k].on_hand)
-      try_fits_filled (effort, begun, k);
+    if (!task->kinds[k].on_hand && try_fits (effort, begun, k))
+      favoured = k;
+  if (task->count > MOST_TRIED_ALL_WAYS)
+    {
+      if (!is_least (effort))
+        try_fit_filled (effort, begun, favoured, TRUE);
+      return;
+    }
+  for (guint k = 0; k < task->n_kinds; k++)
+    for (int longest = 0; longest < 2 && !task->kinds[k].on_hand; longest++)
+      if (!is_least (effort))
+        try_fit_filled (effort, begun, k, longest);
 }
 
 /* One roll after the plan of the relaxation, as far as pieces and rolls are left. */

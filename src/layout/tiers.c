@@ -48,21 +48,37 @@ sw_slot_down_m (const SwGround *ground, const SwTier *tier, double along_m, int 
 /* Runs move on by less than this only with a lap that is nearly the whole roll. */
 #define LEAST_PITCH_M 0.05
 
+/* Whether all strips but the last in the roll, and that in the narrow one, cover. */
+static gboolean
+narrow_covers (const SwTier *tier, const SwJob *job, double covered_m, double lap_m)
+{
+  double reach_m =
+      (tier->strips - 1) * (job->roll_width_m - lap_m) + job->narrow_width_m - lap_m;
+
+  /* All round there is no last run. */
+  return job->surplus == SW_SURPLUS_NARROW && !tier->closed
+         && sw_ticks (reach_m) >= sw_ticks (covered_m);
+}
+
 /* How many strips, and how wide their laps come out; all true widths, at the longer arc. */
 static SwStatus
-fit_strips (SwTier *tier, double roll_m, double lap_m, SwSurplus surplus)
+fit_strips (SwTier *tier, const SwJob *job, double lap_m)
 {
   double covered_m = tier->closed ? tier->width_m : tier->width_m - lap_m;
+  double roll_m = job->roll_width_m;
   int laps;
 
   if (roll_m - lap_m < LEAST_PITCH_M)
     return SW_E_ROLL;
   tier->strips = MAX (1, sw_count_up (covered_m, roll_m - lap_m));
+  tier->narrow_last = narrow_covers (tier, job, covered_m, lap_m);
   tier->side_lap_m = lap_m;
   tier->surplus_m = tier->strips * (roll_m - lap_m) - covered_m;
+  if (tier->narrow_last)
+    tier->surplus_m -= roll_m - job->narrow_width_m;
   laps = tier->closed ? tier->strips : tier->strips - 1;
   /* All round there is no last run to trim. */
-  if ((surplus == SW_SURPLUS_SPREAD || tier->closed) && laps > 0)
+  if ((job->surplus != SW_SURPLUS_TRIM || tier->closed) && laps > 0)
     tier->side_lap_m = lap_m + tier->surplus_m / laps;
   return SW_OK;
 }
@@ -213,9 +229,8 @@ lay_tier (SwLaying *laying, SwReach reach)
           ? SW_PRACTICE_END_LAP_STEEP_M
           : SW_PRACTICE_END_LAP_M);
   tier.slots = slots_wanted (practice, &tier);
-  status = fit_strips (&tier, laying->job->roll_width_m,
-                       sw_practice_get (practice, SW_PRACTICE_SIDE_LAP_M),
-                       laying->job->surplus);
+  status =
+      fit_strips (&tier, laying->job, sw_practice_get (practice, SW_PRACTICE_SIDE_LAP_M));
   fit_grid (&tier, practice);
   if (status == SW_OK)
     status = check_counts (&tier);

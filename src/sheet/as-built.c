@@ -84,7 +84,7 @@ add_used (const SwSheet *sheet, SwFlow *flow)
   sw_table_set_whole (table);
   sw_table_set_row_mm (table, RECORD_ROW_MM);
   used_row (sheet, table, sw_sheet_get (sheet, "pack.used.rolls"),
-            sw_sheet_count (sheet, tally->rolls));
+            sw_sheet_count (sheet, sheet->layout->rolls));
   add_used_pins (sheet, table);
   used_row (sheet, table, sw_sheet_get (sheet, "pack.used.trench"),
             sw_sheet_quantity (sheet,

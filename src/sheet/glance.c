@@ -57,7 +57,10 @@ collect_tiles (const SwSheet *sheet, Tile *tiles)
 
   tiles[count++] = (Tile){
     sw_sheet_count (sheet, tally->rolls_order),
-    sw_sheet_fill (sheet, "pack.tile.rolls", "width",
+    sw_sheet_fill (sheet,
+                   sw_layout_mixes_rolls (sheet->layout) ? "pack.tile.rolls-mixed"
+                                                         : "pack.tile.rolls",
+                   "on_hand", sw_sheet_count (sheet, tally->rolls_on_hand), "width",
                    sw_sheet_quantity (sheet, sheet->job->roll_width_m, SW_UNIT_M),
                    "length",
                    sw_sheet_quantity (sheet, sheet->job->roll_length_m, SW_UNIT_M), NULL)

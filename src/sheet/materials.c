@@ -14,28 +14,61 @@ material_row (const SwSheet *sheet, SwTable *table, const char *item, const char
                 sw_sheet_format (sheet, "*%s*", order), packs, "", NULL);
 }
 
-static void
-add_blanket_row (const SwSheet *sheet, SwTable *table)
+static const char *
+blanket_spec (const SwSheet *sheet, const SwRollOrder *order)
 {
-  const SwTally *tally = sheet->tally;
-  const SwJob *job = sheet->job;
+  return sw_sheet_fill (sheet, "pack.item.blanket-spec", "blanket",
+                        sw_sheet_get (sheet, sheet->layout->blanket->name_id), "width",
+                        sw_sheet_quantity (sheet, order->width_m, SW_UNIT_M), "length",
+                        sw_sheet_quantity (sheet, order->length_m, SW_UNIT_M), "mass",
+                        sw_sheet_quantity (sheet, order->mass_kg, SW_UNIT_KG), NULL);
+}
 
-  material_row (
-      sheet, table, sw_sheet_get (sheet, "pack.item.blanket"),
-      sw_sheet_fill (sheet, "pack.item.blanket-spec", "blanket",
-                     sw_sheet_get (sheet, sheet->layout->blanket->name_id), "width",
-                     sw_sheet_quantity (sheet, job->roll_width_m, SW_UNIT_M), "length",
-                     sw_sheet_quantity (sheet, job->roll_length_m, SW_UNIT_M), "mass",
-                     sw_sheet_quantity (sheet, tally->roll_mass_kg, SW_UNIT_KG), NULL),
-      sw_sheet_fill (sheet, "pack.rolls", "count", sw_sheet_count (sheet, tally->rolls),
-                     NULL),
-      sw_sheet_fill (sheet, "pack.spare", "count",
-                     sw_sheet_count (sheet, tally->rolls_spare), "rate",
-                     sw_sheet_quantity (sheet, tally->allowance.share, SW_UNIT_PERCENT),
-                     NULL),
-      sw_sheet_fill (sheet, "pack.rolls", "count",
-                     sw_sheet_count (sheet, tally->rolls_order), NULL),
-      sw_sheet_quantity (sheet, tally->areas.order_m2, SW_UNIT_M2));
+static void
+add_ordered_row (const SwSheet *sheet, SwTable *table, const SwRollOrder *order)
+{
+  material_row (sheet, table, sw_sheet_get (sheet, "pack.item.blanket"),
+                blanket_spec (sheet, order),
+                sw_sheet_fill (sheet, "pack.rolls", "count",
+                               sw_sheet_count (sheet, order->cut), NULL),
+                sw_sheet_fill (sheet, "pack.spare", "count",
+                               sw_sheet_count (sheet, order->spare), "rate",
+                               sw_sheet_quantity (sheet, sheet->tally->allowance.share,
+                                                  SW_UNIT_PERCENT),
+                               NULL),
+                sw_sheet_fill (sheet, "pack.rolls", "count",
+                               sw_sheet_count (sheet, order->order), NULL),
+                sw_sheet_quantity (sheet, order->order * order->width_m * order->length_m,
+                                   SW_UNIT_M2));
+}
+
+/* Checked against what lies there, so listed even where none is cut. */
+static void
+add_on_hand_row (const SwSheet *sheet, SwTable *table, const SwRollOrder *order)
+{
+  material_row (sheet, table, sw_sheet_get (sheet, "pack.item.blanket-on-hand"),
+                blanket_spec (sheet, order),
+                sw_sheet_fill (sheet, "pack.on-hand.used", "count",
+                               sw_sheet_count (sheet, order->cut), "ready",
+                               sw_sheet_count (sheet, order->ready), NULL),
+                sw_sheet_get (sheet, "pack.none-added"),
+                sw_sheet_get (sheet, "pack.on-hand.order"), "");
+}
+
+static void
+add_blanket_rows (const SwSheet *sheet, SwTable *table)
+{
+  const GArray *orders = sheet->tally->roll_orders;
+
+  for (guint i = 0; i < orders->len; i++)
+    {
+      const SwRollOrder *order = &g_array_index (orders, SwRollOrder, i);
+
+      if (order->on_hand)
+        add_on_hand_row (sheet, table, order);
+      else if (order->order > 0 || i == 0)
+        add_ordered_row (sheet, table, order);
+    }
 }
 
 static void
@@ -207,7 +240,7 @@ add_materials (const SwSheet *sheet, SwFlow *flow)
   SwTable *tools = sw_table_new (&sheet->pen, SW_STYLE_BODY, tool_columns,
                                  G_N_ELEMENTS (tool_columns));
 
-  add_blanket_row (sheet, table);
+  add_blanket_rows (sheet, table);
   for (guint i = 0; i < sheet->tally->pin_orders->len; i++)
     add_pin_row (sheet, table, &g_array_index (sheet->tally->pin_orders, SwPinOrder, i));
   add_seed_row (sheet, table);
@@ -289,6 +322,21 @@ piece_words (const SwSheet *sheet, const SwPiece *piece)
                         sw_sheet_format (sheet, "%u", run->n_pieces), NULL);
 }
 
+/* "7", or "7: 2.44 m × 12.4 m, on hand" where rolls are not all alike. */
+static const char *
+roll_words (const SwSheet *sheet, int roll)
+{
+  const SwCutRoll *cut = &sheet->layout->cut_rolls[roll - 1];
+  const char *number = sw_sheet_format (sheet, "%d", roll);
+
+  if (!sw_layout_mixes_rolls (sheet->layout))
+    return number;
+  return sw_sheet_fill (sheet, cut->on_hand ? "pack.cut.roll-on-hand" : "pack.cut.roll",
+                        "number", number, "width",
+                        sw_sheet_quantity (sheet, cut->width_m, SW_UNIT_M), "length",
+                        sw_sheet_quantity (sheet, cut->length_m, SW_UNIT_M), NULL);
+}
+
 static void
 add_roll_row (const SwSheet *sheet, SwTable *table, int roll)
 {
@@ -304,10 +352,11 @@ add_roll_row (const SwSheet *sheet, SwTable *table, int roll)
                               piece_words (sheet, piece));
       used_m += piece->length_m;
     }
-  sw_table_row (table, sw_sheet_format (sheet, "%d", roll), words->str,
-                sw_sheet_quantity (sheet, used_m, SW_UNIT_M),
-                sw_sheet_quantity (sheet, sheet->layout->offcuts_m[roll - 1], SW_UNIT_M),
-                "", NULL);
+  sw_table_row (
+      table, roll_words (sheet, roll), words->str,
+      sw_sheet_quantity (sheet, used_m, SW_UNIT_M),
+      sw_sheet_quantity (sheet, sheet->layout->cut_rolls[roll - 1].offcut_m, SW_UNIT_M),
+      "", NULL);
 }
 
 /* A length with all the digits that its whole tenths of a millimetre have. */
@@ -333,6 +382,42 @@ add_patches (const SwSheet *sheet, SwFlow *flow)
                      NULL));
 }
 
+static const char *
+how_words (const SwSheet *sheet)
+{
+  const SwTally *tally = sheet->tally;
+  const SwLayout *layout = sheet->layout;
+
+  if (!sw_layout_mixes_rolls (layout))
+    return sw_sheet_fill (sheet, "pack.cut-list.how", "rolls",
+                          sw_sheet_count (sheet, tally->rolls), "bound",
+                          sw_sheet_count (sheet, layout->rolls_bound), "naive",
+                          sw_sheet_count (sheet, layout->rolls_naive), NULL);
+  return sw_sheet_fill (
+      sheet, layout->least ? "pack.cut-list.how-mixed-least" : "pack.cut-list.how-mixed",
+      "rolls", sw_sheet_count (sheet, layout->rolls), "on_hand",
+      sw_sheet_count (sheet, tally->rolls_on_hand), "order",
+      sw_sheet_count (sheet, tally->rolls), "area",
+      sw_sheet_quantity (sheet, layout->ordered_m2, SW_UNIT_M2), "bound",
+      sw_sheet_quantity (sheet, layout->bound_m2, SW_UNIT_M2), NULL);
+}
+
+static const char *
+balance_words (const SwSheet *sheet)
+{
+  const SwTally *tally = sheet->tally;
+
+  return sw_sheet_fill (
+      sheet,
+      sw_layout_mixes_rolls (sheet->layout) ? "pack.cut-list.balance-mixed"
+                                            : "pack.cut-list.balance",
+      "pieces", exact_length (sheet, tally->piece_length_m), "offcuts",
+      exact_length (sheet, tally->offcut_length_m), "rolls",
+      sw_sheet_count (sheet, sheet->layout->rolls), "roll",
+      exact_length (sheet, sheet->job->roll_length_m), "total",
+      exact_length (sheet, tally->piece_length_m + tally->offcut_length_m), NULL);
+}
+
 static void
 add_cut_list (const SwSheet *sheet, SwFlow *flow, SwStyle style)
 {
@@ -343,31 +428,17 @@ add_cut_list (const SwSheet *sheet, SwFlow *flow, SwStyle style)
     { sw_sheet_get (sheet, "pack.column.offcut"), SW_CELL_NUMBER, 0.0 },
     { sw_sheet_get (sheet, "pack.column.cut"), SW_CELL_CHECK, 0.0 },
   };
-  const SwTally *tally = sheet->tally;
   SwTable *table = sw_table_new (&sheet->pen, style, columns, G_N_ELEMENTS (columns));
 
   for (int roll = 1; roll <= sheet->layout->rolls; roll++)
     add_roll_row (sheet, table, roll);
-  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_fill (sheet, "pack.cut-list.how", "rolls",
-                               sw_sheet_count (sheet, tally->rolls), "bound",
-                               sw_sheet_count (sheet, sheet->layout->rolls_bound),
-                               "naive",
-                               sw_sheet_count (sheet, sheet->layout->rolls_naive), NULL));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, how_words (sheet));
   sw_flow_tie (flow);
   sw_flow_space (flow, 1.5);
   sw_flow_table (flow, table);
   sw_flow_tie (flow);
   sw_flow_space (flow, 1.5);
-  sw_flow_text (
-      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-      sw_sheet_fill (sheet, "pack.cut-list.balance", "pieces",
-                     exact_length (sheet, tally->piece_length_m), "offcuts",
-                     exact_length (sheet, tally->offcut_length_m), "rolls",
-                     sw_sheet_count (sheet, tally->rolls), "roll",
-                     exact_length (sheet, sheet->job->roll_length_m), "total",
-                     exact_length (sheet, tally->piece_length_m + tally->offcut_length_m),
-                     NULL));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, balance_words (sheet));
   add_patches (sheet, flow);
 }
 

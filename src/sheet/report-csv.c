@@ -81,9 +81,15 @@ append_pieces (GString *csv, const SwLayout *layout, const SwTexts *texts, int r
 
         append_row (csv, name, title, layout->pieces[i].length_m, "m");
       }
+  g_autofree char *length = g_strdup_printf ("roll.%d.length", roll);
+  append_row (csv, length,
+              sw_texts_get (texts, layout->cut_rolls[roll - 1].on_hand
+                                       ? "report.total.length-on-hand"
+                                       : "report.total.length"),
+              layout->cut_rolls[roll - 1].length_m, "m");
   g_autofree char *name = g_strdup_printf ("roll.%d.off-cut", roll);
   append_row (csv, name, sw_texts_get (texts, "report.total.offcut"),
-              layout->offcuts_m[roll - 1], "m");
+              layout->cut_rolls[roll - 1].offcut_m, "m");
 }
 
 char *

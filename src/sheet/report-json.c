@@ -41,6 +41,27 @@ write_runs (SwReportJson *json, const SwLayout *layout)
 }
 
 static void
+write_sizes (SwReportJson *json, const SwTally *tally)
+{
+  sw_report_json_open (json, "sizes", '[');
+  for (guint i = 0; i < tally->roll_orders->len; i++)
+    {
+      const SwRollOrder *size = &g_array_index (tally->roll_orders, SwRollOrder, i);
+
+      sw_report_json_open (json, NULL, '{');
+      sw_report_json_number (json, "width_m", size->width_m);
+      sw_report_json_number (json, "length_m", size->length_m);
+      sw_report_json_string (json, "source", size->on_hand ? "on-hand" : "order");
+      sw_report_json_number (json, "cut", size->cut);
+      sw_report_json_number (json, size->on_hand ? "ready" : "order",
+                             size->on_hand ? size->ready : size->order);
+      sw_report_json_number (json, "mass_kg", size->mass_kg);
+      sw_report_json_close (json, '}');
+    }
+  sw_report_json_close (json, ']');
+}
+
+static void
 write_rolls (SwReportJson *json, const SwResult *result)
 {
   const SwTally *tally = result->tally;
@@ -51,8 +72,12 @@ write_rolls (SwReportJson *json, const SwResult *result)
   sw_report_json_number (json, "needed", tally->rolls);
   sw_report_json_number (json, "spare", tally->rolls_spare);
   sw_report_json_number (json, "order", tally->rolls_order);
+  sw_report_json_number (json, "from_on_hand", tally->rolls_on_hand);
+  sw_report_json_number (json, "ordered_m2", result->layout->ordered_m2);
+  sw_report_json_number (json, "lower_bound_m2", result->layout->bound_m2);
   sw_report_json_number (json, "lower_bound", result->layout->rolls_bound);
   sw_report_json_number (json, "without_reuse", result->layout->rolls_naive);
+  write_sizes (json, tally);
   sw_report_json_number (json, "pieces", tally->pieces);
   sw_report_json_number (json, "joints", tally->joints);
   sw_report_json_number (json, "piece_length_m", tally->piece_length_m);
@@ -70,6 +95,10 @@ write_cut_list (SwReportJson *json, const SwLayout *layout)
     {
       sw_report_json_open (json, NULL, '{');
       sw_report_json_number (json, "roll", roll);
+      sw_report_json_number (json, "width_m", layout->cut_rolls[roll - 1].width_m);
+      sw_report_json_number (json, "length_m", layout->cut_rolls[roll - 1].length_m);
+      sw_report_json_string (json, "source",
+                             layout->cut_rolls[roll - 1].on_hand ? "on-hand" : "order");
       sw_report_json_open (json, "pieces", '[');
       for (guint i = 0; i < layout->n_pieces; i++)
         if (layout->pieces[i].roll == roll)
@@ -84,7 +113,7 @@ write_cut_list (SwReportJson *json, const SwLayout *layout)
             sw_report_json_close (json, '}');
           }
       sw_report_json_close (json, ']');
-      sw_report_json_number (json, "offcut_m", layout->offcuts_m[roll - 1]);
+      sw_report_json_number (json, "offcut_m", layout->cut_rolls[roll - 1].offcut_m);
       sw_report_json_close (json, '}');
     }
   sw_report_json_close (json, ']');

@@ -158,6 +158,21 @@ append_job (GString *report, const SwResult *result, const SwTexts *texts,
     }
 }
 
+static char *
+roll_title (const SwLayout *layout, int roll, const SwTexts *texts, SwNumberStyle style)
+{
+  const SwCutRoll *cut = &layout->cut_rolls[roll - 1];
+  g_autofree char *number = g_strdup_printf ("%d", roll);
+  g_autofree char *width = sw_quantity_text (cut->width_m, SW_UNIT_M, style);
+  g_autofree char *length = sw_quantity_text (cut->length_m, SW_UNIT_M, style);
+
+  return sw_texts_fill (texts,
+                        !sw_layout_mixes_rolls (layout) ? "report.roll"
+                        : cut->on_hand                  ? "report.roll-on-hand"
+                                                        : "report.roll-size",
+                        "number", number, "width", width, "length", length, NULL);
+}
+
 static void
 append_cut_list (GString *report, const SwResult *result, const SwTexts *texts,
                  SwNumberStyle style)
@@ -168,11 +183,9 @@ append_cut_list (GString *report, const SwResult *result, const SwTexts *texts,
   for (int roll = 1; roll <= layout->rolls; roll++)
     {
       g_autoptr (GString) pieces = g_string_new (NULL);
-      g_autofree char *number = g_strdup_printf ("%d", roll);
-      g_autofree char *title =
-          sw_texts_fill (texts, "report.roll", "number", number, NULL);
+      g_autofree char *title = roll_title (layout, roll, texts, style);
       g_autofree char *rest =
-          sw_quantity_text (layout->offcuts_m[roll - 1], SW_UNIT_M, style);
+          sw_quantity_text (layout->cut_rolls[roll - 1].offcut_m, SW_UNIT_M, style);
 
       for (guint i = 0; i < layout->n_pieces; i++)
         if (layout->pieces[i].roll == roll)

@@ -22,6 +22,8 @@ subject_words (const SwWorking *working, const SwTexts *texts)
       g_autofree char *id = g_strdup_printf ("report.trench.%s", last);
       return g_strdup (sw_texts_get (texts, id));
     }
+  if (g_str_equal (working->formula, "rolls_of_size"))
+    return g_strdup (last);
   if (g_str_equal (working->formula, "pins_order"))
     return g_strdup_printf ("%s mm", last);
   if (g_str_has_prefix (working->formula, "pins_") && strstr (working->name, ".pins."))

@@ -5,6 +5,9 @@
 #include <slopewright/judge/sowing-window.h>
 #include <string.h>
 
+#define MOST_STOCK_LINES 100
+#define MOST_OF_A_LENGTH 1000
+
 static void
 read_version (const SwJsonPlace *root)
 {
@@ -86,6 +89,48 @@ read_practice (const SwJsonPlace *root, SwJob *job)
     }
 }
 
+static SwStockLine
+read_stock_line (const SwJsonPlace *place)
+{
+  SwJsonPlace count = sw_json_member (place, "count");
+  SwStockLine line = { .source = (SwStockSource) sw_read_choice (place, "source",
+                                                             sw_stock_source_words) };
+
+  line.length_m = sw_read_number (place, "length_m", 0.1, 1000.0);
+  line.count = sw_json_index (&count, MOST_OF_A_LENGTH);
+  if (line.source == SW_STOCK_ON_HAND && line.count == 0)
+    sw_json_expected (&count, "how many lie ready, at least 1");
+  return line;
+}
+
+static void
+read_stock (const SwJsonPlace *root, SwJob *job)
+{
+  SwJsonPlace place = sw_json_member (root, "stock");
+  gsize count = sw_count_parts (&place, MOST_STOCK_LINES, "a list of rolls and off-cuts");
+
+  for (gsize i = 0; i < count && root->reader->error == NULL; i++)
+    {
+      SwJsonPlace element = sw_json_element (&place, i);
+      SwStockLine line = read_stock_line (&element);
+
+      g_array_append_val (job->stock, line);
+    }
+}
+
+/* Remembered while another rule for the surplus is chosen; whether it can be laid beside
+ * the job's roll is the layout's to say. */
+static void
+read_narrow_roll (const SwJsonPlace *root, SwJob *job)
+{
+  SwJsonPlace place = sw_json_member (root, "narrow_roll");
+
+  if (place.value == NULL)
+    return;
+  job->narrow_width_m = sw_read_extra (&place, "width_m", 20.0);
+  job->narrow_length_m = sw_read_extra (&place, "length_m", 1000.0);
+}
+
 static void
 read_materials (const SwJsonPlace *root, SwJob *job)
 {
@@ -99,7 +144,9 @@ read_materials (const SwJsonPlace *root, SwJob *job)
   job->roll_width_m = sw_read_number (&roll, "width_m", 0.2, 20.0);
   job->roll_length_m = sw_read_number (&roll, "length_m", 1.0, 1000.0);
   job->roll_core_m = sw_read_extra (&roll, "core_m", 1.0);
+  read_stock (root, job);
   job->surplus = (SwSurplus) sw_read_option (root, "surplus", sw_surplus_words);
+  read_narrow_roll (root, job);
   job->joints = (SwJoints) sw_read_option (root, "joints", sw_joints_words);
   job->zone_rule = (SwZoneRule) sw_read_option (root, "zone_rule", sw_zone_rule_words);
   sw_read_text (root, "pin_id", &job->pin_id);

@@ -57,6 +57,34 @@ roll_tree (const SwJob *job)
 }
 
 static json_t *
+stock_tree (const SwJob *job)
+{
+  json_t *tree = json_array ();
+
+  for (guint i = 0; i < job->stock->len; i++)
+    {
+      const SwStockLine *line = &g_array_index (job->stock, SwStockLine, i);
+      json_t *element = json_object ();
+
+      sw_put_text (element, "source", sw_stock_source_words[line->source]);
+      sw_put_number (element, "length_m", line->length_m);
+      json_object_set_new (element, "count", json_integer (line->count));
+      json_array_append_new (tree, element);
+    }
+  return tree;
+}
+
+static json_t *
+narrow_roll_tree (const SwJob *job)
+{
+  json_t *tree = json_object ();
+
+  sw_put_number (tree, "width_m", fmax (job->narrow_width_m, 0.0));
+  sw_put_number (tree, "length_m", fmax (job->narrow_length_m, 0.0));
+  return tree;
+}
+
+static json_t *
 site_tree (const SwAnswer *site)
 {
   json_t *tree = json_object ();
@@ -94,6 +122,8 @@ sw_job_tree (const SwJob *job)
   json_object_set_new (tree, "practice", practice_tree (job));
   json_object_set_new (tree, "blanket", blanket_tree (job));
   json_object_set_new (tree, "roll", roll_tree (job));
+  json_object_set_new (tree, "stock", stock_tree (job));
+  json_object_set_new (tree, "narrow_roll", narrow_roll_tree (job));
   sw_put_text (tree, "surplus", sw_surplus_words[job->surplus]);
   sw_put_text (tree, "joints", sw_joints_words[job->joints]);
   sw_put_text (tree, "zone_rule", sw_zone_rule_words[job->zone_rule]);

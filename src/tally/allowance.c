@@ -18,19 +18,25 @@ sw_allowance_rolls (double pieces_m, double spare_m, double roll_m, double share
 
 /* Off-cuts too short to lay are no spare. */
 static double
-spare_of_rounding_m (const SwLayout *layout)
+offcut_to_lay_m (const SwLayout *layout, const SwCutRoll *roll)
 {
   double least_m = sw_practice_get (layout->practice, SW_PRACTICE_MIN_PIECE_M);
+
+  return sw_ticks (roll->offcut_m) >= sw_ticks (least_m) ? roll->offcut_m : 0.0;
+}
+
+static double
+spare_of_rounding_m (const SwLayout *layout)
+{
   double spare_m = 0.0;
 
   for (int i = 0; i < layout->rolls; i++)
-    if (sw_ticks (layout->offcuts_m[i]) >= sw_ticks (least_m))
-      spare_m += layout->offcuts_m[i];
+    spare_m += offcut_to_lay_m (layout, &layout->cut_rolls[i]);
   return spare_m;
 }
 
-static SwWorking *
-add_rounding (SwTally *tally, const SwLayout *layout)
+void
+sw_tally_rounding (SwTally *tally, const SwLayout *layout)
 {
   SwAllowanceTally *allowance = &tally->allowance;
   SwWorking *spare, *gives;
@@ -50,20 +56,43 @@ add_rounding (SwTally *tally, const SwLayout *layout)
                                                "rounding-gives"));
   sw_working_computed (gives, "rounding", spare);
   sw_working_computed (gives, "pieces", sw_tally_working (tally, "piece-length"));
-  return spare;
 }
 
-/* The practice's spare rolls, as a share of the rolls. */
+/* The practice's share of the rolls, or the user's of the length. */
+static SwSourced
+share_of (const SwLayout *layout)
+{
+  const SwWorkPlan *plan = &layout->job->plan;
+
+  switch (plan->allowance)
+    {
+    case SW_ALLOWANCE_PRACTICE:
+      return layout->practice->values[SW_PRACTICE_ROLL_SPARE];
+    case SW_ALLOWANCE_OWN:
+      return (SwSourced){ plan->values[SW_PLAN_SHARE], SW_EVIDENCE_USER, NULL };
+    default:
+      return (SwSourced){ sw_allowance_shares[plan->allowance], SW_EVIDENCE_PROPOSED,
+                          NULL };
+    }
+}
+
+void
+sw_tally_add_share (const SwTally *tally, const SwLayout *layout, SwWorking *working)
+{
+  SwSourced share = share_of (layout);
+
+  if (layout->job->plan.allowance == SW_ALLOWANCE_OWN)
+    sw_working_typed (working, "allowance", share.value, SW_UNIT_PERCENT);
+  else
+    sw_working_sourced (working, "allowance", &share, SW_UNIT_PERCENT);
+}
+
 static SwWorking *
 order_by_practice (SwTally *tally, const SwLayout *layout)
 {
-  double share = sw_practice_get (layout->practice, SW_PRACTICE_ROLL_SPARE);
-  SwWorking *order;
+  SwWorking *order = sw_working_new ("rolls_order", tally->rolls_order, SW_UNIT_COUNT,
+                                     SW_ROUNDING_UP, "rolls-order");
 
-  tally->allowance.share = share;
-  tally->rolls_order = sw_count_up_ratio (layout->rolls * (1.0 + share));
-  order = sw_working_new ("rolls_order", tally->rolls_order, SW_UNIT_COUNT,
-                          SW_ROUNDING_UP, "rolls-order");
   sw_working_computed (order, "rolls", sw_tally_working (tally, "rolls"));
   sw_working_practice (order, "spare", layout->practice, SW_PRACTICE_ROLL_SPARE);
   return order;
@@ -71,30 +100,15 @@ order_by_practice (SwTally *tally, const SwLayout *layout)
 
 /* The user's rule: a share of the length, less what rounding gives. */
 static SwWorking *
-order_by_length (SwTally *tally, const SwLayout *layout, const SwWorking *spare)
+order_by_length (SwTally *tally, const SwLayout *layout)
 {
-  const SwWorkPlan *plan = &layout->job->plan;
-  SwAllowanceTally *allowance = &tally->allowance;
-  gboolean own = plan->allowance == SW_ALLOWANCE_OWN;
-  const SwSourced ladder = { sw_allowance_shares[plan->allowance], SW_EVIDENCE_PROPOSED,
-                             NULL };
-  SwWorking *order;
+  SwWorking *order = sw_working_new ("rolls_order_length", tally->rolls_order,
+                                     SW_UNIT_COUNT, SW_ROUNDING_UP, "rolls-order");
 
-  allowance->share = own ? plan->values[SW_PLAN_SHARE] : ladder.value;
-  if (sw_allowance_rolls (tally->piece_length_m, allowance->spare_m,
-                          layout->job->roll_length_m, allowance->share, &allowance->extra)
-      != SW_OK)
-    allowance->extra = 0;
-  tally->rolls_order = layout->rolls + allowance->extra;
-  order = sw_working_new ("rolls_order_length", tally->rolls_order, SW_UNIT_COUNT,
-                          SW_ROUNDING_UP, "rolls-order");
   sw_working_computed (order, "rolls", sw_tally_working (tally, "rolls"));
-  if (own)
-    sw_working_typed (order, "allowance", allowance->share, SW_UNIT_PERCENT);
-  else
-    sw_working_sourced (order, "allowance", &ladder, SW_UNIT_PERCENT);
+  sw_tally_add_share (tally, layout, order);
   sw_working_computed (order, "pieces", sw_tally_working (tally, "piece-length"));
-  sw_working_computed (order, "rounding", spare);
+  sw_working_computed (order, "rounding", sw_tally_working (tally, "rounding-spare"));
   sw_working_typed (order, "roll", layout->job->roll_length_m, SW_UNIT_M);
   return order;
 }
@@ -103,17 +117,54 @@ void
 sw_tally_order_rolls (SwTally *tally, const SwLayout *layout)
 {
   const SwWorkPlan *plan = &layout->job->plan;
-  const SwWorking *spare = add_rounding (tally, layout);
   SwWorking *order = plan->allowance == SW_ALLOWANCE_PRACTICE
                          ? order_by_practice (tally, layout)
-                         : order_by_length (tally, layout, spare);
+                         : order_by_length (tally, layout);
 
-  if (plan->spare_roll)
-    {
-      tally->rolls_order++;
-      order->value++;
-    }
   sw_working_typed (order, "spare_rolls", plan->spare_roll ? 1.0 : 0.0, SW_UNIT_COUNT);
-  tally->rolls_spare = tally->rolls_order - layout->rolls;
   sw_tally_add (tally, order);
+}
+
+/* Rolls to add so that the off-cuts of a width are the allowance on its pieces. */
+static int
+extra_rolls (const SwLayout *layout, const SwRollOrder *first)
+{
+  double opened_m = 0.0, offcuts_m = 0.0, spare_m = 0.0;
+  int extra = 0;
+
+  for (int r = 0; r < layout->rolls; r++)
+    {
+      const SwCutRoll *roll = &layout->cut_rolls[r];
+
+      if (sw_ticks (roll->width_m) != sw_ticks (first->width_m))
+        continue;
+      opened_m += roll->length_m;
+      offcuts_m += roll->offcut_m;
+      spare_m += offcut_to_lay_m (layout, roll);
+    }
+  if (sw_allowance_rolls (fmax (opened_m - offcuts_m, 0.0), spare_m, first->length_m,
+                          share_of (layout).value, &extra)
+      != SW_OK)
+    return 0;
+  return extra;
+}
+
+int
+sw_tally_spare_rolls (SwTally *tally, const SwLayout *layout, const SwRollOrder *first,
+                      int cut)
+{
+  const SwWorkPlan *plan = &layout->job->plan;
+  double share = share_of (layout).value;
+  gboolean own_width = sw_ticks (first->width_m) == sw_ticks (layout->job->roll_width_m);
+  int spare;
+
+  tally->allowance.share = share;
+  if (plan->allowance == SW_ALLOWANCE_PRACTICE)
+    spare = sw_count_up_ratio (cut * (1.0 + share)) - cut;
+  else
+    {
+      spare = extra_rolls (layout, first);
+      tally->allowance.extra += spare;
+    }
+  return spare + (plan->spare_roll && own_width ? 1 : 0);
 }

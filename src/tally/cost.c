@@ -33,13 +33,24 @@ count_boxes (const SwTally *tally)
   return boxes;
 }
 
+/* The price is that of the job's own roll; other sizes count by their area. */
+static double
+count_rolls (const SwTally *tally)
+{
+  const SwRollOrder *own = &g_array_index (tally->roll_orders, SwRollOrder, 0);
+
+  return tally->rolls_order == own->order
+             ? own->order
+             : tally->areas.order_m2 / (own->width_m * own->length_m);
+}
+
 static double
 amount_of (const SwTally *tally, SwCostKind kind)
 {
   switch (kind)
     {
     case SW_COST_ROLLS:
-      return tally->rolls_order;
+      return count_rolls (tally);
     case SW_COST_BOXES:
       return count_boxes (tally);
     case SW_COST_SEED:

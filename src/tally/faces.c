@@ -141,7 +141,7 @@ add_runs (const TierTally *t)
   char *width_name = g_strdup_printf ("%s.width", t->prefix);
   const SwWorking *width = sw_tally_working (t->tally, width_name);
   gboolean spread =
-      tier->closed || (t->layout->job->surplus == SW_SURPLUS_SPREAD && tier->strips > 1);
+      tier->closed || (t->layout->job->surplus != SW_SURPLUS_TRIM && tier->strips > 1);
   SwWorking *runs, *lap;
 
   g_free (width_name);
@@ -153,9 +153,10 @@ add_runs (const TierTally *t)
   sw_working_typed (runs, "roll", roll_m, SW_UNIT_M);
   sw_working_practice (runs, "lap", t->layout->practice, SW_PRACTICE_SIDE_LAP_M);
   lap = sw_tally_add (t->tally,
-                      sw_working_new (tier->closed ? "lap_round"
-                                      : spread     ? "lap_spread"
-                                                   : "lap_kept",
+                      sw_working_new (tier->closed        ? "lap_round"
+                                      : !spread           ? "lap_kept"
+                                      : tier->narrow_last ? "lap_narrow"
+                                                          : "lap_spread",
                                       tier->side_lap_m, SW_UNIT_SMALL_M, SW_ROUNDING_NONE,
                                       "%s.side-lap", t->prefix));
   if (spread)
@@ -163,6 +164,8 @@ add_runs (const TierTally *t)
       sw_working_computed (lap, "runs", runs);
       sw_working_computed (lap, "width", width);
       sw_working_typed (lap, "roll", roll_m, SW_UNIT_M);
+      if (tier->narrow_last)
+        sw_working_typed (lap, "narrow", t->layout->job->narrow_width_m, SW_UNIT_M);
     }
   sw_working_practice (lap, "least", t->layout->practice, SW_PRACTICE_SIDE_LAP_M);
 }

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "tally-private.h"
 #include <slopewright/base/count.h>
-#include <slopewright/tally/roll.h>
 
 /* @trimmed_m2: what runs narrower than the roll leave off it. */
 static double
@@ -43,7 +42,7 @@ add_lengths (SwTally *tally, const SwLayout *layout)
   for (guint i = 0; i < layout->n_pieces; i++)
     pieces += sw_ticks (layout->pieces[i].length_m);
   for (int i = 0; i < layout->rolls; i++)
-    offcuts += sw_ticks (layout->offcuts_m[i]);
+    offcuts += sw_ticks (layout->cut_rolls[i].offcut_m);
   tally->pieces = (int) layout->n_pieces;
   tally->joints = tally->pieces - tally->runs;
   tally->piece_length_m = (double) pieces / SW_TICKS_PER_M;
@@ -51,48 +50,24 @@ add_lengths (SwTally *tally, const SwLayout *layout)
 }
 
 static void
-add_rolls (SwTally *tally, const SwLayout *layout)
-{
-  const SwJob *job = layout->job;
-  SwWorking *pieces, *rolls, *offcuts;
-
-  pieces =
-      sw_tally_add (tally, sw_working_new ("piece_length", tally->piece_length_m,
-                                           SW_UNIT_M, SW_ROUNDING_NONE, "piece-length"));
-  sw_working_part (pieces, "pieces", tally->pieces, SW_UNIT_COUNT);
-  rolls = sw_tally_add (tally, sw_working_new ("rolls", layout->rolls, SW_UNIT_COUNT,
-                                               SW_ROUNDING_UP, "rolls"));
-  sw_working_computed (rolls, "pieces", pieces);
-  sw_working_typed (rolls, "roll", job->roll_length_m, SW_UNIT_M);
-  sw_working_part (rolls, "bound", layout->rolls_bound, SW_UNIT_COUNT);
-  sw_working_part (rolls, "naive", layout->rolls_naive, SW_UNIT_COUNT);
-  offcuts = sw_tally_add (tally, sw_working_new ("offcuts", tally->offcut_length_m,
-                                                 SW_UNIT_M, SW_ROUNDING_NONE, "offcuts"));
-  sw_working_computed (offcuts, "rolls", rolls);
-  sw_working_typed (offcuts, "roll", job->roll_length_m, SW_UNIT_M);
-  sw_working_computed (offcuts, "pieces", pieces);
-  tally->rolls = layout->rolls;
-  sw_tally_order_rolls (tally, layout);
-}
-
-static void
 add_areas (SwTally *tally, const SwLayout *layout)
 {
   const SwJob *job = layout->job;
   SwAreas *areas = &tally->areas;
-  SwWorking *net, *placed, *pay, *order;
+  SwWorking *net, *placed, *pay;
   double trimmed_m2;
 
   areas->placed_m2 = placed_m2 (layout, &trimmed_m2);
   areas->pay_m2 = areas->net_m2;
-  areas->order_m2 = tally->rolls_order * job->roll_width_m * job->roll_length_m;
   net = sw_tally_add (tally, sw_working_new ("net_area", areas->net_m2, SW_UNIT_M2,
                                              SW_ROUNDING_NONE, "net-area"));
   add_parts (tally, net, "tier_area", "tier");
-  placed = sw_tally_add (
-      tally,
-      sw_working_new (trimmed_m2 > 0.0 ? "placed_area_trimmed" : "placed_area",
-                      areas->placed_m2, SW_UNIT_M2, SW_ROUNDING_NONE, "placed-area"));
+  placed = sw_tally_add (tally, sw_working_new (trimmed_m2 <= 0.0 ? "placed_area"
+                                                : job->surplus == SW_SURPLUS_NARROW
+                                                    ? "placed_area_narrow"
+                                                    : "placed_area_trimmed",
+                                                areas->placed_m2, SW_UNIT_M2,
+                                                SW_ROUNDING_NONE, "placed-area"));
   sw_working_computed (placed, "pieces", sw_tally_working (tally, "piece-length"));
   sw_working_typed (placed, "roll_width", job->roll_width_m, SW_UNIT_M);
   if (trimmed_m2 > 0.0)
@@ -100,49 +75,14 @@ add_areas (SwTally *tally, const SwLayout *layout)
   pay = sw_tally_add (tally, sw_working_new ("pay_area", areas->pay_m2, SW_UNIT_M2,
                                              SW_ROUNDING_NONE, "pay-area"));
   sw_working_computed (pay, "net", net);
-  order = sw_tally_add (tally, sw_working_new ("order_area", areas->order_m2, SW_UNIT_M2,
-                                               SW_ROUNDING_NONE, "order-area"));
-  sw_working_computed (order, "rolls", sw_tally_working (tally, "rolls-order"));
-  sw_working_typed (order, "roll_width", job->roll_width_m, SW_UNIT_M);
-  sw_working_typed (order, "roll", job->roll_length_m, SW_UNIT_M);
-}
-
-static void
-add_roll_size (SwTally *tally, const SwLayout *layout)
-{
-  const SwJob *job = layout->job;
-  SwSourced mass = layout->blanket->mass_kg_per_m2,
-            thickness = layout->blanket->thickness_m;
-  SwWorking *working;
-
-  if (job->blanket_mass_kg_per_m2 > 0.0)
-    mass = (SwSourced){ job->blanket_mass_kg_per_m2, SW_EVIDENCE_USER, NULL };
-  if (job->blanket_thickness_m > 0.0)
-    thickness = (SwSourced){ job->blanket_thickness_m, SW_EVIDENCE_USER, NULL };
-  tally->roll_mass_kg = mass.value * job->roll_width_m * job->roll_length_m;
-  working =
-      sw_tally_add (tally, sw_working_new ("roll_mass", tally->roll_mass_kg, SW_UNIT_KG,
-                                           SW_ROUNDING_NONE, "roll-mass"));
-  sw_working_sourced (working, "mass", &mass, SW_UNIT_KG_PER_M2);
-  sw_working_typed (working, "roll_width", job->roll_width_m, SW_UNIT_M);
-  sw_working_typed (working, "roll", job->roll_length_m, SW_UNIT_M);
-  if (sw_roll_diameter (job->roll_length_m, thickness.value, job->roll_core_m,
-                        &tally->roll_diameter_m)
-      != SW_OK)
-    return;
-  working =
-      sw_tally_add (tally, sw_working_new ("roll_diameter", tally->roll_diameter_m,
-                                           SW_UNIT_M, SW_ROUNDING_NONE, "roll-diameter"));
-  sw_working_typed (working, "roll", job->roll_length_m, SW_UNIT_M);
-  sw_working_sourced (working, "thickness", &thickness, SW_UNIT_SMALL_M);
-  sw_working_typed (working, "core", job->roll_core_m, SW_UNIT_SMALL_M);
+  sw_tally_order_area (tally, layout);
 }
 
 void
 sw_tally_material (SwTally *tally, const SwLayout *layout)
 {
   add_lengths (tally, layout);
-  add_rolls (tally, layout);
+  sw_tally_rolls (tally, layout);
   add_areas (tally, layout);
-  add_roll_size (tally, layout);
+  sw_tally_roll_size (tally, layout);
 }

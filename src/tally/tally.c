@@ -14,6 +14,7 @@ sw_tally_new (const SwLayout *layout)
   SwTally *tally = g_new0 (SwTally, 1);
 
   tally->workings = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_working_free);
+  tally->roll_orders = g_array_new (FALSE, TRUE, sizeof (SwRollOrder));
   tally->pin_orders = g_array_new (FALSE, TRUE, sizeof (SwPinOrder));
   tally->seed_lines = g_array_new (FALSE, TRUE, sizeof (SwSeedLine));
   sw_tally_faces (tally, layout);
@@ -33,6 +34,7 @@ sw_tally_free (SwTally *tally)
   if (tally == NULL)
     return;
   g_ptr_array_unref (tally->workings);
+  g_array_unref (tally->roll_orders);
   g_array_unref (tally->pin_orders);
   g_array_unref (tally->seed_lines);
   g_free (tally);

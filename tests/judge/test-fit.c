@@ -68,6 +68,22 @@ test_season (void)
     }
 }
 
+/* 5 m at 4:1: runs of 20.616 + 1.35 = 21.966 m. */
+static void
+test_stock (void)
+{
+  static const SwStockLine lines[] = { { SW_STOCK_ON_HAND, 22.0, 1 },
+                                       { SW_STOCK_ORDER, 12.0, 0 },
+                                       { SW_STOCK_ON_HAND, 21.9, 2 } };
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = job_of (4.0);
+
+  g_array_append_vals (job->stock, lines, 2);
+  g_assert_false (is_found (job, catalogue, "stock-short"));
+  g_array_append_vals (job->stock, lines + 2, 1);
+  g_assert_true (is_found (job, catalogue, "stock-short"));
+}
+
 static void
 test_mowing (void)
 {
@@ -163,6 +179,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/judge/fit/life", test_life);
   g_test_add_func ("/judge/fit/season", test_season);
+  g_test_add_func ("/judge/fit/stock", test_stock);
   g_test_add_func ("/judge/fit/mowing", test_mowing);
   g_test_add_func ("/judge/fit/set-back", test_set_back);
   g_test_add_func ("/judge/fit/crown", test_crown);

@@ -2,8 +2,10 @@
 #undef G_DISABLE_ASSERT
 #include "fixture.h"
 #include <math.h>
+#include <slopewright/base/count.h>
 #include <slopewright/judge/result.h>
 #include <slopewright/layout/cutting.h>
+#include <slopewright/layout/stock-cutting.h>
 #include <time.h>
 
 /*
@@ -99,6 +101,29 @@ time_cutting (guint count)
            cutting->bound, 1e3 * (processor_s () - start_s));
 }
 
+/* The same hard pieces, two lengths to order and off-cuts on hand. */
+static void
+time_stock_cutting (guint count)
+{
+  static const SwStockKind kinds[] = { { 343000, 0, FALSE },
+                                       { 500000, 0, FALSE },
+                                       { 120000, 3, TRUE },
+                                       { 205000, 2, TRUE },
+                                       { 343000, 4, TRUE } };
+  g_autoptr (GRand) rand = g_rand_new_with_seed (count);
+  g_autofree gint64 *pieces = g_new (gint64, count);
+  g_autoptr (SwStockCutting) cutting = NULL;
+  double start_s;
+
+  for (guint i = 0; i < count; i++)
+    pieces[i] = g_rand_int_range (rand, 68600, 171500);
+  start_s = processor_s ();
+  cutting = sw_stock_cutting_new (pieces, count, kinds, G_N_ELEMENTS (kinds));
+  g_print ("%u pieces: %.1f m ordered, proved least %.1f m, %.1f ms\n", count,
+           (double) cutting->ordered / SW_TICKS_PER_M,
+           (double) cutting->bound / SW_TICKS_PER_M, 1e3 * (processor_s () - start_s));
+}
+
 int
 main (void)
 {
@@ -109,5 +134,8 @@ main (void)
   g_print ("Cutting plans; aim: 500 pieces under 50 ms\n");
   for (guint count = 50; count <= 5000; count *= 10)
     time_cutting (count);
+  g_print ("Cutting plans over two lengths and nine rolls on hand\n");
+  for (guint count = 10; count <= 1000; count *= 10)
+    time_stock_cutting (count);
   return 0;
 }

@@ -294,7 +294,7 @@ fixture_layout_bytes (const SwLayout *layout)
   for (guint i = 0; i < layout->n_pieces; i++)
     add_piece (bytes, &layout->pieces[i]);
   for (int i = 0; i < layout->rolls; i++)
-    add_number (bytes, layout->offcuts_m[i]);
+    add_number (bytes, layout->cut_rolls[i].offcut_m);
   add_number (bytes, layout->rolls_naive);
   add_number (bytes, layout->rolls_bound);
   return bytes;

@@ -203,8 +203,8 @@ check_rolls (const SwLayout *layout, GRand *rand)
       used[piece->roll - 1] += sw_ticks (piece->length_m);
     }
   for (int i = 0; i < layout->rolls; i++)
-    if (layout->offcuts_m[i] < 0.0
-        || used[i] + sw_ticks (layout->offcuts_m[i]) != capacity)
+    if (layout->cut_rolls[i].offcut_m < 0.0
+        || used[i] + sw_ticks (layout->cut_rolls[i].offcut_m) != capacity)
       return "pieces and off-cut are not the roll";
   if (layout->rolls_bound > layout->rolls || layout->rolls_bound < 1)
     return "bound above the plan";

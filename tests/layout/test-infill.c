@@ -283,7 +283,7 @@ check_balance (const SwLayout *layout)
   for (guint i = 0; i < layout->n_pieces; i++)
     pieces += sw_ticks (layout->pieces[i].length_m);
   for (int i = 0; i < layout->rolls; i++)
-    rest += sw_ticks (layout->offcuts_m[i]);
+    rest += sw_ticks (layout->cut_rolls[i].offcut_m);
   g_assert_cmpint (pieces + rest, ==,
                    layout->rolls * sw_ticks (layout->job->roll_length_m));
 }

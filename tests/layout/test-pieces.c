@@ -37,8 +37,8 @@ check_balance (const SwLayout *layout)
   for (int r = 1; r <= layout->rolls; r++)
     {
       g_assert_cmpint (used[r], >, 0);
-      g_assert_cmpint (used[r] + sw_ticks (layout->offcuts_m[r - 1]), ==, roll);
-      sum += used[r] + sw_ticks (layout->offcuts_m[r - 1]);
+      g_assert_cmpint (used[r] + sw_ticks (layout->cut_rolls[r - 1].offcut_m), ==, roll);
+      sum += used[r] + sw_ticks (layout->cut_rolls[r - 1].offcut_m);
     }
   g_assert_cmpint (sum, ==, layout->rolls * roll);
   g_assert_cmpint (layout->rolls_bound, <=, layout->rolls);
@@ -172,7 +172,7 @@ test_shared_stock (void)
   layout = fixture_lay (job, catalogue);
   g_assert_cmpint (layout->rolls, ==, 1);
   g_assert_cmpint (layout->rolls_naive, ==, 3);
-  g_assert_cmpfloat_with_epsilon (layout->offcuts_m[0],
+  g_assert_cmpfloat_with_epsilon (layout->cut_rolls[0].offcut_m,
                                   34.3 - 3.0 * (4.0 * sqrt (5.0) + 1.35), 2e-4);
   check_balance (layout);
 }

@@ -82,6 +82,8 @@ full_job (void)
   static const SwPoint outline[] = {
     { 0.0, 0.0 }, { 48.0, 0.0 }, { 47.123456789012345, 12.0 }, { 0.0, 12.0 }
   };
+  static const SwStockLine stock[] = { { SW_STOCK_ON_HAND, 12.4, 2 },
+                                       { SW_STOCK_ORDER, 50.0, 0 } };
   SwJob *job = sw_job_new_default ();
   SwFace *face = sw_face_new ("B-2");
 
@@ -94,7 +96,10 @@ full_job (void)
   job->roll_width_m = 1.2192;
   job->blanket_mass_kg_per_m2 = 0.271;
   job->blanket_thickness_m = 0.0065;
-  job->surplus = SW_SURPLUS_TRIM;
+  g_array_append_vals (job->stock, stock, G_N_ELEMENTS (stock));
+  job->narrow_width_m = 0.6096;
+  job->narrow_length_m = 25.0;
+  job->surplus = SW_SURPLUS_NARROW;
   sw_text_set (&job->pin_id, "staple-200");
   add_mix (&job->seed);
   fill_plan (&job->plan);

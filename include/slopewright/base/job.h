@@ -30,8 +30,23 @@ typedef enum
 typedef enum
 {
   SW_SURPLUS_SPREAD, /* all side laps a little wider */
-  SW_SURPLUS_TRIM    /* last run cut narrower */
+  SW_SURPLUS_TRIM,   /* last run cut narrower */
+  SW_SURPLUS_NARROW  /* last run laid in the narrow roll where that covers, else spread */
 } SwSurplus;
+
+typedef enum
+{
+  SW_STOCK_ON_HAND, /* rolls or off-cuts that lie ready: used before anything is ordered */
+  SW_STOCK_ORDER    /* another length that can be ordered beside the job's own */
+} SwStockSource;
+
+/** Rolls of one length, of the job's blanket and width. */
+typedef struct
+{
+  SwStockSource source;
+  double length_m;
+  guint count; /* how many there are; 0, to order only: as many as wanted */
+} SwStockLine;
 
 /** Which end of the crest, as the face view shows it: seen from the toe looking up, left is small along_m. */
 typedef enum
@@ -230,6 +245,9 @@ typedef struct
   double blanket_mass_kg_per_m2,
       blanket_thickness_m; /* of this product; <= 0: the catalogue's */
   SwProduct product;
+  GArray *stock; /* (element-type SwStockLine): beside the job's own roll, which can be
+                    ordered without end */
+  double narrow_width_m, narrow_length_m; /* of the narrow roll; <= 0: there is none */
   SwSurplus surplus;
   SwJoints joints;
   SwZoneRule zone_rule;

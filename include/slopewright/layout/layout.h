@@ -100,8 +100,8 @@ typedef struct
   guint face;
   guint order; /* 0 is the upslope piece */
   double length_m;
-  int roll;                      /* 1.. in order of use */
-  double from_m;                 /* where in the roll it begins */
+  int roll;      /* 1.. in order of use: index + 1 into the layout's rolls */
+  double from_m; /* where in the roll it begins */
   double down_from_m, down_to_m; /* what it covers on the face view, end lap included */
 } SwPiece;
 
@@ -133,6 +133,7 @@ typedef struct
   gboolean infill_above, infill_below; /* its upper end is tucked under the runs beside
                                           it, or its lower end laps over them */
   guint n_cut_outs, first_cut_out;     /* in the face's cut-outs */
+  gboolean narrow;                     /* laid in the narrow roll */
   guint8 pin_length; /* longest under it: index into the face's pin lengths */
 } SwRun;
 
@@ -153,8 +154,9 @@ typedef struct
   gboolean closed;                 /* all round a heap: the last run laps the first */
   int strips;                      /* runs side by side */
   int infill;                      /* how many of them are infill */
+  gboolean narrow_last;            /* the last strip is laid in the narrow roll */
   double side_lap_m;               /* as laid: practice value or wider */
-  double surplus_m; /* strips x pitch + lap - width before spreading or trimming */
+  double surplus_m; /* what the strips cover with the least lap, less the width */
   double end_lap_m; /* as laid, by steepness */
   int slots;        /* check slots down the tier */
   double pin_down_m, pin_across_m; /* field grid as laid */
@@ -186,6 +188,14 @@ typedef struct
   guint n_cut_outs;
 } SwFaceLayout;
 
+/** A roll as the cutting plan opens it. */
+typedef struct
+{
+  double width_m, length_m;
+  gboolean on_hand; /* from the job's stock: not to be ordered */
+  double offcut_m;  /* what is left of it */
+} SwCutRoll;
+
 typedef struct
 {
   SwJob *job;
@@ -196,12 +206,23 @@ typedef struct
   guint n_faces;
   SwPiece *pieces; /* grouped by face and run */
   guint n_pieces;
-  int rolls;       /* needed by the cutting plan */
-  int rolls_naive; /* a tier's runs counted whole out of fresh rolls, or each piece of runs
-                    * longer than a roll from its own: no off-cut reused */
-  int rolls_bound;   /* proved: no plan needs fewer, wherever joints are made */
-  double *offcuts_m; /* rolls long: what is left of each */
+  int rolls;            /* opened by the cutting plan */
+  SwCutRoll *cut_rolls; /* those, in the order in which the crew opens them */
+  int rolls_ordered;    /* of them, not on hand */
+  int rolls_naive;   /* a tier's runs counted whole out of fresh rolls, or each piece of
+                           runs longer than a roll from its own: no off-cut reused, nothing
+                           on hand */
+  int rolls_bound;   /* proved: no plan orders fewer, wherever joints are made */
+  double ordered_m2; /* of the rolls that are ordered, before spare ones */
+  double bound_m2;   /* proved: no plan orders less, wherever joints are made */
+  gboolean least;    /* the plan orders no more than that */
 } SwLayout;
+
+/** Whether anything but the job's own roll is opened or could be. */
+gboolean sw_layout_mixes_rolls (const SwLayout *layout);
+
+/** Width of the roll that a run is laid in. */
+double sw_run_roll_width_m (const SwLayout *layout, const SwRun *run);
 
 /**
  * sw_layout_new:

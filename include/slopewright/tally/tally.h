@@ -71,14 +71,28 @@ typedef struct
   double amount;
 } SwCostLine;
 
+/** Rolls of one width and length. */
+typedef struct
+{
+  double width_m, length_m;
+  gboolean on_hand;
+  int ready;        /* on hand: how many lie there */
+  int cut;          /* opened by the cutting plan */
+  int spare, order; /* to order: order = cut + spare; 0 of those on hand */
+  double mass_kg;   /* of one, dry */
+} SwRollOrder;
+
 typedef struct
 {
   GPtrArray *workings; /* (element-type SwWorking): every number, in reading order */
   SwAreas areas;
   int runs, pieces, joints;
-  int infill_runs; /* of the runs */
-  int rolls, rolls_spare, rolls_order;
-  double piece_length_m, offcut_length_m; /* sum of both is rolls x roll length */
+  int infill_runs;     /* of the runs */
+  GArray *roll_orders; /* (element-type SwRollOrder), the job's own roll first */
+  int rolls, rolls_spare, rolls_order; /* to order: cut, spare, and both */
+  int rolls_on_hand;                   /* cut beside them from what is on hand */
+  double piece_length_m,
+      offcut_length_m; /* sum of both is the length of all rolls opened */
   double key_trench_m, slot_m, toe_trench_m;
   double trench_bank_m3, trench_loose_m3;
   int collars;        /* obstacles that stand on covered ground: a patch each */
@@ -89,7 +103,8 @@ typedef struct
                          is sown */
   SwSeedTotal seed;
   double seed_pls_kg, seed_bulk_kg;
-  SwFertiliser fertiliser; /* product_kg_per_m2 0: none, or none of what is needed in it */
+  SwFertiliser
+      fertiliser; /* product_kg_per_m2 0: none, or none of what is needed in it */
   double fertiliser_kg;
   int fertiliser_bags; /* 0 where the mass of a bag is not given */
   double haul_m3;      /* loose trench spoil that is hauled away */
@@ -99,8 +114,9 @@ typedef struct
   gboolean priced; /* FALSE: no price was given, cost and price are 0 */
   SwCostLine cost[SW_COST_COUNT];
   SwPrice price;
-  double roll_mass_kg; /* dry */
-  double roll_diameter_m;
+  double roll_mass_kg;    /* of the heaviest that is carried, dry */
+  double roll_diameter_m; /* of the same */
+  double order_mass_kg;   /* of all rolls to order, dry */
 } SwTally;
 
 /** Returns: (transfer full): all quantities of a layout with their workings. */
