@@ -12,6 +12,9 @@ char **sw_choice_obtained_names (SwStage *stage, gsize which);
 char **sw_choice_fan_names (SwStage *stage, gsize which);
 char **sw_choice_joints_names (SwStage *stage, gsize which);
 char **sw_choice_surplus_names (SwStage *stage, gsize which);
+int sw_choice_surplus_get (SwStage *stage, gsize which);
+void sw_choice_surplus_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
+                            guint index);
 char **sw_choice_allowance_names (SwStage *stage, gsize which);
 char **sw_choice_loss_units_names (SwStage *stage, gsize which);
 char **sw_choice_rills_names (SwStage *stage, gsize which);

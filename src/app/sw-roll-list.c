@@ -148,6 +148,8 @@ add_source (Row *row)
   g_autofree char *label = g_strdup_printf (_ ("Stock %u, source"), row->index + 1);
 
   row->source = GTK_DROP_DOWN (sw_choice_new (label));
+  gtk_widget_set_tooltip_text (GTK_WIDGET (row->source),
+                               _ ("Lies ready in the yard, or can be ordered"));
   g_signal_connect_swapped (row->source, "notify::selected", G_CALLBACK (on_source), row);
   gtk_grid_attach (row->list->grid, GTK_WIDGET (row->source), COLUMN_SOURCE,
                    (int) row->index + 1, 1, 1);
@@ -223,7 +225,7 @@ static void
 refresh (SwRollList *self)
 {
   const GArray *stock = sw_stage_job (self->stage)->stock;
-  const char *const sources[] = { _ ("On hand"), _ ("Can be ordered"), NULL };
+  const char *const sources[] = { _ ("Yard"), _ ("Order"), NULL };
 
   self->refreshing = TRUE;
   match_rows (self, stock->len);
@@ -235,8 +237,8 @@ refresh (SwRollList *self)
       sw_choice_show (row->source, sources, (int) line->source);
       sw_value_entry_set_value (row->length, line->length_m,
                                 sw_stage_style (self->stage));
-      gtk_spin_button_set_range (
-          row->count, line->source == SW_STOCK_ON_HAND ? 1.0 : 0.0, MOST_OF_A_LENGTH);
+      gtk_spin_button_set_range (row->count, line->source == SW_STOCK_ON_HAND ? 1.0 : 0.0,
+                                 MOST_OF_A_LENGTH);
       gtk_spin_button_set_value (row->count, line->count);
     }
   gtk_widget_set_visible (GTK_WIDGET (self->grid), stock->len > 0);

@@ -24,20 +24,24 @@ blanket_spec (const SwSheet *sheet, const SwRollOrder *order)
                         sw_sheet_quantity (sheet, order->mass_kg, SW_UNIT_KG), NULL);
 }
 
+static const char *
+rolls_words (const SwSheet *sheet, int count)
+{
+  return sw_sheet_fill (sheet, count == 1 ? "pack.rolls.one" : "pack.rolls", "count",
+                        sw_sheet_count (sheet, count), NULL);
+}
+
 static void
 add_ordered_row (const SwSheet *sheet, SwTable *table, const SwRollOrder *order)
 {
   material_row (sheet, table, sw_sheet_get (sheet, "pack.item.blanket"),
-                blanket_spec (sheet, order),
-                sw_sheet_fill (sheet, "pack.rolls", "count",
-                               sw_sheet_count (sheet, order->cut), NULL),
+                blanket_spec (sheet, order), rolls_words (sheet, order->cut),
                 sw_sheet_fill (sheet, "pack.spare", "count",
                                sw_sheet_count (sheet, order->spare), "rate",
                                sw_sheet_quantity (sheet, sheet->tally->allowance.share,
                                                   SW_UNIT_PERCENT),
                                NULL),
-                sw_sheet_fill (sheet, "pack.rolls", "count",
-                               sw_sheet_count (sheet, order->order), NULL),
+                rolls_words (sheet, order->order),
                 sw_sheet_quantity (sheet, order->order * order->width_m * order->length_m,
                                    SW_UNIT_M2));
 }
@@ -97,8 +101,9 @@ add_pin_row (const SwSheet *sheet, SwTable *table, const SwPinOrder *order)
                                sw_sheet_practice (sheet, SW_PRACTICE_PIN_SPARE), NULL),
                 sw_sheet_count (sheet, (double) order->order),
                 order->boxes > 0 ? sw_sheet_fill (
-                    sheet, "pack.boxes", "count", sw_sheet_count (sheet, order->boxes),
-                    "each", sw_sheet_count (sheet, pin->per_box), NULL)
+                    sheet, order->boxes == 1 ? "pack.boxes.one" : "pack.boxes", "count",
+                    sw_sheet_count (sheet, order->boxes), "each",
+                    sw_sheet_count (sheet, pin->per_box), NULL)
                                  : sw_sheet_get (sheet, "pack.singly"));
 }
 
@@ -422,7 +427,8 @@ static void
 add_cut_list (const SwSheet *sheet, SwFlow *flow, SwStyle style)
 {
   const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.roll"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.roll"),
+      sw_layout_mixes_rolls (sheet->layout) ? SW_CELL_TEXT : SW_CELL_NUMBER, 0.0 },
     { sw_sheet_get (sheet, "pack.column.pieces"), SW_CELL_TEXT, 0.0 },
     { sw_sheet_get (sheet, "pack.column.used"), SW_CELL_NUMBER, 0.0 },
     { sw_sheet_get (sheet, "pack.column.offcut"), SW_CELL_NUMBER, 0.0 },

@@ -9,6 +9,7 @@
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
 #include "sw-preview.h"
+#include "sw-roll-list.h"
 #include "sw-species-list.h"
 #include "sw-value-entry.h"
 #include "window-fixture.h"
@@ -291,6 +292,32 @@ test_species_list (Fixture *f, gconstpointer data)
   g_assert_finalize_object (widget);
 }
 
+/* A length of the yard is cut before rolls are ordered, and is in the file. */
+static void
+test_roll_list (Fixture *f, gconstpointer data)
+{
+  GtkWidget *widget = g_object_ref_sink (sw_roll_list_new (f->stage));
+  SwRollList *list = SW_ROLL_LIST (widget);
+  const SwLayout *layout = sw_stage_result (f->stage)->layout;
+  double ordered_m2 = layout->ordered_m2;
+  double roll_m2 =
+      sw_stage_job (f->stage)->roll_width_m * sw_stage_job (f->stage)->roll_length_m;
+
+  g_signal_emit_by_name (sw_roll_list_add_button (list), "clicked");
+  layout = sw_stage_result (f->stage)->layout;
+  g_assert_cmpfloat_with_epsilon (layout->ordered_m2, ordered_m2 - roll_m2, 1e-6);
+  type_value (sw_roll_list_length (list, 0), "0.5");
+  g_assert_cmpfloat_with_epsilon (
+      g_array_index (sw_stage_job (f->stage)->stock, SwStockLine, 0).length_m, 0.5, 1e-9);
+  layout = sw_stage_result (f->stage)->layout;
+  g_assert_cmpfloat_with_epsilon (layout->ordered_m2, ordered_m2, 1e-6);
+  assert_file_keeps (sw_stage_job (f->stage), "stock");
+  for (int step = 0; step < 2; step++)
+    sw_document_undo (f->document);
+  g_assert_cmpuint (sw_stage_job (f->stage)->stock->len, ==, 0);
+  g_assert_finalize_object (widget);
+}
+
 static void
 test_findings_follow (Fixture *f, gconstpointer data)
 {
@@ -442,6 +469,7 @@ main (int argc, char *argv[])
   ADD ("practice-limits-are-the-files", test_practice_limits_are_the_files);
   ADD ("plan-limits-are-the-files", test_plan_limits_are_the_files);
   ADD ("species-list", test_species_list);
+  ADD ("roll-list", test_roll_list);
   ADD ("findings-follow", test_findings_follow);
   ADD ("preview-has-the-pages", test_preview_has_the_pages);
   ADD ("prints-true-pages", test_prints_true_pages);
