@@ -5,8 +5,8 @@
 #include "cutting-swap.h"
 #include <string.h>
 
-/* Steps that one search may spend; about 10 ms of work. A count, not a clock, so that the
- * same pieces always give the same plan. */
+/* Steps that the searches of an order may spend, each number of rolls its share; some 20 ms
+ * of work. A count, not a clock, so that the same pieces always give the same plan. */
 #define SEARCH_BUDGET 400000
 
 /* Every pair of rolls is looked at, so beyond this many the swaps would take longer than a
@@ -150,12 +150,14 @@ search_between (SwCutting *cutting, const Order *order, guint count)
   g_autoptr (SwColumns) columns =
       sw_columns_new (order->kinds, order->n_kinds, order->capacity);
   g_autofree int *patterns = g_new0 (int, (gsize) cutting->rolls * order->n_kinds);
+  gint64 share;
 
   if (columns != NULL)
     cutting->bound = MAX (cutting->bound, columns->bound);
+  share = SEARCH_BUDGET / MAX (1, cutting->rolls - cutting->bound);
   for (int rolls = cutting->bound; rolls < cutting->rolls; rolls++)
     {
-      gint64 budget = SEARCH_BUDGET;
+      gint64 budget = share;
       SwSearchEnd end = SW_SEARCH_FOUND;
 
       if (!search_from_columns (order, columns, rolls, patterns))

@@ -223,8 +223,8 @@ static int
 compare_from_leeward (gconstpointer a, gconstpointer b, gpointer side)
 {
   const SwPinPlace *x = a, *y = b;
-  gint64 along = sw_ticks ((double) x->along_m - (double) y->along_m);
-  gint64 down = sw_ticks ((double) x->down_m - (double) y->down_m);
+  gint64 along = sw_ticks ((double) x->along_m) - sw_ticks ((double) y->along_m);
+  gint64 down = sw_ticks ((double) x->down_m) - sw_ticks ((double) y->down_m);
 
   if (along != 0)
     return (along < 0) == (GPOINTER_TO_INT (side) == SW_SIDE_LEFT) ? -1 : 1;
