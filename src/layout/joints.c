@@ -26,7 +26,9 @@ slots_before_m (const SwFaceLayout *face, const SwPractice *practice, const SwRu
     {
       double slot_m = sw_slot_down_m (face->ground, tier, middle_m, i);
 
-      if (slot_m > run->down_from_m && slot_m < run->down_to_m && slot_m < down_m)
+      /* A joint a stagger away from another often stands on the slot: not yet across it. */
+      if (slot_m > run->down_from_m && slot_m < run->down_to_m
+          && down_m - slot_m > SAME_PLACE_M)
         ++*crossed;
     }
   return *crossed * fold_m;

@@ -11,27 +11,38 @@ struct SwRingRows
   GArray *pins;        /* (element-type SwRingPin), by along */
 };
 
-/* A trench at an obstacle with pins of its own: a strip of ground on both sides of it. */
+static void
+add_side (const SwTrench *trench, double by_m, GArray *ring)
+{
+  const SwPlace *line = trench->line;
+
+  for (guint i = 0; i < trench->n_line + 2; i++)
+    {
+      guint index = CLAMP (i, 1, trench->n_line) - 1;
+      SwPoint p = { line[index].along_m, line[index].out_m + by_m };
+
+      if (i == 0)
+        p.x_m -= SW_OBSTACLE_CLEAR_M;
+      if (i > trench->n_line)
+        p.x_m += SW_OBSTACLE_CLEAR_M;
+      g_array_append_val (ring, p);
+    }
+}
+
+/* A trench at an obstacle with pins of its own: a strip of ground on both sides of it and
+ * past its ends. */
 static SwRegion *
 trench_strip (const SwTrench *trench)
 {
   double half_m = trench->width_m / 2.0 + SW_OBSTACLE_CLEAR_M;
   g_autoptr (GArray) ring = g_array_new (FALSE, FALSE, sizeof (SwPoint));
+  g_autoptr (GArray) other = g_array_new (FALSE, FALSE, sizeof (SwPoint));
   SwRegion *strip = NULL;
 
-  for (guint i = 0; i < 2 * trench->n_line; i++)
-    {
-      gboolean back = i >= trench->n_line;
-      guint index = back ? 2 * trench->n_line - 1 - i : i;
-      SwPoint p = { trench->line[index].along_m,
-                    trench->line[index].out_m + (back ? half_m : -half_m) };
-
-      if (index == 0)
-        p.x_m -= SW_OBSTACLE_CLEAR_M;
-      if (index + 1 == trench->n_line)
-        p.x_m += SW_OBSTACLE_CLEAR_M;
-      g_array_append_val (ring, p);
-    }
+  add_side (trench, -half_m, ring);
+  add_side (trench, half_m, other);
+  for (guint i = other->len; i > 0; i--)
+    g_array_append_val (ring, g_array_index (other, SwPoint, i - 1));
   if (sw_region_new ((const SwPoint *) ring->data, ring->len, &strip) != SW_OK)
     return NULL;
   return strip;

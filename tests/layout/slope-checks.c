@@ -10,6 +10,8 @@
 #define EDGE_M 2e-4
 
 /* Pins are kept as floats. */
+/* A line straight in space from step to step leaves warped ground by a little. */
+#define TIER_SLACK_M 0.01
 #define PIN_SLACK_M 1e-4
 
 static double
@@ -265,6 +267,22 @@ check_clips_add_up (const SwLayout *layout, GRand *rand)
   return NULL;
 }
 
+/* Trenches lie beyond crest and toe; all other pins hold ground of their tier. */
+static gboolean
+off_tier (const SwFaceLayout *face, const SwPinPlace *pin)
+{
+  const SwTier *tier = &face->tiers[pin->tier];
+  double along_m = (double) pin->along_m, down_m = (double) pin->down_m;
+
+  if (pin->role == SW_PIN_KEY_TRENCH || pin->role == SW_PIN_SLOT
+      || pin->role == SW_PIN_TOE)
+    return FALSE;
+  return down_m < sw_ground_break_down_m (face->ground, tier->reach.from_break, along_m)
+                      - TIER_SLACK_M
+         || down_m > sw_ground_break_down_m (face->ground, tier->reach.to_break, along_m)
+                         + TIER_SLACK_M;
+}
+
 const char *
 check_pins (const SwLayout *layout, GRand *rand)
 {
@@ -284,6 +302,8 @@ check_pins (const SwLayout *layout, GRand *rand)
 
       if (in_obstacle (face->face, at))
         return "pin in an obstacle";
+      if (off_tier (face, &face->pins[i]))
+        return "pin off its tier";
       if (fabs (sw_ground_down_m (face->ground, at) - down_m) > 100.0 * PIN_SLACK_M
           && face->pins[i].role == SW_PIN_FIELD)
         return "field pin that is not where its distance says";
