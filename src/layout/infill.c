@@ -117,7 +117,8 @@ clear_end_m (const GArray *barred, double end_m, double lap_m, gboolean down)
       double from_m = down ? end_m : end_m - lap_m;
 
       i++;
-      if (from_m + lap_m <= span.from_m || from_m >= span.to_m)
+      if (sw_ticks (span.from_m - from_m - lap_m) >= 0
+          || sw_ticks (from_m - span.to_m) >= 0)
         continue;
       end_m = down ? span.from_m - lap_m : span.to_m + lap_m;
       i = 0;

@@ -193,5 +193,7 @@ random_slope (GRand *rand, const SwCatalogue *catalogue)
   shape_ground (rand, face);
   add_obstacles (rand, face);
   add_zones (rand, catalogue, face);
+  if (one_in (rand, 2))
+    face->fan = SW_FAN_INFILL;
   return job;
 }
