@@ -195,18 +195,33 @@ look_growth (SwCheck *check, const SwLayout *layout, const SwTally *tally)
     sw_check_open (check, "site.late_sowing");
 }
 
+/* What the product's data sheet says of its netting, or else what its class usually has. */
+static const char *
+net_looked (const SwLayout *layout)
+{
+  static const char *const sheet[SW_NET_COUNT] = { [SW_NET_NONE] = "check.net.sheet-none",
+                                                   [SW_NET_PLASTIC] =
+                                                       "check.net.sheet-plastic",
+                                                   [SW_NET_PLANT] =
+                                                       "check.net.sheet-plant" };
+  SwNetKind net = layout->job->product.net;
+
+  if (net != SW_NET_NOT_STATED)
+    return sheet[net];
+  return layout->blanket->net_plastic_usual ? "check.net.class-plastic"
+                                            : "check.net.class";
+}
+
 static void
 look_net (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 {
-  check->looked = layout->blanket->net_plastic_usual ? "check.F12.looked-plastic"
-                                                     : "check.F12.looked";
+  check->looked = net_looked (layout);
 }
 
 static void
 look_mowing (SwCheck *check, const SwLayout *layout, const SwTally *tally)
 {
-  check->looked = layout->blanket->net_plastic_usual ? "check.F13.looked-plastic"
-                                                     : "check.F13.looked";
+  check->looked = net_looked (layout);
   if (layout->job->numbers.mown == SW_ANSWER_UNKNOWN)
     sw_check_open (check, "number.mown");
 }
@@ -244,7 +259,9 @@ look_face_up (SwCheck *check, const SwLayout *layout, const SwTally *tally)
                                         "check.F17.looked-none", "check.F17.looked-one",
                                         "check.F17.looked-two" };
 
-  check->looked = looked[layout->blanket->nets + 1];
+  check->looked = layout->job->product.net == SW_NET_NONE
+                      ? "check.net.sheet-none"
+                      : looked[layout->blanket->nets + 1];
   if (layout->blanket->nets < 0)
     sw_check_open (check, "check.F17.ask");
 }

@@ -304,6 +304,25 @@ stands_in (const SwLaying *laying, const SwRegion *region)
   return stands;
 }
 
+/* What a full run reaches beyond infill, past the seam of a round that is closed, too. */
+static void
+add_beyond (const SwLaying *laying, guint tier_index, SwBox box, GPtrArray *parts)
+{
+  const SwTier *tier = sw_laying_tier (laying, tier_index);
+  double round_m = tier->along_to_m - tier->along_from_m;
+
+  g_ptr_array_add (parts, sw_cover_within (laying, tier_index, box));
+  if (!tier->closed)
+    return;
+  if (box.x1_m > tier->along_to_m)
+    round_m = -round_m;
+  else if (box.x0_m >= tier->along_from_m)
+    return;
+  box.x0_m += round_m;
+  box.x1_m += round_m;
+  g_ptr_array_add (parts, sw_cover_within (laying, tier_index, box));
+}
+
 /* What is to be covered of a strip. */
 static SwRegion *
 strip_cover (const SwLaying *laying, guint tier, int strip)
@@ -315,8 +334,9 @@ strip_cover (const SwLaying *laying, guint tier, int strip)
   if (count == 1)
     return sw_cover_within (laying, tier, boxes[0]);
   parts = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_region_free);
-  for (guint i = 0; i < count; i++)
-    g_ptr_array_add (parts, sw_cover_within (laying, tier, boxes[i]));
+  g_ptr_array_add (parts, sw_cover_within (laying, tier, boxes[0]));
+  for (guint i = 1; i < count; i++)
+    add_beyond (laying, tier, boxes[i], parts);
   return sw_region_union (parts);
 }
 

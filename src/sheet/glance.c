@@ -199,7 +199,7 @@ add_basis (const SwSheet *sheet, SwFlow *flow)
   sw_flow_text (
       flow, SW_STYLE_BODY, SW_ROLE_TEXT,
       sw_sheet_fill (sheet, "pack.basis.blanket", "blanket",
-                     sw_sheet_get (sheet, sheet->layout->blanket->name_id), "width",
+                     sw_sheet_blanket (sheet), "width",
                      sw_sheet_quantity (sheet, job->roll_width_m, SW_UNIT_M), "length",
                      sw_sheet_quantity (sheet, job->roll_length_m, SW_UNIT_M), NULL));
   for (guint f = 0; f < sheet->layout->n_faces; f++)
@@ -220,6 +220,10 @@ add_basis (const SwSheet *sheet, SwFlow *flow)
                          sw_sheet_get (sheet, soil->name_id), "topsoil",
                          sw_sheet_quantity (sheet, face->topsoil_m, SW_UNIT_SMALL_M),
                          NULL));
+      sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                    sw_sheet_fill (sheet, "pack.basis.soil-known", "face",
+                                   sw_sheet_face (sheet, f), "known",
+                                   sw_sheet_soil_known (sheet, f), NULL));
       add_zone_basis (sheet, flow, f);
     }
   add_spread (sheet, flow);

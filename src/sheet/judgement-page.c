@@ -91,6 +91,7 @@ sw_page_judgement (SwSheet *sheet)
 
   add_limits (sheet, flow);
   sw_judge_add_choice (sheet, flow);
+  sw_judge_add_soil (sheet, flow);
   sw_judge_add_borderline (sheet, flow);
   sw_judge_add_loss (sheet, flow);
   sw_judge_add_water (sheet, flow);

@@ -60,15 +60,17 @@ static void
 add_choice_row (const SwSheet *sheet, SwTable *table, const SwChoice *choice)
 {
   const char *cells[SW_CHOICE_COUNT];
-  const char *name = sw_sheet_get (sheet, choice->blanket->name_id);
+  gboolean of_sheet = sw_product_given (&sheet->job->product);
+  const char *name = sw_sheet_plain (
+      sheet,
+      sw_sheet_keep (sheet, sw_report_choice_type (choice, of_sheet, sheet->texts)));
 
   for (int i = 0; i < SW_CHOICE_COUNT; i++)
     cells[i] = choice_cell (sheet, (SwChoiceAspect) i, &choice->tests[i]);
   sw_table_row (
       table,
-      choice->chosen ? sw_sheet_format (
-          sheet, "*%s*", sw_sheet_fill (sheet, "choice.chosen", "type", name, NULL))
-                     : name,
+      choice->chosen || choice->product != NULL ? sw_sheet_format (sheet, "*%s*", name)
+                                                : name,
       cells[SW_CHOICE_GRADIENT], cells[SW_CHOICE_LIFE], cells[SW_CHOICE_SHEAR],
       cells[SW_CHOICE_ANIMALS], cells[SW_CHOICE_MOWING],
       sw_sheet_get (sheet, choice->meets ? "pack.judge.choice.meets"
@@ -120,6 +122,16 @@ longest_m (const SwLayout *layout)
   return longest;
 }
 
+static void
+add_product (const SwSheet *sheet, SwFlow *flow)
+{
+  char *words = sw_report_product (&sheet->job->product, sheet->texts);
+
+  if (words != NULL)
+    sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                  sw_sheet_plain (sheet, sw_sheet_keep (sheet, words)));
+}
+
 void
 sw_judge_add_choice (const SwSheet *sheet, SwFlow *flow)
 {
@@ -135,6 +147,7 @@ sw_judge_add_choice (const SwSheet *sheet, SwFlow *flow)
       add_choice_row (sheet, table, choice);
     }
   sw_flow_heading (flow, sw_sheet_get (sheet, "choice.title"));
+  add_product (sheet, flow);
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, sw_sheet_get (sheet, "choice.note"));
   sw_flow_text (
       flow, SW_STYLE_BODY, SW_ROLE_TEXT,
@@ -144,6 +157,35 @@ sw_judge_add_choice (const SwSheet *sheet, SwFlow *flow)
   sw_flow_tie (flow);
   sw_flow_space (flow, 1.5);
   sw_flow_table (flow, table);
+}
+
+static void
+add_reading (const SwSheet *sheet, SwFlow *flow, const SwSoilReading *reading,
+             gboolean itself)
+{
+  char *words = sw_report_soil_reading (reading, itself, sheet->texts, sheet->draw->style);
+
+  sw_flow_item (flow, SW_STYLE_BODY, "–",
+                sw_sheet_plain (sheet, sw_sheet_keep (sheet, words)));
+}
+
+void
+sw_judge_add_soil (const SwSheet *sheet, SwFlow *flow)
+{
+  SwFaceSoil soil;
+
+  sw_flow_heading (flow, sw_sheet_get (sheet, "soil-report.title"));
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    if (sw_face_soil (sheet->layout, f, &soil))
+      {
+        sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                      sw_sheet_fill (sheet, "pack.judge.soil.face", "face",
+                                     sw_sheet_face (sheet, f), "known",
+                                     sw_sheet_soil_known (sheet, f), NULL));
+        add_reading (sheet, flow, &soil.itself, TRUE);
+        for (guint i = 0; i < soil.n_others; i++)
+          add_reading (sheet, flow, &soil.others[i], FALSE);
+      }
 }
 
 void

@@ -18,7 +18,7 @@ static const char *
 blanket_spec (const SwSheet *sheet, const SwRollOrder *order)
 {
   return sw_sheet_fill (sheet, "pack.item.blanket-spec", "blanket",
-                        sw_sheet_get (sheet, sheet->layout->blanket->name_id), "width",
+                        sw_sheet_blanket (sheet), "width",
                         sw_sheet_quantity (sheet, order->width_m, SW_UNIT_M), "length",
                         sw_sheet_quantity (sheet, order->length_m, SW_UNIT_M), "mass",
                         sw_sheet_quantity (sheet, order->mass_kg, SW_UNIT_KG), NULL);

@@ -68,8 +68,8 @@ product_name (const SwProduct *product, const SwTexts *texts)
   return *product->name != '\0' ? product->name : sw_texts_get (texts, "choice.unnamed");
 }
 
-static char *
-type_words (const SwChoice *choice, gboolean of_sheet, const SwTexts *texts)
+char *
+sw_report_choice_type (const SwChoice *choice, gboolean of_sheet, const SwTexts *texts)
 {
   const char *name = sw_texts_get (texts, choice->blanket->name_id);
 
@@ -86,7 +86,7 @@ static void
 add_type (GPtrArray *cells, const SwChoice *choice, gboolean of_sheet,
           const SwTexts *texts, SwNumberStyle style)
 {
-  g_ptr_array_add (cells, type_words (choice, of_sheet, texts));
+  g_ptr_array_add (cells, sw_report_choice_type (choice, of_sheet, texts));
   for (int i = 0; i < SW_CHOICE_COUNT; i++)
     g_ptr_array_add (cells, sw_report_choice_cell ((SwChoiceAspect) i, &choice->tests[i],
                                                    texts, style));
@@ -119,19 +119,37 @@ append_table (GString *report, const GPtrArray *cells)
     }
 }
 
-static void
-append_product (GString *report, const SwProduct *product, const SwTexts *texts)
+char *
+sw_report_product (const SwProduct *product, const SwTexts *texts)
 {
   const char *unstated = sw_texts_get (texts, "choice.sheet-unstated");
-  g_autofree char *words = NULL;
 
   if (!sw_product_given (product))
-    return;
-  words = sw_texts_fill (
+    return NULL;
+  return sw_texts_fill (
       texts, "choice.sheet", "product", product_name (product, texts), "source",
       *product->source != '\0' ? product->source : unstated, "cover_test",
       *product->cover_test != '\0' ? product->cover_test : unstated, NULL);
-  g_string_append_printf (report, "%s\n", words);
+}
+
+char *
+sw_report_blanket (const SwLayout *layout, const SwTexts *texts)
+{
+  const char *name = layout->job->product.name;
+  const char *type = sw_texts_get (texts, layout->blanket->name_id);
+
+  if (*name == '\0')
+    return g_strdup (type);
+  return sw_texts_fill (texts, "choice.product-of", "product", name, "type", type, NULL);
+}
+
+static void
+append_product (GString *report, const SwProduct *product, const SwTexts *texts)
+{
+  g_autofree char *words = sw_report_product (product, texts);
+
+  if (words != NULL)
+    g_string_append_printf (report, "%s\n", words);
 }
 
 char *

@@ -11,9 +11,8 @@ quantity (double value, SwUnit unit, const SwTexts *texts, SwNumberStyle style)
                           : g_strdup (sw_texts_get (texts, "soil-report.none"));
 }
 
-/* What was found out, as told to whoever doubts it. */
-static char *
-known_words (const SwSoilTest *test, const SwTexts *texts, SwNumberStyle style)
+char *
+sw_report_soil_known (const SwSoilTest *test, const SwTexts *texts, SwNumberStyle style)
 {
   static const char *const feels[] = { "feel.gritty", "feel.smooth", "feel.neither" };
   g_autofree char *ribbon = sw_report_quantity (test->ribbon_m, SW_UNIT_SMALL_M, style);
@@ -34,18 +33,26 @@ known_words (const SwSoilTest *test, const SwTexts *texts, SwNumberStyle style)
                         sw_texts_get (texts, feels[test->feel]), NULL);
 }
 
-static void
-append_reading (GString *report, const SwSoilReading *reading, const char *id,
-                const SwTexts *texts, SwNumberStyle style)
+char *
+sw_report_soil_reading (const SwSoilReading *reading, gboolean itself,
+                        const SwTexts *texts, SwNumberStyle style)
 {
   g_autofree char *pin = quantity (reading->pin_m, SW_UNIT_SMALL_M, texts, style);
   g_autofree char *k =
       quantity (reading->erodibility.value, SW_UNIT_ERODIBILITY, texts, style);
   g_autofree char *friction =
       quantity (reading->friction_rad.value, SW_UNIT_ANGLE, texts, style);
-  g_autofree char *words =
-      sw_texts_fill (texts, id, "soil", sw_texts_get (texts, reading->soil->name_id),
-                     "pin", pin, "k", k, "friction", friction, NULL);
+
+  return sw_texts_fill (texts, itself ? "soil-report.itself" : "soil-report.other",
+                        "soil", sw_texts_get (texts, reading->soil->name_id), "pin", pin,
+                        "k", k, "friction", friction, NULL);
+}
+
+static void
+append_reading (GString *report, const SwSoilReading *reading, gboolean itself,
+                const SwTexts *texts, SwNumberStyle style)
+{
+  g_autofree char *words = sw_report_soil_reading (reading, itself, texts, style);
 
   g_string_append_printf (report, "  %s\n", words);
 }
@@ -55,7 +62,7 @@ append_face (GString *report, const SwLayout *layout, guint index, const SwTexts
              SwNumberStyle style)
 {
   const SwFace *face = layout->faces[index].face;
-  g_autofree char *known = known_words (&face->soil_test, texts, style);
+  g_autofree char *known = sw_report_soil_known (&face->soil_test, texts, style);
   g_autofree char *head = NULL;
   SwFaceSoil soil;
 
@@ -64,9 +71,9 @@ append_face (GString *report, const SwLayout *layout, guint index, const SwTexts
   head =
       sw_texts_fill (texts, "soil-report.face", "face", face->id, "known", known, NULL);
   g_string_append_printf (report, "%s\n", head);
-  append_reading (report, &soil.itself, "soil-report.itself", texts, style);
+  append_reading (report, &soil.itself, TRUE, texts, style);
   for (guint i = 0; i < soil.n_others; i++)
-    append_reading (report, &soil.others[i], "soil-report.other", texts, style);
+    append_reading (report, &soil.others[i], FALSE, texts, style);
 }
 
 char *

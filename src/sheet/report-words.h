@@ -2,6 +2,7 @@
 #pragma once
 
 #include <slopewright/judge/choice.h>
+#include <slopewright/judge/face-soil.h>
 #include <slopewright/sheet/report.h>
 
 /* Words that reports and pages share. All (transfer full). */
@@ -27,6 +28,20 @@ char *sw_report_choice_cell (SwChoiceAspect aspect, const SwChoiceTest *test,
 /** What the job asks for. */
 char *sw_report_choice_need (SwChoiceAspect aspect, const SwChoiceTest *test,
                              const SwTexts *texts, SwNumberStyle style);
+/** The type of a row of the choice: a class, or the product whose data sheet was typed.
+ * @of_sheet: whether the job has a data sheet, so the chosen class is what it claims. */
+char *sw_report_choice_type (const SwChoice *choice, gboolean of_sheet,
+                             const SwTexts *texts);
+/** Whose data sheet the choice reads, of what date; NULL where the job has none. */
+char *sw_report_product (const SwProduct *product, const SwTexts *texts);
+/** The blanket as ordered: the product by name, where it has one, and its class. */
+char *sw_report_blanket (const SwLayout *layout, const SwTexts *texts);
+/** How the soil of a face was found out, and how sure that is. */
+char *sw_report_soil_known (const SwSoilTest *test, const SwTexts *texts,
+                            SwNumberStyle style);
+/** What one reading of the soil means: pins, K, friction. */
+char *sw_report_soil_reading (const SwSoilReading *reading, gboolean itself,
+                              const SwTexts *texts, SwNumberStyle style);
 /** A number of a finding or a check as read: a depth or a lap never too small, a spacing
  * never too large. */
 char *sw_report_limit (const SwInput *input, SwNumberStyle style);

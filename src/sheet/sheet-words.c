@@ -111,6 +111,20 @@ sw_sheet_practice (const SwSheet *sheet, SwPracticeValue value)
 }
 
 const char *
+sw_sheet_blanket (const SwSheet *sheet)
+{
+  return sw_sheet_keep (sheet, sw_report_blanket (sheet->layout, sheet->texts));
+}
+
+const char *
+sw_sheet_soil_known (const SwSheet *sheet, guint face)
+{
+  return sw_sheet_keep (
+      sheet, sw_report_soil_known (&sheet->layout->faces[face].face->soil_test,
+                                   sheet->texts, sheet->draw->style));
+}
+
+const char *
 sw_sheet_practice_source (const SwSheet *sheet, SwPracticeValue value)
 {
   const SwSourced *sourced = &sheet->practice->values[value];

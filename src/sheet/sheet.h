@@ -77,6 +77,9 @@ const char *sw_sheet_count (const SwSheet *sheet, double value);
 /** A practice value as read; its source as words. */
 const char *sw_sheet_practice (const SwSheet *sheet, SwPracticeValue value);
 const char *sw_sheet_practice_source (const SwSheet *sheet, SwPracticeValue value);
+/** The blanket as ordered, and how the soil of a face was found out. */
+const char *sw_sheet_blanket (const SwSheet *sheet);
+const char *sw_sheet_soil_known (const SwSheet *sheet, guint face);
 /** "Face A, Upper cutting" */
 const char *sw_sheet_face (const SwSheet *sheet, guint face);
 /** As short as it can be in this job: "Tier 2", "Face A", "Face A, tier 2". */
