@@ -4,25 +4,21 @@
 static gboolean
 find_largest_shear (const SwFallLine *line, SwFaceFlow *found)
 {
-  double above_m = found->run_on_m;
   gboolean any = FALSE;
 
   for (guint i = 0; i < line->count; i++)
     {
       const SwFallSegment *here = &line->segments[i];
-      double length_m = here->to_m + above_m;
       SwSheetFlow flow;
 
-      if (here->segment.drained || here->segment.angle_rad < 0.0)
-        above_m = 0.0;
-      if (sw_sheet_flow_on_plane (found->rain_m_per_s, length_m, here->segment.angle_rad,
-                                  found->roughness.value, &flow)
+      if (sw_sheet_flow_on_plane (found->rain_m_per_s, here->to_m,
+                                  here->segment.angle_rad, found->roughness.value, &flow)
               != SW_OK
           || (any && flow.shear_pa <= found->flow.shear_pa))
         continue;
       any = TRUE;
       found->segment = i;
-      found->length_m = length_m;
+      found->length_m = here->to_m;
       found->angle_rad = here->segment.angle_rad;
       found->flow = flow;
     }

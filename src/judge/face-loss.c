@@ -2,6 +2,7 @@
 #include <math.h>
 #include <slopewright/judge/face-loss.h>
 #include <slopewright/judge/face-soil.h>
+#include <string.h>
 
 #define BARE_COVER 1.0
 #define NO_SUPPORT 1.0 /* P: nothing but the slope itself holds water back */
@@ -87,16 +88,23 @@ sw_job_cover (const SwJob *job, const SwBlanket *blanket)
 static SwStatus
 find_ls (SwFaceLoss *loss)
 {
-  g_autofree SwLsSegment *segments = g_new (SwLsSegment, loss->line.count);
+  guint count = loss->line.count, above = loss->line.run_on_m > 0.0 ? 1 : 0;
+  g_autofree SwLsSegment *segments = g_new (SwLsSegment, above + count);
+  g_autofree double *ls = g_new (double, above + count);
   SwStatus status;
 
-  for (guint i = 0; i < loss->line.count; i++)
-    segments[i] = loss->line.segments[i].segment;
-  status =
-      sw_ls_segments (loss->method, segments, loss->line.count, loss->ls, &loss->limits);
+  for (guint i = 0; i < count; i++)
+    segments[above + i] = loss->line.segments[i].segment;
+  /* Its own loss is not asked for, only where it lets runoff begin. */
+  if (above > 0)
+    segments[0] =
+        (SwLsSegment){ loss->line.run_on_m, fmax (0.0, segments[1].angle_rad), FALSE };
+  status = sw_ls_segments (loss->method, segments, above + count, ls, &loss->limits);
   if (status == SW_OK)
     status =
-        sw_ls_segments_mean (segments, loss->line.count, loss->ls, NULL, &loss->ls_mean);
+        sw_ls_segments_mean (segments + above, count, ls + above, NULL, &loss->ls_mean);
+  if (status == SW_OK)
+    memcpy (loss->ls, ls + above, count * sizeof *ls);
   return status;
 }
 

@@ -62,7 +62,7 @@ mark_drains (SwFallLine *line, SwAnswer drained)
 static void
 measure_from_where_runoff_begins (SwFallLine *line)
 {
-  double from_m = 0.0;
+  double from_m = line->run_on_m;
 
   for (guint i = 0; i < line->count; i++)
     {
@@ -83,7 +83,8 @@ sw_fall_line_init (SwFallLine *line, const SwLayout *layout, guint index)
   const SwFaceLayout *face = &layout->faces[index];
   guint crest = face->face->crest, count = face->face->toe - crest;
 
-  *line = (SwFallLine){ .along_m = longest_along_m (face) };
+  *line = (SwFallLine){ .along_m = longest_along_m (face),
+                        .run_on_m = layout->job->numbers.values[SW_NUMBER_RUN_ON_M] };
   line->segments = g_new0 (SwFallSegment, count);
   line->count = count;
   for (guint i = 0; i < count; i++)

@@ -95,6 +95,8 @@ judge_loss_inputs (GPtrArray *findings, const SwLayout *layout, const SwFallLine
     return;
   if (!isfinite (sw_face_erodibility (layout, layout->faces[face].face).value))
     sw_finding_add (findings, SW_SEVERITY_NOTE, "erodibility-missing", "", face, -1);
+  if (layout->job->site[SW_SITE_RUN_ON] == SW_ANSWER_YES && !(line->run_on_m > 0.0))
+    sw_finding_add (findings, SW_SEVERITY_NOTE, "loss-run-on", "F1", face, -1);
   if (has_bench (line) && !line->ponds
       && layout->job->numbers.bench_drained == SW_ANSWER_UNKNOWN)
     sw_finding_add (findings, SW_SEVERITY_NOTE, "bench-drain-unknown", "", face, -1);

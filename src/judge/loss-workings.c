@@ -38,7 +38,10 @@ add_segment (SwTally *tally, const char *face, const SwFaceLoss *loss, guint ind
     }
   sw_steepness_factor (loss->method, angle_rad, &s);
   sw_length_exponent (loss->method, angle_rad, &m);
-  sw_working_measured (ls, "from", here->from_m, SW_UNIT_M);
+  if (index == 0 && here->from_m > 0.0)
+    sw_working_typed (ls, "from", here->from_m, SW_UNIT_M);
+  else
+    sw_working_measured (ls, "from", here->from_m, SW_UNIT_M);
   sw_working_measured (ls, "to", here->to_m, SW_UNIT_M);
   sw_working_part (ls, "steepness", s, SW_UNIT_FACTOR);
   sw_working_part (ls, "exponent", m, SW_UNIT_FACTOR);

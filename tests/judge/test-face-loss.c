@@ -64,6 +64,27 @@ benched_job (void)
   return job;
 }
 
+/* The lowest stretch of that anchor alone, 50 % over 40 ft on plan: with 52 ft of ground
+ * above whose water runs on it has the same LS, 12.679174. Run-on of unknown length is
+ * left out of the loss, and said. */
+static void
+test_run_on (void)
+{
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = plane_job (2.0, 40.0 * FT);
+  g_autoptr (SwResult) alone = NULL, with = NULL;
+
+  job->site[SW_SITE_RUN_ON] = SW_ANSWER_YES;
+  alone = judge (job, catalogue);
+  g_assert_true (is_found (alone, "loss-run-on"));
+  g_assert_cmpfloat_with_epsilon (value_of (alone, "A.ls.1"), 4.292073, 1e-6);
+  job->numbers.values[SW_NUMBER_RUN_ON_M] = 52.0 * FT;
+  with = judge (job, catalogue);
+  g_assert_false (is_found (with, "loss-run-on"));
+  g_assert_cmpfloat_with_epsilon (value_of (with, "A.ls.1"), 12.679174, 1e-6);
+  g_assert_cmpfloat_with_epsilon (value_of (with, "A.ls"), 12.679174, 1e-6);
+}
+
 /* 3:1, 100 ft on plan: LS 6.219613759 (Handbook 703 table 4-3, recomputed: 6.22). */
 static void
 test_plane (void)
@@ -268,6 +289,7 @@ int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/judge/face-loss/run-on", test_run_on);
   g_test_add_func ("/judge/face-loss/plane", test_plane);
   g_test_add_func ("/judge/face-loss/us-units", test_us_units);
   g_test_add_func ("/judge/face-loss/bench", test_bench);

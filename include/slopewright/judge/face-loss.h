@@ -22,6 +22,7 @@ typedef struct
   SwFallSegment *segments;
   guint count;
   double length_m; /* on plan, crest to toe */
+  double run_on_m; /* ground above the crest whose water runs on, on plan; 0: none known */
   double along_m;  /* where the section was taken: the face's longest fall line */
   gboolean ponds;  /* a bench falls back into the hill and is not known to be drained */
 } SwFallLine;
@@ -32,9 +33,11 @@ typedef struct
  * @face: index
  * @line: (out caller-allocates): freed with sw_fall_line_clear()
  *
- * Runoff begins at the crest, and again below a bench if the job says that
- * benches are drained; unanswered counts as no, which makes slopes longer. Water
- * from above the crest is not in it: run-on is a question of the site visit.
+ * Runoff begins at the crest, or on the ground above it whose water runs on where
+ * the job says how much that is, as USDA Agriculture Handbook 703 measures a
+ * slope's length: from where overland flow begins. It begins again below a bench if
+ * the job says that benches are drained; unanswered counts as no, which makes
+ * slopes longer.
  */
 void sw_fall_line_init (SwFallLine *line, const SwLayout *layout, guint face);
 void sw_fall_line_clear (SwFallLine *line);
