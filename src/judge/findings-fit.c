@@ -112,6 +112,20 @@ judge_fire (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
   sw_finding_number (finding, "mass", tally->order_mass_kg, SW_UNIT_KG);
 }
 
+/* What the soil test asks for and this product does not bring at all. */
+static void
+judge_nutrients (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
+{
+  static const char *const codes[SW_NUTRIENT_COUNT] = { "nutrient-n", "nutrient-p2o5",
+                                                        "nutrient-k2o" };
+
+  for (int i = 0; i < SW_NUTRIENT_COUNT; i++)
+    if (tally->fertiliser.missing & (1u << i))
+      sw_finding_number (
+          sw_finding_add (findings, SW_SEVERITY_NOTE, codes[i], "F11", -1, -1), "need",
+          layout->job->plan.values[SW_PLAN_NEED_N + i], SW_UNIT_KG_PER_M2);
+}
+
 /* Practice values keep trenches shallow; where they stand is left to the job. */
 static void
 judge_set_back (GPtrArray *findings, const SwLayout *layout)
@@ -157,6 +171,7 @@ sw_judge_fit (GPtrArray *findings, const SwLayout *layout, const SwTally *tally)
   judge_life (findings, layout);
   judge_season (findings, layout);
   judge_stock (findings, layout);
+  judge_nutrients (findings, layout, tally);
   judge_mowing (findings, layout);
   judge_set_back (findings, layout);
   judge_crown (findings, tally);

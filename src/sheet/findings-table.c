@@ -26,6 +26,7 @@ static const struct
   { "mowing-net", SW_PART_JUDGEMENT },
   { "joints", SW_PART_MATERIALS },
   { "flat-allowance", SW_PART_MATERIALS },
+  { "nutrient-", SW_PART_WORK },
   { "stock-short", SW_PART_MATERIALS },
   { "pin-short", SW_PART_MATERIALS },
   { "pin-trial", SW_PART_STEPS },

@@ -38,6 +38,23 @@ test_life (void)
   g_assert_true (is_found (job, catalogue, "life-short"));
 }
 
+/* 16-0-8: phosphate asked for is not in it, potash is, and nitrogen is not asked for. */
+static void
+test_nutrients (void)
+{
+  g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+  g_autoptr (SwJob) job = job_of (4.0);
+
+  job->plan.values[SW_PLAN_N] = 0.16;
+  job->plan.values[SW_PLAN_K2O] = 0.08;
+  job->plan.values[SW_PLAN_NEED_K2O] = 0.004;
+  g_assert_false (is_found (job, catalogue, "nutrient-p2o5"));
+  job->plan.values[SW_PLAN_NEED_P2O5] = 0.005;
+  g_assert_true (is_found (job, catalogue, "nutrient-p2o5"));
+  g_assert_false (is_found (job, catalogue, "nutrient-k2o"));
+  g_assert_false (is_found (job, catalogue, "nutrient-n"));
+}
+
 /* Dates go before the answer of the site visit; the window runs over New Year. */
 static void
 test_season (void)
@@ -177,6 +194,7 @@ int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/judge/fit/nutrients", test_nutrients);
   g_test_add_func ("/judge/fit/life", test_life);
   g_test_add_func ("/judge/fit/season", test_season);
   g_test_add_func ("/judge/fit/stock", test_stock);
