@@ -41,7 +41,7 @@ sw_export_pages (SwStage *stage)
 
   if (result->status != SW_OK)
     return NULL;
-  return sw_pack_new (result, &draw, job->paper, SW_VERSION, fingerprint);
+  return sw_pack_new (result, &draw, job->paper, &job->pack, SW_VERSION, fingerprint);
 }
 
 static char *

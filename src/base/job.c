@@ -66,6 +66,20 @@ static const gsize text_offsets[] = {
   G_STRUCT_OFFSET (SwJob, seed.name),
   G_STRUCT_OFFSET (SwJob, plan.fertiliser),
   G_STRUCT_OFFSET (SwJob, plan.currency),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_OFFICE]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_EDITION]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_BASIS]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_CONTACT]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_CONDITIONS]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_SUBMITTALS]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_NOTICE]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_DEADLINES]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_RECORDS]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_ENFORCEMENT]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_CLOSING]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_COURSE]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_LEVEL]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_TRAINER]),
   G_STRUCT_OFFSET (SwJob, unknown_json),
 };
 
@@ -232,7 +246,8 @@ same_materials (const SwJob *a, const SwJob *b)
          && same_number (a->narrow_length_m, b->narrow_length_m)
          && a->surplus == b->surplus && a->joints == b->joints
          && a->zone_rule == b->zone_rule && sw_seed_mix_equal (&a->seed, &b->seed)
-         && sw_work_plan_same_numbers (&a->plan, &b->plan);
+         && sw_work_plan_same_numbers (&a->plan, &b->plan)
+         && a->pack.kind == b->pack.kind && a->pack.seed == b->pack.seed;
 }
 
 static gboolean

@@ -11,7 +11,8 @@ static SlopepackExit run (char **argv);
 
 const SlopepackCommand slopepack_pack = {
   "pack",
-  "Write the crew pack as a tagged PDF, or as plain text.",
+  "Write the crew pack, permit guidance or class handout as a tagged PDF, or as plain "
+  "text.",
   "JOB -o FILE",
   "The same job gives the same bytes. A job with a stop finding still gets its pack,\n"
   "which says so on its first page, and exit status 3.",
@@ -28,9 +29,40 @@ choose_paper (const char *name, const SwJob *job, SwPaper *paper)
       SLOPEPACK_USAGE, "--paper: found '%s'; expected A4, Letter, A3 or Tabloid", name);
 }
 
+/* What was asked for on the command line; where silent, as the job says. */
+typedef struct
+{
+  char *paper, *kind;
+  int seed; /* -1: not given */
+  gboolean as_text;
+} Wanted;
+
 static SlopepackExit
-write_pages (const SlopepackJob *opened, SwPaper paper, const SwTextMeasure *measure,
-             gboolean as_text, const char *output)
+choose_plan (const Wanted *wanted, const SwJob *job, SwPackPlan *plan)
+{
+  *plan = job->pack;
+  if (wanted->seed > (int) SW_PACK_MOST_SEED)
+    return slopepack_complain (SLOPEPACK_USAGE,
+                               "--seed: found %d; expected a whole number from 0 to %u",
+                               wanted->seed, SW_PACK_MOST_SEED);
+  if (wanted->seed >= 0)
+    plan->seed = (guint) wanted->seed;
+  if (wanted->kind == NULL)
+    return SLOPEPACK_DONE;
+  for (int i = 0; i < SW_PACK_KIND_COUNT; i++)
+    if (g_str_equal (sw_pack_kind_codes[i], wanted->kind))
+      {
+        plan->kind = (SwPackKind) i;
+        return SLOPEPACK_DONE;
+      }
+  return slopepack_complain (
+      SLOPEPACK_USAGE, "--kind: found '%s'; expected crew, permit, class or class-key",
+      wanted->kind);
+}
+
+static SlopepackExit
+write_pages (const SlopepackJob *opened, SwPaper paper, const SwPackPlan *plan,
+             const SwTextMeasure *measure, gboolean as_text, const char *output)
 {
   const SwDraw draw = { .texts = opened->texts,
                         .measure = measure,
@@ -41,7 +73,7 @@ write_pages (const SlopepackJob *opened, SwPaper paper, const SwTextMeasure *mea
                            .creator = "slopepack " SW_VERSION };
   g_autoptr (SwPalette) palette = sw_palette_load ();
   g_autoptr (GPtrArray) pages =
-      sw_pack_new (opened->result, &draw, paper, SW_VERSION, opened->fingerprint);
+      sw_pack_new (opened->result, &draw, paper, plan, SW_VERSION, opened->fingerprint);
   g_autoptr (GError) error = NULL;
 
   if (as_text)
@@ -55,23 +87,26 @@ write_pages (const SlopepackJob *opened, SwPaper paper, const SwTextMeasure *mea
 }
 
 static SlopepackExit
-pack (const char *path, const SlopepackReader *reader, const char *paper_name,
-      gboolean as_text, const char *output)
+pack (const char *path, const SlopepackReader *reader, const Wanted *wanted,
+      const char *output)
 {
   g_auto (SlopepackJob) opened = { 0 };
   g_autoptr (GError) error = NULL;
+  SwPackPlan plan;
   SwPaper paper;
   SlopepackExit code = slopepack_job_open (path, reader, &opened);
 
   if (code == SLOPEPACK_DONE)
-    code = choose_paper (paper_name, opened.job, &paper);
+    code = choose_paper (wanted->paper, opened.job, &paper);
+  if (code == SLOPEPACK_DONE)
+    code = choose_plan (wanted, opened.job, &plan);
   if (code != SLOPEPACK_DONE)
     return code;
 
   const SwTextMeasure *measure = sw_paint_measure (&error);
   if (measure == NULL)
     return slopepack_paint_complaint (error);
-  code = write_pages (&opened, paper, measure, as_text, output);
+  code = write_pages (&opened, paper, &plan, measure, wanted->as_text, output);
   return code == SLOPEPACK_DONE ? slopepack_job_verdict (&opened) : code;
 }
 
@@ -80,13 +115,16 @@ run (char **argv)
 {
   g_auto (SlopepackReader) reader = { 0 };
   g_autofree char *output = NULL;
-  g_autofree char *paper = NULL;
-  gboolean as_text = FALSE;
+  Wanted wanted = { .seed = -1 };
   const GOptionEntry entries[] = {
     { "output", 'o', 0, G_OPTION_ARG_FILENAME, &output, "Where to write", "FILE" },
-    { "paper", 0, 0, G_OPTION_ARG_FILENAME, &paper,
+    { "paper", 0, 0, G_OPTION_ARG_FILENAME, &wanted.paper,
       "A4, Letter, A3 or Tabloid (default: as the job says)", "PAPER" },
-    { "text", 0, 0, G_OPTION_ARG_NONE, &as_text,
+    { "kind", 0, 0, G_OPTION_ARG_FILENAME, &wanted.kind,
+      "crew, permit, class or class-key (default: as the job says)", "KIND" },
+    { "seed", 0, 0, G_OPTION_ARG_INT, &wanted.seed,
+      "Of the handout's exercises; the same seed gives the same sheets", "N" },
+    { "text", 0, 0, G_OPTION_ARG_NONE, &wanted.as_text,
       "Plain text, for screen readers and braille lines", NULL },
     SLOPEPACK_READER_OPTIONS (reader),
     G_OPTION_ENTRY_NULL
@@ -97,5 +135,9 @@ run (char **argv)
   if (!slopepack_read_options (&slopepack_pack, argv, entries, 1, 1, &words, &code))
     return code;
   code = slopepack_check_output (&slopepack_pack, output, words[1]);
-  return code == SLOPEPACK_DONE ? pack (words[1], &reader, paper, as_text, output) : code;
+  if (code == SLOPEPACK_DONE)
+    code = pack (words[1], &reader, &wanted, output);
+  g_free (wanted.paper);
+  g_free (wanted.kind);
+  return code;
 }

@@ -59,9 +59,10 @@ static const struct
   { "toe", IF_ALWAYS },     { "obstacles", IF_OBSTACLES }, { "run-on", IF_ALWAYS },
 };
 
-static void
-add_hold_points (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
+void
+sw_sheet_hold_points (const SwSheet *sheet, SwFlow *flow)
 {
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
   guint number = 0;
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.hold-point"), SW_CELL_TEXT, 34.0 },
@@ -193,12 +194,27 @@ add_measurements (const SwSheet *sheet, SwFlow *flow)
   sw_flow_table (flow, table);
 }
 
-static void
-add_rule (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
+void
+sw_sheet_inspection_rule (const SwSheet *sheet, SwFlow *flow)
 {
-  guint rows;
   gboolean any_rain =
       sw_practice_get (sheet->practice, SW_PRACTICE_INSPECT_RAIN_M) <= 0.0;
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
+
+  sw_flow_text (
+      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+      filled (sheet, places, any_rain ? "pack.after.rule-any-rain" : "pack.after.rule"));
+  sw_flow_tie (flow);
+  sw_flow_text (flow, SW_STYLE_SMALL, SW_ROLE_MUTED,
+                sw_sheet_fill (sheet, "pack.after.source", "source",
+                               sw_sheet_practice_source (sheet, SW_PRACTICE_INSPECT_DAYS),
+                               NULL));
+}
+
+static void
+add_rule (const SwSheet *sheet, SwFlow *flow)
+{
+  guint rows;
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.date-why"), SW_CELL_TEXT, 26.0 },
     { sw_sheet_get (sheet, "pack.column.rain"), SW_CELL_TEXT, 19.0 },
@@ -212,14 +228,7 @@ add_rule (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
 
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.after.title"));
-  sw_flow_text (
-      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-      filled (sheet, places, any_rain ? "pack.after.rule-any-rain" : "pack.after.rule"));
-  sw_flow_tie (flow);
-  sw_flow_text (flow, SW_STYLE_SMALL, SW_ROLE_MUTED,
-                sw_sheet_fill (sheet, "pack.after.source", "source",
-                               sw_sheet_practice_source (sheet, SW_PRACTICE_INSPECT_DAYS),
-                               NULL));
+  sw_sheet_inspection_rule (sheet, flow);
   sw_flow_tie (flow);
   sw_flow_space (flow, 1.5);
   sw_table_set_ruled (table);
@@ -236,12 +245,11 @@ void
 sw_page_inspection (SwSheet *sheet)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
-  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
 
-  add_hold_points (sheet, flow, places);
+  sw_sheet_hold_points (sheet, flow);
   add_checks (sheet, flow);
   add_measurements (sheet, flow);
   sw_sheet_due_dates (sheet, flow);
-  add_rule (sheet, flow, places);
+  add_rule (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.inspection.title"), flow);
 }

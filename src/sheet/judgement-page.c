@@ -90,7 +90,7 @@ sw_page_judgement (SwSheet *sheet)
   SwFlow *flow = sw_sheet_flow (sheet);
 
   add_limits (sheet, flow);
-  sw_judge_add_choice (sheet, flow);
+  sw_judge_add_choice (sheet, flow, FALSE);
   sw_judge_add_soil (sheet, flow);
   sw_judge_add_borderline (sheet, flow);
   sw_judge_add_loss (sheet, flow);

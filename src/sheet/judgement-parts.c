@@ -67,15 +67,15 @@ add_choice_row (const SwSheet *sheet, SwTable *table, const SwChoice *choice)
 
   for (int i = 0; i < SW_CHOICE_COUNT; i++)
     cells[i] = choice_cell (sheet, (SwChoiceAspect) i, &choice->tests[i]);
-  sw_table_row (
-      table,
-      choice->chosen || choice->product != NULL ? sw_sheet_format (sheet, "*%s*", name)
-                                                : name,
-      cells[SW_CHOICE_GRADIENT], cells[SW_CHOICE_LIFE], cells[SW_CHOICE_SHEAR],
-      cells[SW_CHOICE_ANIMALS], cells[SW_CHOICE_MOWING],
-      sw_sheet_get (sheet, choice->meets ? "pack.judge.choice.meets"
-                                         : "pack.judge.choice.fails"),
-      NULL);
+  sw_table_row (table,
+                choice->chosen || choice->product != NULL
+                    ? sw_sheet_format (sheet, "*%s*", name)
+                    : name,
+                cells[SW_CHOICE_GRADIENT], cells[SW_CHOICE_LIFE], cells[SW_CHOICE_SHEAR],
+                cells[SW_CHOICE_ANIMALS], cells[SW_CHOICE_MOWING],
+                sw_sheet_get (sheet, choice->meets ? "pack.judge.choice.meets"
+                                                   : "pack.judge.choice.fails"),
+                NULL);
 }
 
 static void
@@ -133,7 +133,7 @@ add_product (const SwSheet *sheet, SwFlow *flow)
 }
 
 void
-sw_judge_add_choice (const SwSheet *sheet, SwFlow *flow)
+sw_judge_add_choice (const SwSheet *sheet, SwFlow *flow, gboolean meeting)
 {
   g_autoptr (GArray) choices = sw_choices_new (sheet->layout);
   SwTable *table = choice_table (sheet);
@@ -144,11 +144,13 @@ sw_judge_add_choice (const SwSheet *sheet, SwFlow *flow)
 
       if (i == 0)
         add_needs_row (sheet, table, choice);
-      add_choice_row (sheet, table, choice);
+      if (!meeting || choice->meets || choice->chosen)
+        add_choice_row (sheet, table, choice);
     }
   sw_flow_heading (flow, sw_sheet_get (sheet, "choice.title"));
   add_product (sheet, flow);
-  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, sw_sheet_get (sheet, "choice.note"));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_get (sheet, meeting ? "permit.choice.note" : "choice.note"));
   sw_flow_text (
       flow, SW_STYLE_BODY, SW_ROLE_TEXT,
       sw_sheet_fill (sheet, "pack.judge.choice.length", "length",
@@ -163,7 +165,8 @@ static void
 add_reading (const SwSheet *sheet, SwFlow *flow, const SwSoilReading *reading,
              gboolean itself)
 {
-  char *words = sw_report_soil_reading (reading, itself, sheet->texts, sheet->draw->style);
+  char *words =
+      sw_report_soil_reading (reading, itself, sheet->texts, sheet->draw->style);
 
   sw_flow_item (flow, SW_STYLE_BODY, "–",
                 sw_sheet_plain (sheet, sw_sheet_keep (sheet, words)));

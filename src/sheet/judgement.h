@@ -6,7 +6,6 @@
 
 /* Parts of the page "Will it hold?". Each says what is missing where it has no numbers. */
 
-void sw_judge_add_choice (const SwSheet *sheet, SwFlow *flow);
 void sw_judge_add_soil (const SwSheet *sheet, SwFlow *flow);
 void sw_judge_add_borderline (const SwSheet *sheet, SwFlow *flow);
 void sw_judge_add_loss (const SwSheet *sheet, SwFlow *flow);

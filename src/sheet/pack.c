@@ -25,12 +25,13 @@ add_layouts (SwSheet *sheet)
     sw_page_layout (sheet, face);
 }
 
-/* What stands behind the front pages of the crew pack, in order. */
-static const struct
+typedef struct
 {
   SwPart part;
   void (*add) (SwSheet *sheet);
-} crew_parts[] = {
+} Part;
+
+static const Part crew_parts[] = {
   { SW_PART_LAYOUT, add_layouts },
   { SW_PART_DETAILS, sw_page_details },
   { SW_PART_STEPS, sw_page_steps },
@@ -45,13 +46,35 @@ static const struct
   { SW_PART_COST, sw_page_cost },
 };
 
+static const Part permit_parts[] = {
+  { SW_PART_PERMIT, sw_page_permit_counter },
+  { SW_PART_JUDGEMENT, sw_page_permit_guide },
+  { SW_PART_DETAILS, sw_page_details },
+  { SW_PART_INSPECTION, sw_page_permit_control },
+  { SW_PART_PERMIT, sw_page_permit_notes },
+};
+
+/* What each kind of document contains, in order; only a crew pack has front pages, which
+ * list the others. */
+static const struct
+{
+  const Part *parts;
+  guint n_parts;
+  void (*front) (SwSheet *sheet);
+} kinds[SW_PACK_KIND_COUNT] = {
+  [SW_PACK_CREW] = { crew_parts, G_N_ELEMENTS (crew_parts), sw_page_glance },
+  [SW_PACK_PERMIT] = { permit_parts, G_N_ELEMENTS (permit_parts), NULL },
+};
+
 static void
 add_pages (SwSheet *sheet)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (crew_parts); i++)
+  for (guint i = 0; i < kinds[sheet->plan->kind].n_parts; i++)
     {
-      sheet->part = crew_parts[i].part;
-      crew_parts[i].add (sheet);
+      const Part *part = &kinds[sheet->plan->kind].parts[i];
+
+      sheet->part = part->part;
+      part->add (sheet);
     }
   sheet->part = SW_PART_FRONT;
 }
@@ -65,7 +88,7 @@ set_front (SwSheet *sheet)
   g_clear_pointer (&sheet->titles, g_ptr_array_unref);
   sheet->pages = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_figure_free);
   sheet->titles = g_ptr_array_new_with_free_func (g_free);
-  sw_page_glance (sheet);
+  kinds[sheet->plan->kind].front (sheet);
   g_array_set_size (sheet->contents, n_entries);
 }
 
@@ -92,13 +115,14 @@ add_front (SwSheet *sheet)
 
 GPtrArray *
 sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
-             const char *version, const char *fingerprint)
+             const SwPackPlan *plan, const char *version, const char *fingerprint)
 {
   SwDraw scaled = *draw;
   SwSheet sheet = { .result = result,
                     .layout = result->layout,
                     .tally = result->tally,
                     .job = result->job,
+                    .plan = plan,
                     .draw = &scaled,
                     .texts = draw->texts,
                     .version = version,
@@ -119,7 +143,8 @@ sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
   sheet.contents = g_array_new (FALSE, FALSE, sizeof (SwSheetEntry));
   sheet.plans = g_array_new (FALSE, FALSE, sizeof (guint));
   add_pages (&sheet);
-  add_front (&sheet);
+  if (kinds[plan->kind].front != NULL)
+    add_front (&sheet);
   sw_sheet_frame_pages (&sheet);
   g_array_unref (sheet.contents);
   g_array_unref (sheet.plans);

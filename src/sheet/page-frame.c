@@ -272,7 +272,10 @@ draw_banner (const SwSheet *sheet, const Frame *frame, SwFigure *page, gboolean 
   double line_mm = sw_pen_line_mm (pen, SW_STYLE_HEADING);
   const char *count = sw_sheet_count (sheet, sheet->stops);
   const char *words =
-      sw_sheet_fill (sheet, sheet->stops == 1 ? "pack.banner.one" : "pack.banner.many",
+      sw_sheet_fill (sheet,
+                     sheet->plan->kind != SW_PACK_CREW ? "pack.banner.elsewhere"
+                     : sheet->stops == 1               ? "pack.banner.one"
+                                                       : "pack.banner.many",
                      "count", count, NULL);
   double width_mm = frame->right_mm - frame->left_mm;
   g_autofree char *text = fitted (pen, SW_STYLE_HEADING, words, width_mm - 6.0);

@@ -21,6 +21,8 @@ typedef enum
   SW_PART_WORK,
   SW_PART_WORKINGS,
   SW_PART_COST,
+  SW_PART_PERMIT,
+  SW_PART_CLASS,
   SW_PART_COUNT
 } SwPart;
 
@@ -40,6 +42,7 @@ typedef struct
   const SwTally *tally;
   const SwPractice *practice; /* with the job's overrides */
   const SwJob *job;
+  const SwPackPlan *plan; /* what kind of document this is */
   const SwDraw *draw;
   const SwTexts *texts;
   SwPen pen;
@@ -147,6 +150,18 @@ void sw_page_hand_check (SwSheet *sheet);
 void sw_page_workings (SwSheet *sheet);
 /** Money: only where the job asks for it. */
 void sw_page_cost (SwSheet *sheet);
+
+/* Guidance for a permit holder: on the counter, at home, and for the plan sheet. */
+void sw_page_permit_counter (SwSheet *sheet);
+void sw_page_permit_guide (SwSheet *sheet);
+void sw_page_permit_control (SwSheet *sheet);
+void sw_page_permit_notes (SwSheet *sheet);
+
+/** Hold points to be signed; when to inspect, with the source of the rule. */
+void sw_sheet_hold_points (const SwSheet *sheet, SwFlow *flow);
+void sw_sheet_inspection_rule (const SwSheet *sheet, SwFlow *flow);
+/** Every blanket type held against this job, or only those that meet all it asks for. */
+void sw_judge_add_choice (const SwSheet *sheet, SwFlow *flow, gboolean meeting);
 
 /** Whether the job's seed has species that need a table. */
 gboolean sw_sheet_has_mix (const SwSheet *sheet);

@@ -204,6 +204,21 @@ read_language (const SwJsonPlace *root, SwJob *job)
     sw_json_expected (&place, "a language code of two small letters such as \"en\"");
 }
 
+static void
+read_pack (const SwJsonPlace *root, SwPackPlan *pack)
+{
+  SwJsonPlace place = sw_json_member (root, "pack"), seed;
+
+  if (place.value == NULL)
+    return;
+  pack->kind = (SwPackKind) sw_read_option (&place, "kind", sw_pack_kind_codes);
+  seed = sw_json_member (&place, "seed");
+  if (seed.value != NULL)
+    pack->seed = sw_json_index (&seed, SW_PACK_MOST_SEED);
+  for (int i = 0; i < SW_PACK_TEXT_COUNT; i++)
+    sw_read_text (&place, sw_pack_text_keys[i], &pack->texts[i]);
+}
+
 SwJob *
 sw_job_read (const SwJsonPlace *root)
 {
@@ -218,6 +233,7 @@ sw_job_read (const SwJsonPlace *root)
   read_materials (root, job);
   sw_read_seed (root, &job->seed);
   sw_read_plan (root, &job->plan);
+  read_pack (root, &job->pack);
   read_site (root, job->site);
   read_site_numbers (root, &job->numbers);
   sw_read_faces (root, job);

@@ -109,6 +109,18 @@ site_numbers_tree (const SwSiteNumbers *numbers)
   return tree;
 }
 
+static json_t *
+pack_tree (const SwPackPlan *pack)
+{
+  json_t *tree = json_object ();
+
+  sw_put_text (tree, "kind", sw_pack_kind_codes[pack->kind]);
+  json_object_set_new (tree, "seed", json_integer (pack->seed));
+  for (int i = 0; i < SW_PACK_TEXT_COUNT; i++)
+    sw_put_text (tree, sw_pack_text_keys[i], pack->texts[i]);
+  return tree;
+}
+
 json_t *
 sw_job_tree (const SwJob *job)
 {
@@ -130,6 +142,7 @@ sw_job_tree (const SwJob *job)
   sw_put_text (tree, "pin_id", job->pin_id);
   json_object_set_new (tree, "seed", sw_seed_tree (&job->seed));
   sw_put_plan (tree, &job->plan);
+  json_object_set_new (tree, "pack", pack_tree (&job->pack));
   json_object_set_new (tree, "site", site_tree (job->site));
   json_object_set_new (tree, "site_numbers", site_numbers_tree (&job->numbers));
   json_object_set_new (tree, "faces", sw_faces_tree (job));

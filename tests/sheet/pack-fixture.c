@@ -54,7 +54,17 @@ example_free (Example *example)
 GPtrArray *
 example_pack (const Example *example, SwPaper paper)
 {
-  return sw_pack_new (example->result, &example->draw, paper, "1.2.3", "0123456789ab");
+  return example_pack_of_kind (example, paper, SW_PACK_CREW);
+}
+
+GPtrArray *
+example_pack_of_kind (const Example *example, SwPaper paper, SwPackKind kind)
+{
+  SwPackPlan plan = example->job->pack;
+
+  plan.kind = kind;
+  return sw_pack_new (example->result, &example->draw, paper, &plan, "1.2.3",
+                      "0123456789ab");
 }
 
 static void

@@ -23,6 +23,7 @@ void example_free (Example *example);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Example, example_free)
 
 GPtrArray *example_pack (const Example *example, SwPaper paper);
+GPtrArray *example_pack_of_kind (const Example *example, SwPaper paper, SwPackKind kind);
 /** All texts of a page, each on a line. (transfer full) */
 char *page_words (const SwFigure *page);
 /** The same of all pages. (transfer full) */

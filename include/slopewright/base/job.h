@@ -10,6 +10,7 @@
 #include <slopewright/base/soil-test.h>
 #include <slopewright/base/status.h>
 #include <slopewright/base/units.h>
+#include <slopewright/base/pack-plan.h>
 #include <slopewright/base/work-plan.h>
 
 /*
@@ -256,6 +257,7 @@ typedef struct
   SwAnswer site[SW_SITE_QUESTION_COUNT];
   SwSiteNumbers numbers;
   SwWorkPlan plan;
+  SwPackPlan pack;
   GPtrArray *faces; /* (element-type SwFace), at least one in a valid job */
   char *
       unknown_json; /* keys of the file this version does not know; written back; NULL if none */

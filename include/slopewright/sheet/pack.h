@@ -14,11 +14,12 @@ gboolean sw_paper_from_code (const char *code, SwPaper *paper);
  * @result: status must be SW_OK
  * @draw: texts and style of the pack's language and units
  * @paper: page size
+ * @plan: which kind of document, with its texts; usually the job's own
  * @version: program version, printed in the footer
  * @fingerprint: hash of the job file's bytes, printed in the footer
  *
- * Returns: (transfer full) (element-type SwFigure): the pages of the crew
- *   pack, in order; each page's title is its bookmark.
+ * Returns: (transfer full) (element-type SwFigure): the pages, in
+ *   order; each page's title is its bookmark.
  */
 GPtrArray *sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
-                        const char *version, const char *fingerprint);
+                        const SwPackPlan *plan, const char *version, const char *fingerprint);

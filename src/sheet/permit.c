@@ -1,0 +1,244 @@
+/* SPDX-License-Identifier: MIT */
+#include "tier-numbers.h"
+
+#define SECTION_MM 78.0 /* less where the sheet would not stay one */
+#define SECTION_LEAST_MM 40.0
+#define SECTION_STEP_MM 6.0
+#define LABEL_MM 40.0
+#define TICK_MM 10.0
+#define LIST_ROWS 3 /* left to write in where the office gave no list */
+#define LIST_ROW_MM 8.0
+#define NOTE_BLOCK_MM 150.0
+#define COLUMN_GAP_MM 7.0
+
+/* What an office tells a permit holder: a sheet for the counter, a guide, and notes for a
+ * drawing. What the office has not said is left to be written in. */
+
+static const char *
+label (const SwSheet *sheet, SwPackText text)
+{
+  return sw_sheet_get (
+      sheet, sw_sheet_format (sheet, "permit.label.%s", sw_pack_text_keys[text]));
+}
+
+static void
+add_field (const SwSheet *sheet, SwTable *table, const char *name, const char *value)
+{
+  sw_table_row (table, name, sw_sheet_plain (sheet, value), NULL);
+}
+
+/* Who issues it, for which permit, and whom to call. */
+static void
+add_head (const SwSheet *sheet, SwFlow *flow)
+{
+  const SwJobCard *card = &sheet->job->card;
+  static const SwPackText lines[] = { SW_PACK_TEXT_OFFICE, SW_PACK_TEXT_EDITION,
+                                      SW_PACK_TEXT_BASIS, SW_PACK_TEXT_CONTACT };
+  const SwColumn columns[] = { { "", SW_CELL_TEXT, LABEL_MM },
+                               { "", SW_CELL_TEXT, 0.0 } };
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+
+  for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
+    add_field (sheet, table, label (sheet, lines[i]), sheet->plan->texts[lines[i]]);
+  add_field (sheet, table, sw_sheet_get (sheet, "pack.card.permit"), card->permit);
+  add_field (sheet, table, sw_sheet_get (sheet, "pack.card.place"), card->place);
+  add_field (sheet, table, sw_sheet_get (sheet, "permit.label.holder"), card->client);
+  add_field (sheet, table, sw_sheet_get (sheet, "permit.label.contractor"),
+             card->supervisor);
+  sw_flow_table (flow, table);
+}
+
+static void
+add_section (const SwSheet *sheet, SwFlow *flow, double most_mm)
+{
+  double width_mm = sw_flow_width_mm (flow);
+  double height_mm = sw_sheet_drawing_mm (sheet, sw_section_fit, 0, width_mm, most_mm);
+  SwView view = sw_section_fit (sheet->result, 0, width_mm, height_mm, sheet->draw, NULL);
+
+  sw_flow_space (flow, 3.0);
+  sw_flow_drawing (flow, sw_draw_section (sheet->result, 0, &view, sheet->draw));
+}
+
+/* Whether a text of the practice's rules is about something this practice or job has. */
+static gboolean
+speaks (const SwSheet *sheet, const char *code)
+{
+  if (g_str_equal (code, "end-lap"))
+    return sheet->tally->joints > 0;
+  if (g_str_equal (code, "slots"))
+    return sheet->layout->faces[0].tiers[0].slots > 0;
+  if (g_str_equal (code, "obstacles"))
+    return sheet->tally->collars > 0;
+  return TRUE;
+}
+
+/* Some rules are said in one of several ways. */
+static const char *
+rule_id (const SwSheet *sheet, const char *code)
+{
+  static const char *const toes[] = {
+    [SW_TOE_TRENCH] = "toe-trench", [SW_TOE_FOLD] = "toe-fold", [SW_TOE_ROW] = "toe-row"
+  };
+  gboolean any_rain =
+      sw_practice_get (sheet->practice, SW_PRACTICE_INSPECT_RAIN_M) <= 0.0;
+
+  if (g_str_equal (code, "toe"))
+    code = toes[sheet->practice->toe_kind];
+  if (g_str_equal (code, "inspect") && any_rain)
+    code = "inspect-any-rain";
+  return sw_sheet_format (sheet, "permit.rule.%s", code);
+}
+
+/* What must be done, with the numbers of this slope. */
+static void
+add_rules (const SwSheet *sheet, SwFlow *flow, SwStyle style)
+{
+  static const char *const codes[] = { "cover",     "seedbed", "key-trench", "side-lap",
+                                       "end-lap",   "slots",   "pins",       "toe",
+                                       "obstacles", "inspect" };
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
+  guint number = 0;
+
+  g_hash_table_replace (places, "blanket", sw_markup_escape (sw_sheet_blanket (sheet)));
+  g_hash_table_replace (places, "pins_all",
+                        g_strdup (sw_sheet_count (sheet, (double) sheet->tally->pins)));
+  for (guint i = 0; i < G_N_ELEMENTS (codes); i++)
+    if (speaks (sheet, codes[i]))
+      sw_flow_item (
+          flow, style, sw_sheet_format (sheet, "%u", ++number),
+          sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts,
+                                                     rule_id (sheet, codes[i]), places)));
+}
+
+/* A list of the office with boxes to tick, or lines to write it in. */
+static void
+add_list (const SwSheet *sheet, SwFlow *flow, SwPackText text)
+{
+  const SwColumn columns[] = { { "", SW_CELL_CHECK, TICK_MM },
+                               { "", SW_CELL_TEXT, 0.0 } };
+  g_auto (GStrv) items = sw_pack_text_items (sheet->plan, text);
+  SwTable *table =
+      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+  guint count = g_strv_length (items);
+
+  sw_table_set_whole (table);
+  if (count == 0)
+    sw_table_set_row_mm (table, LIST_ROW_MM);
+  for (guint i = 0; i < MAX (count, LIST_ROWS) && (count == 0 || i < count); i++)
+    sw_table_row (table, "", count > 0 ? sw_sheet_plain (sheet, items[i]) : "", NULL);
+  sw_flow_heading (flow, label (sheet, text));
+  sw_flow_table (flow, table);
+}
+
+static void
+add_line (const SwSheet *sheet, SwFlow *flow, SwPackText text)
+{
+  const char *said = sheet->plan->texts[text];
+
+  sw_flow_heading (flow, label (sheet, text));
+  if (*said != '\0')
+    sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, sw_sheet_plain (sheet, said));
+  else
+    sw_flow_write_in (flow, "");
+}
+
+static void
+add_limits (const SwSheet *sheet, SwFlow *flow)
+{
+  SwFlow *inner =
+      sw_flow_new (&sheet->pen, sw_flow_box_width_mm (sw_flow_width_mm (flow)));
+
+  sw_flow_text (inner, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_get (sheet, "permit.limits"));
+  sw_flow_space (flow, 3.0);
+  sw_flow_box (flow, SW_ROLE_CAUTION, inner);
+}
+
+static SwFlow *
+counter_flow (const SwSheet *sheet, double section_mm)
+{
+  SwFlow *flow = sw_sheet_flow (sheet);
+
+  add_head (sheet, flow);
+  add_section (sheet, flow, section_mm * sheet->pen.scale);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "permit.rules.title"));
+  add_rules (sheet, flow, SW_STYLE_BODY);
+  add_limits (sheet, flow);
+  return flow;
+}
+
+void
+sw_page_permit_counter (SwSheet *sheet)
+{
+  double section_mm = SECTION_MM, body_mm = sw_sheet_body_height_mm (sheet);
+  SwFlow *flow = counter_flow (sheet, section_mm);
+
+  while (sw_flow_height_mm (flow) > body_mm && section_mm > SECTION_LEAST_MM)
+    {
+      sw_flow_free (flow);
+      section_mm -= SECTION_STEP_MM;
+      flow = counter_flow (sheet, section_mm);
+    }
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "permit.counter.title"), flow);
+}
+
+void
+sw_page_permit_guide (SwSheet *sheet)
+{
+  SwFlow *flow = sw_sheet_flow (sheet);
+
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_fill (sheet, "permit.guide.who", "practice",
+                               sheet->practice->name, "edition", sheet->practice->edition,
+                               "agency", sheet->practice->agency, NULL));
+  add_list (sheet, flow, SW_PACK_TEXT_CONDITIONS);
+  add_list (sheet, flow, SW_PACK_TEXT_DEADLINES);
+  add_list (sheet, flow, SW_PACK_TEXT_SUBMITTALS);
+  sw_judge_add_choice (sheet, flow, TRUE);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "permit.guide.title"), flow);
+}
+
+void
+sw_page_permit_control (SwSheet *sheet)
+{
+  SwFlow *flow = sw_sheet_flow (sheet);
+
+  add_line (sheet, flow, SW_PACK_TEXT_NOTICE);
+  sw_sheet_hold_points (sheet, flow);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.after.title"));
+  sw_sheet_inspection_rule (sheet, flow);
+  sw_sheet_due_dates (sheet, flow);
+  add_line (sheet, flow, SW_PACK_TEXT_RECORDS);
+  add_list (sheet, flow, SW_PACK_TEXT_ENFORCEMENT);
+  add_list (sheet, flow, SW_PACK_TEXT_CLOSING);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "permit.control.title"), flow);
+}
+
+/* One block, as wide as a note block of a drawing, at its true size. */
+void
+sw_page_permit_notes (SwSheet *sheet)
+{
+  SwFlow *flow = sw_sheet_flow (sheet);
+  double width_mm = MIN (NOTE_BLOCK_MM * sheet->pen.scale, sw_flow_width_mm (flow));
+  SwFlow *block = sw_flow_new (&sheet->pen, width_mm);
+  SwFlow *inner = sw_flow_new (&sheet->pen, sw_flow_box_width_mm (width_mm));
+
+  sw_flow_text (
+      inner, SW_STYLE_BODY, SW_ROLE_TEXT,
+      sw_sheet_format (sheet, "*%s*", sw_sheet_get (sheet, "permit.notes.head")));
+  sw_flow_space (inner, 1.5);
+  add_rules (sheet, inner, SW_STYLE_SMALL);
+  sw_flow_space (inner, 1.5);
+  sw_flow_text (inner, SW_STYLE_SMALL, SW_ROLE_TEXT,
+                sw_sheet_fill (sheet, "permit.notes.source", "practice",
+                               sheet->practice->name, "edition", sheet->practice->edition,
+                               "agency", sheet->practice->agency, NULL));
+  sw_flow_box (block, SW_ROLE_FRAME, inner);
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_fill (sheet, "permit.notes.how", "width",
+                               sw_sheet_format (sheet, "%.0f mm", width_mm), NULL));
+  sw_flow_space (flow, 4.0);
+  sw_flow_row (flow, COLUMN_GAP_MM, (SwFlow *[]){ block }, 1);
+  sw_sheet_add (sheet, sw_sheet_get (sheet, "permit.notes.title"), flow);
+}
