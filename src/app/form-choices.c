@@ -427,3 +427,43 @@ sw_choice_paper_names (SwStage *stage, gsize which)
     names[i] = g_strdup (sw_paper_code ((SwPaper) i));
   return names;
 }
+
+char **
+sw_choice_kind_names (SwStage *stage, gsize which)
+{
+  char **names = g_new0 (char *, SW_PACK_KIND_COUNT + 1);
+
+  for (int i = 0; i < SW_PACK_KIND_COUNT; i++)
+    {
+      g_autofree char *id = g_strconcat ("pack-kind.", sw_pack_kind_codes[i], NULL);
+      names[i] = g_strdup (text_of (stage, id));
+    }
+  return names;
+}
+
+/* Sets of exercises to choose from here; a file may name any other. */
+#define SEEDS 20
+
+char **
+sw_choice_seed_names (SwStage *stage, gsize which)
+{
+  char **names = g_new0 (char *, SEEDS + 1);
+
+  for (int i = 0; i < SEEDS; i++)
+    names[i] = g_strdup_printf (_ ("Set %d"), i + 1);
+  return names;
+}
+
+int
+sw_choice_seed_get (SwStage *stage, gsize which)
+{
+  guint seed = MAX (sw_stage_job (stage)->pack.seed, 1);
+
+  return seed <= SEEDS ? (int) seed - 1 : -1;
+}
+
+void
+sw_choice_seed_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
+{
+  job->pack.seed = index + 1;
+}

@@ -10,6 +10,11 @@ char **sw_choice_leeward_names (SwStage *stage, gsize which);
 char **sw_choice_bench_names (SwStage *stage, gsize which);
 char **sw_choice_obtained_names (SwStage *stage, gsize which);
 char **sw_choice_fan_names (SwStage *stage, gsize which);
+char **sw_choice_kind_names (SwStage *stage, gsize which);
+char **sw_choice_seed_names (SwStage *stage, gsize which);
+int sw_choice_seed_get (SwStage *stage, gsize which);
+void sw_choice_seed_set (SwStage *stage, SwJob *job, SwFace *face, gsize which,
+                         guint index);
 char **sw_choice_joints_names (SwStage *stage, gsize which);
 char **sw_choice_surplus_names (SwStage *stage, gsize which);
 int sw_choice_surplus_get (SwStage *stage, gsize which);

@@ -244,6 +244,35 @@ const SwField sw_job_fields[] = {
   { .kind = SW_FIELD_END },
 };
 
+#define PACK_TEXT(key, text)                                                             \
+  {                                                                                      \
+    .kind = SW_FIELD_TEXT, .label_id = "permit.label." key,                              \
+    .step = N_ ("Change Document"), .offset = G_STRUCT_OFFSET (SwJob, pack.texts[text])  \
+  }
+
+const SwField sw_pack_fields[] = {
+  HEADING (N_ ("Document")),
+  ENUM (pack.kind, N_ ("Print as"), N_ ("Change Document"), kind),
+  HEADING (N_ ("Permit Guidance (lists: one item after the other, with ;)")),
+  PACK_TEXT ("office", SW_PACK_TEXT_OFFICE),
+  PACK_TEXT ("edition", SW_PACK_TEXT_EDITION),
+  PACK_TEXT ("basis", SW_PACK_TEXT_BASIS),
+  PACK_TEXT ("contact", SW_PACK_TEXT_CONTACT),
+  PACK_TEXT ("conditions", SW_PACK_TEXT_CONDITIONS),
+  PACK_TEXT ("submittals", SW_PACK_TEXT_SUBMITTALS),
+  PACK_TEXT ("notice", SW_PACK_TEXT_NOTICE),
+  PACK_TEXT ("deadlines", SW_PACK_TEXT_DEADLINES),
+  PACK_TEXT ("records", SW_PACK_TEXT_RECORDS),
+  PACK_TEXT ("enforcement", SW_PACK_TEXT_ENFORCEMENT),
+  PACK_TEXT ("closing", SW_PACK_TEXT_CLOSING),
+  HEADING (N_ ("Class Handout")),
+  CHOICE (N_ ("Exercises"), N_ ("Change Exercises"), seed),
+  PACK_TEXT ("course", SW_PACK_TEXT_COURSE),
+  PACK_TEXT ("level", SW_PACK_TEXT_LEVEL),
+  PACK_TEXT ("trainer", SW_PACK_TEXT_TRAINER),
+  { .kind = SW_FIELD_END },
+};
+
 const SwField sw_paper_fields[] = {
   HEADING (N_ ("Units and Paper")),
   ENUM (units, N_ ("Units"), N_ ("Change Units"), units),

@@ -59,6 +59,7 @@ sw_inspector_set_stage (SwInspector *self, SwStage *stage)
   gtk_box_append (self->order, sw_form_new (stage, sw_price_fields));
   gtk_box_append (self->job, sw_form_new (stage, sw_job_fields));
   gtk_box_append (self->job, sw_form_new (stage, sw_paper_fields));
+  gtk_box_append (self->job, sw_form_new (stage, sw_pack_fields));
 }
 
 static void

@@ -54,6 +54,16 @@ static const Part permit_parts[] = {
   { SW_PART_PERMIT, sw_page_permit_notes },
 };
 
+static const Part class_parts[] = {
+  { SW_PART_CLASS, sw_page_class_front },     { SW_PART_CLASS, sw_page_class_example },
+  { SW_PART_CLASS, sw_page_class_exercises }, { SW_PART_CLASS, sw_page_class_faults },
+  { SW_PART_CLASS, sw_page_class_quiz },      { SW_PART_CLASS, sw_page_class_practice },
+};
+
+static const Part key_parts[] = {
+  { SW_PART_CLASS, sw_page_class_key },
+};
+
 /* What each kind of document contains, in order; only a crew pack has front pages, which
  * list the others. */
 static const struct
@@ -63,6 +73,8 @@ static const struct
   void (*front) (SwSheet *sheet);
 } kinds[SW_PACK_KIND_COUNT] = {
   [SW_PACK_CREW] = { crew_parts, G_N_ELEMENTS (crew_parts), sw_page_glance },
+  [SW_PACK_CLASS] = { class_parts, G_N_ELEMENTS (class_parts), NULL },
+  [SW_PACK_CLASS_KEY] = { key_parts, G_N_ELEMENTS (key_parts), NULL },
   [SW_PACK_PERMIT] = { permit_parts, G_N_ELEMENTS (permit_parts), NULL },
 };
 

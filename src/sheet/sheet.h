@@ -157,6 +157,15 @@ void sw_page_permit_guide (SwSheet *sheet);
 void sw_page_permit_control (SwSheet *sheet);
 void sw_page_permit_notes (SwSheet *sheet);
 
+/* Handout of a class, and its answers. */
+void sw_page_class_front (SwSheet *sheet);
+void sw_page_class_example (SwSheet *sheet);
+void sw_page_class_exercises (SwSheet *sheet);
+void sw_page_class_faults (SwSheet *sheet);
+void sw_page_class_quiz (SwSheet *sheet);
+void sw_page_class_practice (SwSheet *sheet);
+void sw_page_class_key (SwSheet *sheet);
+
 /** Hold points to be signed; when to inspect, with the source of the rule. */
 void sw_sheet_hold_points (const SwSheet *sheet, SwFlow *flow);
 void sw_sheet_inspection_rule (const SwSheet *sheet, SwFlow *flow);

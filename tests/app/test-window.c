@@ -161,9 +161,9 @@ static void
 test_forms_only_look (Fixture *f, gconstpointer data)
 {
   static const SwField *const forms[] = {
-    sw_face_fields, sw_blanket_fields, sw_seed_fields,      sw_site_fields,
-    sw_job_fields,  sw_paper_fields,   sw_allowance_fields, sw_fertiliser_fields,
-    sw_haul_fields, sw_crew_fields,    sw_price_fields
+    sw_face_fields,       sw_blanket_fields, sw_seed_fields, sw_site_fields,
+    sw_job_fields,        sw_paper_fields,   sw_pack_fields, sw_allowance_fields,
+    sw_fertiliser_fields, sw_haul_fields,    sw_crew_fields, sw_price_fields
   };
 
   load_example (f, "pinfold-cutting.slope.json");

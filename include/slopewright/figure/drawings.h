@@ -94,6 +94,27 @@ typedef enum
 SwFigure *sw_draw_detail (const SwResult *result, guint face, SwDetail detail,
                           double width_mm, double height_mm, const SwDraw *draw);
 
+/** Ways of laying that a class learns to see. Text ids "fault.<code>". */
+typedef enum
+{
+  SW_FAULT_CREST,
+  SW_FAULT_SIDE_LAP,
+  SW_FAULT_END_LAP,
+  SW_FAULT_CONTACT,
+  SW_FAULT_TOE,
+  SW_FAULT_PIN,
+  SW_FAULT_JOINTS,
+  SW_FAULT_COLLAR,
+  SW_FAULT_COUNT
+} SwFault;
+
+/** "side-lap". */
+const char *sw_fault_code (SwFault fault);
+
+/** A small picture of it, done as it should be or @wrong; not of a job, not to scale.
+ * (transfer full) */
+SwFigure *sw_draw_fault (SwFault fault, gboolean wrong);
+
 /** Small pictures for the steps, drawn for this face. Text id "step.<code>". */
 typedef enum
 {

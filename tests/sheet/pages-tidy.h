@@ -1,0 +1,11 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include "pack-fixture.h"
+
+/** Nothing in the margins, and no text on another. @what: of a failure's message. */
+void assert_pages_tidy (const Example *example, const GPtrArray *pages, const char *what);
+/** No link beyond the frame. */
+void assert_links_on_page (const GPtrArray *pages, const char *what);
+/** No text that printed its id, no place left without a number. */
+void assert_no_gaps (const char *words);
