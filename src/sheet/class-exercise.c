@@ -4,6 +4,9 @@
 #include <slopewright/base/count.h>
 
 #define TRIES 200
+#define OTHER_ROLL_M 50.0 /* where the job's roll is too short for whole runs */
+#define MOST_RUNS 40
+#define CLEAR 0.05
 #define LENGTH_SHARE 0.01 /* of a length or an area, right all the same */
 #define ANGLE_RAD (1.0 * G_PI / 180.0)
 #define LAP_M 0.010
@@ -37,23 +40,33 @@ sw_class_seed (const SwSheet *sheet)
 
 /* --- slopes --- */
 
-/* Numbers that a tape and a level might give, in the units of the sheet. */
+/* @like, times 0.5 to 1.5, in whole @steps, within limits. */
+static double
+about (SwDice *dice, double like, double step, double least, double most)
+{
+  double share = 0.5 + 0.1 * sw_dice_throw (dice, 11);
+
+  return CLAMP (step * round (like * share / step), least, most);
+}
+
+/* Numbers that a tape and a level might give, in the units of the sheet, not far from
+ * those of the job's own first face. */
 static void
-shape (SwDice *dice, SwUnitSystem units, double *rise_m, double *hv, double *width_m)
+shape (const SwSheet *sheet, SwDice *dice, double *rise_m, double *hv, double *width_m)
 {
   static const double gradients[] = { 1.5, 2.0, 2.5, 3.0, 4.0 };
+  const SwFaceLayout *like = &sheet->layout->faces[0];
+  const SwFace *face = like->face;
+  double height_m = face->section[face->crest].y_m - face->section[face->toe].y_m;
+  gboolean us = sheet->draw->style.units == SW_UNITS_US;
+  double foot = SW_M_PER_FT;
 
   *hv = gradients[sw_dice_throw (dice, G_N_ELEMENTS (gradients))];
-  if (units == SW_UNITS_US)
-    {
-      *rise_m = (6.0 + sw_dice_throw (dice, 25)) * SW_M_PER_FT;
-      *width_m = (30.0 + 5.0 * sw_dice_throw (dice, 27)) * SW_M_PER_FT;
-    }
-  else
-    {
-      *rise_m = 2.0 + 0.5 * sw_dice_throw (dice, 15);
-      *width_m = 10.0 + sw_dice_throw (dice, 41);
-    }
+  *rise_m = us ? about (dice, height_m, foot, 5.0 * foot, 60.0 * foot)
+               : about (dice, height_m, 0.5, 1.5, 20.0);
+  *width_m =
+      us ? about (dice, like->tiers[0].width_m, 5.0 * foot, 30.0 * foot, 150.0 * foot)
+         : about (dice, like->tiers[0].width_m, 1.0, 9.0, 45.0);
 }
 
 static void
@@ -70,14 +83,14 @@ set_plane (SwFace *face, double rise_m, double hv, double width_m)
 
 /* The job's practice, blanket and roll on another slope; nothing else of it. */
 static SwJob *
-job_on (const SwJob *of, SwUnitSystem units, SwDice *dice)
+job_on (const SwSheet *sheet, SwDice *dice, double roll_m)
 {
   static const char *const soils[] = { "sand", "loam", "clay", "silt-loam" };
-  SwJob *job = sw_job_copy (of);
+  SwJob *job = sw_job_copy (sheet->job);
   SwFace *face = sw_face_new ("A");
   double rise_m, hv, width_m;
 
-  shape (dice, units, &rise_m, &hv, &width_m);
+  shape (sheet, dice, &rise_m, &hv, &width_m);
   set_plane (face, rise_m, hv, width_m);
   sw_text_set (&face->soil_id, soils[sw_dice_throw (dice, G_N_ELEMENTS (soils))]);
   face->loose = sw_dice_throw (dice, 2) == 0;
@@ -85,6 +98,7 @@ job_on (const SwJob *of, SwUnitSystem units, SwDice *dice)
   g_ptr_array_set_size (job->faces, 0);
   g_ptr_array_add (job->faces, face);
   g_array_set_size (job->stock, 0);
+  job->roll_length_m = roll_m;
   job->surplus = SW_SURPLUS_SPREAD;
   job->joints = SW_JOINTS_LONG_RUNS;
   for (int i = 0; i < SW_SITE_QUESTION_COUNT; i++)
@@ -92,34 +106,52 @@ job_on (const SwJob *of, SwUnitSystem units, SwDice *dice)
   return job;
 }
 
+/* So far from a whole number that rounding what is printed does not change the count. */
+static gboolean
+is_clear (double ratio)
+{
+  return fabs (ratio - round (ratio)) > CLEAR;
+}
+
 static gboolean
 suits (const SwResult *result)
 {
+  const SwFaceLayout *face;
   const SwTier *tier;
+  double lap_m;
 
   if (result->status != SW_OK || result->layout->faces[0].n_tiers != 1)
     return FALSE;
-  tier = &result->layout->faces[0].tiers[0];
-  return tier->slots == 0 && tier->n_runs > 2 && tier->n_runs <= 60
-         && result->tally->joints == 0;
+  face = &result->layout->faces[0];
+  tier = &face->tiers[0];
+  lap_m = sw_practice_get (result->layout->practice, SW_PRACTICE_SIDE_LAP_M);
+  return tier->slots == 0 && tier->n_runs > 2 && tier->n_runs <= MOST_RUNS
+         && result->tally->joints == 0
+         && is_clear ((tier->width_m - lap_m) / (result->job->roll_width_m - lap_m))
+         && is_clear (result->job->roll_length_m / face->runs[0].cut_m);
+}
+
+static SwResult *
+try_rolls (const SwSheet *sheet, SwDice *dice, double roll_m)
+{
+  for (int i = 0; i < TRIES; i++)
+    {
+      g_autoptr (SwJob) job = job_on (sheet, dice, roll_m);
+      g_autoptr (SwResult) result = sw_result_new (job, sheet->layout->catalogue);
+
+      if (suits (result))
+        return g_steal_pointer (&result);
+    }
+  return NULL;
 }
 
 SwResult *
 sw_exercise_new (const SwSheet *sheet, guint number)
 {
   SwDice dice = { (guint64) sw_class_seed (sheet) * 1000 + number };
-  SwResult *result = NULL;
+  SwResult *result = try_rolls (sheet, &dice, sheet->job->roll_length_m);
 
-  for (int i = 0; i < TRIES; i++)
-    {
-      g_autoptr (SwJob) job = job_on (sheet->job, sheet->draw->style.units, &dice);
-
-      g_clear_pointer (&result, sw_result_unref);
-      result = sw_result_new (job, sheet->layout->catalogue);
-      if (suits (result))
-        break;
-    }
-  return result;
+  return result != NULL ? result : try_rolls (sheet, &dice, OTHER_ROLL_M);
 }
 
 /* --- questions and answers --- */

@@ -38,10 +38,12 @@ const char *sw_ask_code (SwAsk ask);
 /**
  * sw_exercise_new:
  * @sheet: whose practice, roll and blanket hold
- * @number: 0 .. SW_EXERCISES - 1
+ * @number: 0 .. SW_EXERCISES - 1; SW_EXERCISES for a worked example
  *
  * Returns: (transfer full): a plane face of round rise, gradient and width chosen by the
- *   plan's seed, laid out; of runs that one roll holds, without a joint.
+ *   plan's seed, not far from the job's own, laid out; of runs that one roll holds,
+ *   without a joint, and of counts that no rounding changes. NULL where the practice lays
+ *   none such.
  */
 SwResult *sw_exercise_new (const SwSheet *sheet, guint number);
 

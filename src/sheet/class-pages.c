@@ -8,7 +8,8 @@
 #define ACCEPT_MM 34.0
 #define ROW_MM 8.5
 #define WORKING_ROW_MM 14.0 /* room to work in */
-#define SECTION_MM 70.0
+#define SECTION_LEAST_MM 45.0
+#define SECTION_MOST_MM 110.0
 #define GAP_MM 4.0
 #define PICTURES 6 /* shown of the SW_FAULT_COUNT kinds */
 #define LEAST_WRONG 3
@@ -57,52 +58,89 @@ add_items (const SwSheet *sheet, SwFlow *flow, const char *title, const char *li
                   sw_sheet_plain (sheet, lines[i]));
 }
 
+/* The section takes the height that the rest of the page leaves. */
+static void
+add_section (const SwSheet *sheet, SwFlow *flow)
+{
+  double width_mm = sw_flow_width_mm (flow);
+  double room_mm = sw_flow_room_mm (flow, sw_sheet_body_height_mm (sheet)) - GAP_MM;
+  double most_mm = CLAMP (room_mm, SECTION_LEAST_MM * sheet->pen.scale,
+                          SECTION_MOST_MM * sheet->pen.scale);
+  double height_mm = sw_sheet_drawing_mm (sheet, sw_section_fit, 0, width_mm, most_mm);
+  SwView view = sw_section_fit (sheet->result, 0, width_mm, height_mm, sheet->draw, NULL);
+
+  sw_flow_drawing (flow, sw_draw_section (sheet->result, 0, &view, sheet->draw));
+}
+
 void
 sw_page_class_front (SwSheet *sheet)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
-  double width_mm = sw_flow_width_mm (flow), most_mm = SECTION_MM * sheet->pen.scale;
-  double height_mm = sw_sheet_drawing_mm (sheet, sw_section_fit, 0, width_mm, most_mm);
-  SwView view = sw_section_fit (sheet->result, 0, width_mm, height_mm, sheet->draw, NULL);
 
   add_names (sheet, flow);
   add_items (sheet, flow, "class.outcomes.title", "class.outcomes");
   add_items (sheet, flow, "class.bring.title", "class.bring");
-  sw_flow_heading (flow, sw_sheet_get (sheet, "class.section.title"));
-  sw_flow_drawing (flow, sw_draw_section (sheet->result, 0, &view, sheet->draw));
   add_items (sheet, flow, "class.words.title", "class.words");
-  sw_flow_space (flow, GAP_MM);
   add_seed (sheet, flow);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "class.section.title"));
+  add_section (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "class.front.title"), flow);
 }
 
-/* The same questions as in the exercises, answered for this slope step by step. */
+/* A slope whose answers are those of one plain rectangle. */
+static gboolean
+is_example (const SwSheet *sheet)
+{
+  const SwFace *face = sheet->layout->faces[0].face;
+
+  return sheet->layout->n_faces == 1 && sheet->layout->faces[0].n_tiers == 1
+         && face->crest_form == SW_CREST_STRAIGHT && face->n_further == 0
+         && face->obstacles->len == 0 && face->toe == face->crest + 1
+         && sheet->job->stock->len == 0 && sheet->tally->joints == 0;
+}
+
+static void
+add_step (const SwSheet *sheet, SwFlow *flow, guint number, SwAsk ask,
+          SwAnswerWords words)
+{
+  const char *code = sw_ask_code (ask);
+
+  sw_flow_space (flow, 2.5);
+  sw_flow_item (
+      flow, SW_STYLE_BODY, sw_sheet_format (sheet, "%u", number),
+      sw_sheet_fill (
+          sheet, "class.example.ask", "ask",
+          sw_sheet_get (sheet, sw_sheet_format (sheet, "class.ask.%s", code)), "rule",
+          sw_sheet_get (sheet, sw_sheet_format (sheet, "class.rule.%s", code)), NULL));
+  sw_flow_tie (flow);
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_fill (sheet, "class.example.so", "how", words.how, "answer",
+                               words.answer, NULL));
+}
+
+/* The same questions as in the exercises, answered step by step: for this slope where it
+ * is a plain one, else for another. */
 void
 sw_page_class_example (SwSheet *sheet)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
+  gboolean own = is_example (sheet);
+  g_autoptr (SwResult) result =
+      own ? sw_result_ref (sheet->result) : sw_exercise_new (sheet, SW_EXERCISES);
   guint number = 0;
 
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_fill (sheet, "class.example.how", "place",
-                               sw_sheet_face (sheet, 0), NULL));
-  for (int ask = 0; ask < SW_ASK_COUNT; ask++)
+                own ? sw_sheet_fill (sheet, "class.example.how", "place",
+                                     sw_sheet_face (sheet, 0), NULL)
+                    : sw_sheet_get (sheet, "class.example.other"));
+  if (result != NULL && !own)
+    sw_exercise_given (sheet, flow, result);
+  for (int ask = 0; result != NULL && ask < SW_ASK_COUNT; ask++)
     {
-      SwAnswerWords words = sw_exercise_answer (sheet, sheet->result, (SwAsk) ask);
-      const char *code = sw_ask_code ((SwAsk) ask);
+      SwAnswerWords words = sw_exercise_answer (sheet, result, (SwAsk) ask);
 
-      if (words.answer == NULL)
-        continue;
-      sw_flow_heading (
-          flow, sw_sheet_format (
-                    sheet, "%u  %s", ++number,
-                    sw_sheet_get (sheet, sw_sheet_format (sheet, "class.ask.%s", code))));
-      sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                    sw_sheet_get (sheet, sw_sheet_format (sheet, "class.rule.%s", code)));
-      sw_flow_tie (flow);
-      sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                    sw_sheet_fill (sheet, "class.example.so", "how", words.how, "answer",
-                                   words.answer, NULL));
+      if (words.answer != NULL)
+        add_step (sheet, flow, ++number, (SwAsk) ask, words);
     }
   sw_sheet_add (sheet, sw_sheet_get (sheet, "class.example.title"), flow);
 }
@@ -147,6 +185,13 @@ add_exercise (const SwSheet *sheet, SwFlow *flow, guint number, gboolean key)
 
   sw_flow_heading (flow, sw_sheet_fill (sheet, "class.exercise.title", "number",
                                         sw_sheet_format (sheet, "%u", number + 1), NULL));
+  if (result == NULL)
+    {
+      sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                    sw_sheet_get (sheet, "class.exercise.none"));
+      sw_table_free (table);
+      return;
+    }
   sw_exercise_given (sheet, flow, result);
   sw_flow_tie (flow);
   sw_flow_space (flow, 1.5);

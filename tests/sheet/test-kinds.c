@@ -94,24 +94,24 @@ test_what_the_office_says (void)
 }
 
 /*
- * Exercise 1 of seed 7: rise 4.5, 2:1, 33 wide, rolls 2 x 50, lap 0.10, 0.90 at the
- * crest, 0.30 at the toe, pins every 0.30. By hand: 4.5 x sqrt 5 = 10.0623; x 33 = 332.06;
- * (33 - 0.1) / 1.9 = 17.3, 18 runs; (36 - 33) / 17 = 0.1765; 10.0623 + 1.20 = 11.2623;
- * 50 / 11.2623 = 4.4, 4; 18 / 4 = 4.5, 5 rolls; 33 / 0.3 + 1 = 111 pins.
+ * Exercise 1 of seed 7: rise 4, 2:1, 32 wide, rolls 2 x 50, lap 0.10, 0.90 at the crest,
+ * 0.30 at the toe, pins every 0.30. By hand: 4 x sqrt 5 = 8.9443; x 32 = 286.22;
+ * (32 - 0.1) / 1.9 = 16.8, 17 runs; (34 - 32) / 16 = 0.125; 8.9443 + 1.20 = 10.1443;
+ * 50 / 10.1443 = 4.9, 4; 17 / 4 = 4.3, 5 rolls; 32 / 0.3 = 106.7, 107 and 1: 108 pins.
  */
 static void
 test_answers_by_hand (void)
 {
-  static const char *const answers[] = { "10.06 m", "26.6°", "332.1 m²", "18", "176 mm",
-                                         "11.26 m", "4",     "5",        "111" };
+  static const char *const answers[] = { "8.94 m",  "26.6°", "286.2 m²", "17", "125 mm",
+                                         "10.14 m", "4",     "5",        "108" };
   g_autoptr (Example) example = example_new ("old-weir-terrace");
   g_autoptr (GPtrArray) sheet = sheets (example, SW_PACK_CLASS, 7);
   g_autoptr (GPtrArray) key = sheets (example, SW_PACK_CLASS_KEY, 7);
   g_autofree char *asked = pack_words (sheet), *words = page_words (page_of (key, 0));
   const char *at = words;
 
-  g_assert_nonnull (strstr (asked, "4.50 m"));
-  g_assert_nonnull (strstr (asked, "33.00 m"));
+  g_assert_nonnull (strstr (asked, "4.00 m"));
+  g_assert_nonnull (strstr (asked, "32.00 m"));
   at = strstr (words, "Exercise 1");
   for (guint i = 0; i < G_N_ELEMENTS (answers); i++)
     {
@@ -150,6 +150,25 @@ test_seed (void)
 
   g_assert_cmpstr (a, ==, b);
   g_assert_cmpstr (a, !=, c);
+}
+
+/* A roll too short for any run gives exercises with another roll, never none. */
+static void
+shorten_roll (SwJob *job)
+{
+  job->roll_length_m = 8.0;
+}
+
+static void
+test_short_roll (void)
+{
+  g_autoptr (Example) example = example_new_changed ("pinfold-cutting", shorten_roll);
+  g_autoptr (GPtrArray) sheet = sheets (example, SW_PACK_CLASS, 3);
+  g_autofree char *asked = pack_words (sheet);
+
+  g_assert_nonnull (strstr (asked, "Exercise 3"));
+  g_assert_nonnull (strstr (asked, "50.00 m"));
+  g_assert_null (strstr (asked, "could be laid"));
 }
 
 static guint
@@ -219,6 +238,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/kinds/what-the-office-says", test_what_the_office_says);
   g_test_add_func ("/sheet/kinds/answers-by-hand", test_answers_by_hand);
   g_test_add_func ("/sheet/kinds/seed", test_seed);
+  g_test_add_func ("/sheet/kinds/short-roll", test_short_roll);
   g_test_add_func ("/sheet/kinds/quiz-and-faults", test_quiz_and_faults);
   g_test_add_func ("/sheet/kinds/fault-pictures", test_fault_pictures);
   return g_test_run ();
