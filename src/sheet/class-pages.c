@@ -77,6 +77,7 @@ sw_page_class_front (SwSheet *sheet)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
 
+  sw_sheet_review (sheet, flow);
   add_names (sheet, flow);
   add_items (sheet, flow, "class.outcomes.title", "class.outcomes");
   add_items (sheet, flow, "class.bring.title", "class.bring");

@@ -1,9 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet.h"
 
-#define SEVERITY_MM 17.0
-#define PAGE_MM 13.0
-
 /* Where the crew reads of a finding; by the beginning of its code. */
 static const struct
 {
@@ -242,9 +239,9 @@ void
 sw_sheet_findings (const SwSheet *sheet, SwFlow *flow)
 {
   const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.severity"), SW_CELL_TEXT, SEVERITY_MM },
+    { sw_sheet_get (sheet, "pack.column.severity"), SW_CELL_LINE, 0.0 },
     { sw_sheet_get (sheet, "pack.column.finding"), SW_CELL_TEXT, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.page"), SW_CELL_NUMBER, PAGE_MM },
+    { sw_sheet_get (sheet, "pack.column.page"), SW_CELL_NUMBER, 0.0 },
   };
   SwTable *table =
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));

@@ -2,6 +2,7 @@
 #include "sheet.h"
 #include <slopewright/judge/spread.h>
 
+#define REVIEW_GAP_MM 3.0
 #define COLUMN_GAP_MM 6.0
 #define CONTENTS_COLUMNS 3
 #define TILE_GAP_MM 3.0
@@ -198,10 +199,10 @@ add_basis (const SwSheet *sheet, SwFlow *flow)
                                NULL));
   sw_flow_text (
       flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-      sw_sheet_fill (sheet, "pack.basis.blanket", "blanket",
-                     sw_sheet_blanket (sheet), "width",
-                     sw_sheet_quantity (sheet, job->roll_width_m, SW_UNIT_M), "length",
-                     sw_sheet_quantity (sheet, job->roll_length_m, SW_UNIT_M), NULL));
+      sw_sheet_fill (sheet, "pack.basis.blanket", "blanket", sw_sheet_blanket (sheet),
+                     "width", sw_sheet_quantity (sheet, job->roll_width_m, SW_UNIT_M),
+                     "length", sw_sheet_quantity (sheet, job->roll_length_m, SW_UNIT_M),
+                     NULL));
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     {
       const SwFace *face = sheet->layout->faces[f].face;
@@ -303,23 +304,25 @@ add_plans (const SwSheet *sheet, SwFlow *flow)
     }
 }
 
-/* The section takes the height that the rest of the first page leaves. */
 /* A translation that nobody of the trade has read says so before anything else. */
-static void
-add_review (const SwSheet *sheet, SwFlow *flow)
+void
+sw_sheet_review (const SwSheet *sheet, SwFlow *flow)
 {
-  if (sw_texts_has (sheet->texts, "language.review"))
-    sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                  sw_sheet_get (sheet, "language.review"));
+  if (!sw_texts_has (sheet->texts, "language.review"))
+    return;
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_get (sheet, "language.review"));
+  sw_flow_space (flow, REVIEW_GAP_MM);
 }
 
+/* The section takes the height that the rest of the first page leaves. */
 void
 sw_page_glance (SwSheet *sheet)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
   double body_mm = sw_sheet_body_height_mm (sheet);
 
-  add_review (sheet, flow);
+  sw_sheet_review (sheet, flow);
   sw_sheet_job_card (sheet, flow);
   add_tiles (sheet, flow);
   add_tiers (sheet, flow);

@@ -160,6 +160,7 @@ counter_flow (const SwSheet *sheet, double section_mm)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
 
+  sw_sheet_review (sheet, flow);
   add_head (sheet, flow);
   add_section (sheet, flow, section_mm * sheet->pen.scale);
   sw_flow_heading (flow, sw_sheet_get (sheet, "permit.rules.title"));

@@ -199,6 +199,8 @@ gboolean sw_sheet_findings_about (const SwSheet *sheet, SwFlow *flow, const char
 void sw_sheet_due_dates (const SwSheet *sheet, SwFlow *flow);
 /** Program, input, what the user changed, and every preset with its source. */
 void sw_sheet_presets (const SwSheet *sheet, SwFlow *flow);
+/** On the first page: that a translation waits for a reader of the trade, where it does. */
+void sw_sheet_review (const SwSheet *sheet, SwFlow *flow);
 /** The job card with the emergency box beside it. */
 void sw_sheet_job_card (const SwSheet *sheet, SwFlow *flow);
 /** Lines for what the job file does not hold: drawings, hours, limits. */

@@ -42,6 +42,18 @@ example_new (const char *name)
 }
 
 void
+example_speak (Example *example, const char *code)
+{
+  SwTexts *texts = sw_texts_load (code);
+
+  g_assert_nonnull (texts);
+  sw_texts_unref (example->texts);
+  example->texts = texts;
+  example->draw.texts = texts;
+  example->draw.style.decimal_mark = sw_texts_decimal_mark (texts);
+}
+
+void
 example_free (Example *example)
 {
   sw_result_unref (example->result);

@@ -22,6 +22,9 @@ Example *example_new_changed (const char *name, void (*change) (SwJob *job));
 void example_free (Example *example);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Example, example_free)
 
+/** Let it speak another of the shipped languages, by its code. */
+void example_speak (Example *example, const char *code);
+
 GPtrArray *example_pack (const Example *example, SwPaper paper);
 GPtrArray *example_pack_of_kind (const Example *example, SwPaper paper, SwPackKind kind);
 /** All texts of a page, each on a line. (transfer full) */

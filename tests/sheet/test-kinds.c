@@ -49,13 +49,16 @@ static void
 test_tidy (gconstpointer name)
 {
   g_autoptr (Example) example = example_new (name);
+  g_auto (GStrv) languages = sw_texts_languages ();
 
-  for (int paper = 0; paper < SW_PAPER_COUNT; paper++)
-    for (int units = 0; units < 2; units++)
-      {
-        example->draw.style.units = (SwUnitSystem) units;
-        assert_kinds_tidy (example, name, (SwPaper) paper);
-      }
+  for (guint i = 0; languages[i] != NULL; i++)
+    for (int paper = 0; paper < SW_PAPER_COUNT; paper++)
+      for (int units = 0; units < 2; units++)
+        {
+          example_speak (example, languages[i]);
+          example->draw.style.units = (SwUnitSystem) units;
+          assert_kinds_tidy (example, name, (SwPaper) paper);
+        }
 }
 
 /* The sheet for the counter is one page: the second page has another title. */
@@ -63,15 +66,20 @@ static void
 test_counter_sheet (gconstpointer name)
 {
   g_autoptr (Example) example = example_new (name);
+  g_auto (GStrv) languages = sw_texts_languages ();
 
-  for (int paper = 0; paper < SW_PAPER_COUNT; paper++)
-    {
-      g_autoptr (GPtrArray) pages =
-          example_pack_of_kind (example, (SwPaper) paper, SW_PACK_PERMIT);
+  for (guint i = 0; languages[i] != NULL; i++)
+    for (int paper = 0; paper < SW_PAPER_COUNT; paper++)
+      {
+        g_autoptr (GPtrArray) pages = NULL;
 
-      g_assert_cmpstr (page_of (pages, 0)->title, ==, "Cover this slope");
-      g_assert_cmpstr (page_of (pages, 1)->title, ==, "Guide for the permit holder");
-    }
+        example_speak (example, languages[i]);
+        pages = example_pack_of_kind (example, (SwPaper) paper, SW_PACK_PERMIT);
+        g_assert_cmpstr (page_of (pages, 0)->title, ==,
+                         sw_texts_get (example->texts, "permit.counter.title"));
+        g_assert_cmpstr (page_of (pages, 1)->title, ==,
+                         sw_texts_get (example->texts, "permit.guide.title"));
+      }
 }
 
 /* What the office said stands there; what it did not say leaves lines, never words. */

@@ -51,7 +51,8 @@ assert_all_papers_tidy (Example *example, const char *name)
       g_autoptr (GPtrArray) pages = example_pack (example, (SwPaper) paper);
       g_autofree char *words = pack_words (pages);
       g_autofree char *what =
-          g_strdup_printf ("%s on %s", name, sw_paper_code ((SwPaper) paper));
+          g_strdup_printf ("%s on %s in %s", name, sw_paper_code ((SwPaper) paper),
+                           sw_texts_language (example->texts));
 
       assert_pages_tidy (example, pages, what);
       assert_links_on_page (pages, what);
@@ -64,10 +65,15 @@ static void
 test_tidy (gconstpointer name)
 {
   g_autoptr (Example) example = example_new (name);
+  g_auto (GStrv) languages = sw_texts_languages ();
 
-  assert_all_papers_tidy (example, name);
-  example->draw.style.units = SW_UNITS_US;
-  assert_all_papers_tidy (example, name);
+  for (guint i = 0; languages[i] != NULL; i++)
+    for (int units = 0; units < 2; units++)
+      {
+        example_speak (example, languages[i]);
+        example->draw.style.units = (SwUnitSystem) units;
+        assert_all_papers_tidy (example, name);
+      }
 }
 
 /* A face of that outline, on a plane 2:1 slope. */
