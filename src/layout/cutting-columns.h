@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
-#include "cutting-search.h"
+#include "cutting-pieces.h"
 
 /** The linear relaxation of a cutting plan: how often to cut each filling if rolls could be split. */
 typedef struct

@@ -27,48 +27,20 @@ typedef struct
   gint64 capacity;
 } Order;
 
-static int
-compare_longest_first (gconstpointer a, gconstpointer b)
-{
-  gint64 x = *(const gint64 *) a, y = *(const gint64 *) b;
-
-  return (x < y) - (x > y);
-}
-
-/* Kinds stand longest first. */
-static guint
-kind_of_length (const Order *order, gint64 length)
-{
-  guint low = 0, high = order->n_kinds;
-
-  while (low < high)
-    {
-      guint middle = (low + high) / 2;
-
-      if (order->kinds[middle].length > length)
-        low = middle + 1;
-      else
-        high = middle;
-    }
-  return low;
-}
-
 static void
 group_kinds (Order *order, const gint64 *pieces, guint count)
 {
-  g_autofree gint64 *sorted = g_memdup2 (pieces, count * sizeof *pieces);
+  g_autofree SwSortedPiece *sorted = sw_pieces_longest_first (pieces, count);
+  guint kind = 0;
 
-  qsort (sorted, count, sizeof *sorted, compare_longest_first);
-  order->kinds = g_new0 (SwPieceKind, count);
-  for (guint i = 0; i < count; i++)
-    {
-      if (i == 0 || sorted[i] != sorted[i - 1])
-        order->kinds[order->n_kinds++].length = sorted[i];
-      order->kinds[order->n_kinds - 1].count++;
-    }
+  order->kinds = g_new (SwPieceKind, count);
+  order->n_kinds = sw_piece_kinds (sorted, count, order->kinds);
   order->kind_of = g_new (guint, count);
   for (guint i = 0; i < count; i++)
-    order->kind_of[i] = kind_of_length (order, pieces[i]);
+    {
+      kind += i > 0 && sorted[i].length != sorted[i - 1].length;
+      order->kind_of[sorted[i].index] = kind;
+    }
 }
 
 /* Give the single pieces of each kind to the rolls of a plan by fillings. */

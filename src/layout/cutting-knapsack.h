@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
-#include "cutting-search.h"
+#include "cutting-pieces.h"
 
 /** What pieces are worth, and room for finding the dearest filling of a roll. */
 typedef struct

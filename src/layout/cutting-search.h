@@ -1,14 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
-#include <glib.h>
-
-/** Pieces of equal length, longest kind first. */
-typedef struct
-{
-  gint64 length;
-  int count;
-} SwPieceKind;
+#include "cutting-pieces.h"
 
 typedef enum
 {

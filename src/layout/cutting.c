@@ -1,39 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "cutting-gap.h"
+#include "cutting-pieces.h"
 #include <slopewright/layout/cutting.h>
-
-typedef struct
-{
-  gint64 length;
-  guint index;
-} Piece;
-
-static int
-compare_longest_first (gconstpointer a, gconstpointer b)
-{
-  const Piece *x = a, *y = b;
-
-  if (x->length != y->length)
-    return x->length < y->length ? 1 : -1;
-  return x->index < y->index ? -1 : 1;
-}
-
-static Piece *
-longest_first (const gint64 *pieces, guint count)
-{
-  Piece *sorted = g_new (Piece, MAX (count, 1));
-
-  for (guint i = 0; i < count; i++)
-    sorted[i] = (Piece){ pieces[i], i };
-  qsort (sorted, count, sizeof *sorted, compare_longest_first);
-  return sorted;
-}
-
-static gint64
-divide_up (gint64 a, gint64 b)
-{
-  return a <= 0 ? 0 : (a + b - 1) / b;
-}
 
 int
 sw_cutting_bound_l1 (const gint64 *pieces, guint count, gint64 capacity)
@@ -42,7 +10,7 @@ sw_cutting_bound_l1 (const gint64 *pieces, guint count, gint64 capacity)
 
   for (guint i = 0; i < count; i++)
     sum += pieces[i];
-  return (int) divide_up (sum, capacity);
+  return (int) sw_whole_rolls (sum, capacity);
 }
 
 /* L(alpha): pieces over c - alpha need a roll each and leave no room for any of the
@@ -63,8 +31,9 @@ bound_at (const gint64 *pieces, guint count, gint64 capacity, gint64 alpha)
       }
     else if (pieces[i] >= alpha)
       small_sum += pieces[i];
-  return (int) (large + medium
-                + divide_up (small_sum - (medium * capacity - medium_sum), capacity));
+  return (
+      int) (large + medium
+            + sw_whole_rolls (small_sum - (medium * capacity - medium_sum), capacity));
 }
 
 int
@@ -72,7 +41,7 @@ sw_cutting_bound_l2 (const gint64 *pieces, guint count, gint64 capacity)
 {
   int best = bound_at (pieces, count, capacity, 0);
   gint64 before = -1;
-  g_autofree Piece *sorted = longest_first (pieces, count);
+  g_autofree SwSortedPiece *sorted = sw_pieces_longest_first (pieces, count);
 
   for (guint i = 0; i < count; i++)
     if (2 * sorted[i].length <= capacity && sorted[i].length != before)
@@ -85,7 +54,8 @@ sw_cutting_bound_l2 (const gint64 *pieces, guint count, gint64 capacity)
 
 /* Put pieces, longest first, into the first roll with room, or into the fullest one. */
 static int
-fill (const Piece *sorted, guint count, gint64 capacity, gboolean fullest, int *roll_of)
+fill (const SwSortedPiece *sorted, guint count, gint64 capacity, gboolean fullest,
+      int *roll_of)
 {
   g_autofree gint64 *left = g_new (gint64, MAX (count, 1));
   gint64 shortest = count > 0 ? sorted[count - 1].length : 0;
@@ -115,7 +85,7 @@ fill (const Piece *sorted, guint count, gint64 capacity, gboolean fullest, int *
 int
 sw_cutting_first_fit (const gint64 *pieces, guint count, gint64 capacity)
 {
-  g_autofree Piece *sorted = longest_first (pieces, count);
+  g_autofree SwSortedPiece *sorted = sw_pieces_longest_first (pieces, count);
   g_autofree int *roll_of = g_new (int, MAX (count, 1));
 
   return fill (sorted, count, capacity, FALSE, roll_of);
@@ -137,7 +107,7 @@ place_in_rolls (SwCutting *cutting, const gint64 *pieces, guint count)
 SwCutting *
 sw_cutting_new (const gint64 *pieces, guint count, gint64 capacity)
 {
-  g_autofree Piece *sorted = NULL;
+  g_autofree SwSortedPiece *sorted = NULL;
   g_autofree int *fullest = g_new (int, MAX (count, 1));
   SwCutting *cutting;
   int rolls;
@@ -145,7 +115,7 @@ sw_cutting_new (const gint64 *pieces, guint count, gint64 capacity)
   for (guint i = 0; i < count; i++)
     if (pieces[i] < 1 || pieces[i] > capacity)
       return NULL;
-  sorted = longest_first (pieces, count);
+  sorted = sw_pieces_longest_first (pieces, count);
   cutting = g_new0 (SwCutting, 1);
   cutting->roll_of = g_new (int, MAX (count, 1));
   cutting->bound = sw_cutting_bound_l2 (pieces, count, capacity);

@@ -1,14 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 #include "roll-plan.h"
+#include "cutting-pieces.h"
 #include <slopewright/base/count.h>
 #include <slopewright/layout/cutting.h>
 #include <slopewright/layout/stock-cutting.h>
-
-static gint64
-divide_up (gint64 a, gint64 b)
-{
-  return a <= 0 ? 0 : (a + b - 1) / b;
-}
 
 static gboolean
 is_of_width (const SwLayout *layout, const SwPiece *piece, gboolean narrow)
@@ -163,7 +158,7 @@ sw_roll_least_order (const SwLayout *layout, gint64 blanket, gboolean narrow)
       else
         one_length = FALSE;
     }
-  return one_length ? divide_up (blanket, own) * own : MAX (blanket, 0);
+  return one_length ? sw_whole_rolls (blanket, own) * own : MAX (blanket, 0);
 }
 
 int
@@ -179,5 +174,5 @@ sw_roll_least_count (const SwLayout *layout, gint64 ordered, gboolean narrow)
       if (line->source == SW_STOCK_ORDER)
         longest = MAX (longest, sw_ticks (line->length_m));
     }
-  return (int) divide_up (ordered, longest);
+  return (int) sw_whole_rolls (ordered, longest);
 }

@@ -21,18 +21,12 @@ can_order (const SwStockTask *task, guint kind, gint64 shortest)
   return !task->kinds[kind].on_hand && task->kinds[kind].length >= shortest;
 }
 
-static gint64
-divide_up (gint64 a, gint64 b)
-{
-  return a <= 0 ? 0 : (a + b - 1) / b;
-}
-
 /* Most rolls of a kind that could be of use for what is needed. */
 static gint64
 most_rolls (const SwStockTask *task, guint kind, gint64 need)
 {
   const SwStockKind *stock = &task->kinds[kind];
-  gint64 wanted = divide_up (need, MAX (task->most[kind], 1));
+  gint64 wanted = sw_whole_rolls (need, MAX (task->most[kind], 1));
 
   return stock->count > 0 ? MIN (wanted, (gint64) stock->count) : wanted;
 }
@@ -61,7 +55,7 @@ add_kinds (Sums *sums, guint kind, gint64 length, gint64 held)
 
 /* Least length of whole rolls, each at least @shortest long, that holds @need. */
 static gint64
-whole_rolls (const SwStockTask *task, gint64 shortest, gint64 need)
+least_length (const SwStockTask *task, gint64 shortest, gint64 need)
 {
   Sums sums = { task, shortest, need, G_MAXINT64, MOST_SUMS };
 
@@ -106,7 +100,7 @@ sw_stock_bound_by_length (const SwStockTask *task)
       if (last
           || count_to_order (task, length)
                  != count_to_order (task, task->piece_kinds[k + 1].length))
-        bound = MAX (bound, whole_rolls (task, length, need));
+        bound = MAX (bound, least_length (task, length, need));
     }
   return bound;
 }

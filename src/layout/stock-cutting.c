@@ -98,16 +98,13 @@ static gboolean
 fill_after (SwStockPlan *plan, const SwStockColumns *columns, guint row)
 {
   const SwStockTask *task = plan->task;
+  g_autofree SwPieceKind *left = sw_stock_plan_uncut (plan);
   g_autofree int *filling = g_new (int, task->n_piece_kinds);
   guint kind = (guint) columns->times[row].kind, any = 0;
 
   for (guint k = 0; k < task->n_piece_kinds; k++)
     {
-      int left = 0;
-
-      for (int i = 0; i < task->piece_kinds[k].count; i++)
-        left += plan->roll_of[task->first[k] + (guint) i] < 0;
-      filling[k] = MIN (left, columns->patterns[row * task->n_piece_kinds + k]);
+      filling[k] = MIN (left[k].count, columns->patterns[row * task->n_piece_kinds + k]);
       any += (guint) filling[k];
     }
   if (any == 0 || !sw_stock_plan_has (plan, kind))

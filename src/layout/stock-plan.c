@@ -189,9 +189,8 @@ sw_stock_plan_fit (SwStockPlan *plan, guint open, gboolean fullest, gboolean lon
   return TRUE;
 }
 
-/* Demand that no roll serves yet. */
-static SwPieceKind *
-uncut (const SwStockPlan *plan)
+SwPieceKind *
+sw_stock_plan_uncut (const SwStockPlan *plan)
 {
   const SwStockTask *task = plan->task;
   SwPieceKind *left = g_memdup2 (task->piece_kinds, task->n_piece_kinds * sizeof *left);
@@ -209,7 +208,7 @@ fill_on_hand (SwStockPlan *plan, gboolean longest)
 {
   int kind;
   gint64 shortest = plan->task->lengths[plan->task->count - 1];
-  g_autofree SwPieceKind *left = uncut (plan);
+  g_autofree SwPieceKind *left = sw_stock_plan_uncut (plan);
   g_autoptr (SwKnapsack) sack = sw_knapsack_new (left, plan->task->n_piece_kinds);
 
   for (guint k = 0; k < plan->task->n_piece_kinds; k++)

@@ -63,6 +63,9 @@ gboolean sw_stock_plan_has (const SwStockPlan *plan, guint kind);
 /** Open a roll. Returns: its index. */
 int sw_stock_plan_open (SwStockPlan *plan, guint kind);
 
+/** Returns: (transfer full): the piece kinds, counting only pieces that no roll serves yet. */
+SwPieceKind *sw_stock_plan_uncut (const SwStockPlan *plan);
+
 /** Cut the pieces of a filling, @row counts by piece kind, out of a fresh roll of @kind. */
 void sw_stock_plan_fill (SwStockPlan *plan, guint kind, const int *row);
 

@@ -2,49 +2,19 @@
 #include "cutting-knapsack.h"
 #include "stock-plan.h"
 
-typedef struct
-{
-  gint64 length;
-  guint index;
-} Piece;
-
-static int
-compare_longest_first (gconstpointer a, gconstpointer b)
-{
-  const Piece *x = a, *y = b;
-
-  if (x->length != y->length)
-    return x->length < y->length ? 1 : -1;
-  return x->index < y->index ? -1 : 1;
-}
-
 static void
 sort_pieces (SwStockTask *task, const gint64 *pieces)
 {
-  g_autofree Piece *sorted = g_new (Piece, MAX (task->count, 1));
+  g_autofree SwSortedPiece *sorted = sw_pieces_longest_first (pieces, task->count);
 
-  for (guint i = 0; i < task->count; i++)
-    sorted[i] = (Piece){ pieces[i], i };
-  qsort (sorted, task->count, sizeof *sorted, compare_longest_first);
   for (guint i = 0; i < task->count; i++)
     {
       task->lengths[i] = sorted[i].length;
       task->index[i] = sorted[i].index;
     }
-}
-
-static void
-group_pieces (SwStockTask *task)
-{
-  for (guint i = 0; i < task->count; i++)
-    {
-      if (i == 0 || task->lengths[i] != task->lengths[i - 1])
-        {
-          task->first[task->n_piece_kinds] = i;
-          task->piece_kinds[task->n_piece_kinds++].length = task->lengths[i];
-        }
-      task->piece_kinds[task->n_piece_kinds - 1].count++;
-    }
+  task->n_piece_kinds = sw_piece_kinds (sorted, task->count, task->piece_kinds);
+  for (guint k = 1; k < task->n_piece_kinds; k++)
+    task->first[k] = task->first[k - 1] + (guint) task->piece_kinds[k - 1].count;
 }
 
 /* What no filling reaches is waste in every plan. */
@@ -76,7 +46,6 @@ sw_stock_task_new (const gint64 *pieces, guint count, const SwStockKind *kinds,
   task->first = g_new0 (guint, count);
   task->most = g_new0 (gint64, n_kinds);
   sort_pieces (task, pieces);
-  group_pieces (task);
   measure_kinds (task);
   return task;
 }
