@@ -9,8 +9,8 @@ typedef enum
 {
   SW_FIELD_END,
   SW_FIELD_HEADING,
-  SW_FIELD_TEXT,   /* char * at offset */
-  SW_FIELD_VALUE,  /* double at offset */
+  SW_FIELD_TEXT,        /* char * at offset */
+  SW_FIELD_VALUE,       /* double at offset */
   SW_FIELD_SITE_NUMBER, /* the SwSiteNumber @which, with its unit and limits */
   SW_FIELD_PLAN,   /* double at offset: the job's SwPlanNumber @which, by its own table */
   SW_FIELD_SWITCH, /* gboolean at offset */

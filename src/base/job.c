@@ -246,8 +246,8 @@ same_materials (const SwJob *a, const SwJob *b)
          && same_number (a->narrow_length_m, b->narrow_length_m)
          && a->surplus == b->surplus && a->joints == b->joints
          && a->zone_rule == b->zone_rule && sw_seed_mix_equal (&a->seed, &b->seed)
-         && sw_work_plan_same_numbers (&a->plan, &b->plan)
-         && a->pack.kind == b->pack.kind && a->pack.seed == b->pack.seed;
+         && sw_work_plan_same_numbers (&a->plan, &b->plan) && a->pack.kind == b->pack.kind
+         && a->pack.seed == b->pack.seed;
 }
 
 static gboolean

@@ -19,7 +19,7 @@ const SwSiteNumberKey sw_site_number_keys[SW_NUMBER_COUNT] = {
   [SW_NUMBER_LIFT_TO_M] = { "lift_to_m", SW_UNIT_SMALL_M, 0.01, 2.0 },
   [SW_NUMBER_LIFT_REACH_M] = { "lift_reach_m", SW_UNIT_SMALL_M, 0.1, 1.0 },
   [SW_NUMBER_FALL_PLAN_RAD] = { "fall_plan_deg", SW_UNIT_ANGLE, 1.0 * G_PI / 180.0,
-                               85.0 * G_PI / 180.0 },
+                                85.0 * G_PI / 180.0 },
   [SW_NUMBER_SLIDE_DEPTH_M] = { "slide_depth_m", SW_UNIT_SMALL_M, 0.05, 10.0 },
   [SW_NUMBER_FRICTION_RAD] = { "friction_deg", SW_UNIT_ANGLE, 5.0 * G_PI / 180.0,
                                55.0 * G_PI / 180.0 },

@@ -73,9 +73,9 @@ choose_style (const SlopepackReader *reader, SlopepackJob *opened)
     {
       g_auto (GStrv) languages = sw_texts_languages ();
       g_autofree char *list = g_strjoinv (", ", languages);
-      return slopepack_complain (SLOPEPACK_USAGE,
-                                 "there are no texts in language '%s'; expected one of %s",
-                                 language, list);
+      return slopepack_complain (
+          SLOPEPACK_USAGE, "there are no texts in language '%s'; expected one of %s",
+          language, list);
     }
   opened->style.decimal_mark = sw_texts_decimal_mark (opened->texts);
   return SLOPEPACK_DONE;

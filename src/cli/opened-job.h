@@ -40,7 +40,7 @@ typedef struct
     "UNITS" },                                                                           \
   {                                                                                      \
     "language", 0, 0, G_OPTION_ARG_FILENAME, &(reader).language,                         \
-        "Language of the words: en, es or fr (default: as the job says)", "CODE"                   \
+        "Language of the words: en, es or fr (default: as the job says)", "CODE"         \
   }
 
 /**

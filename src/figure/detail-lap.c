@@ -65,9 +65,9 @@ sw_detail_side_lap (const SwResult *result, guint face_index, double width_mm,
   }
   {
     double y = 10.5, from = middle + sign * 13.0;
-    g_autofree char *every = sw_drawing_length (
-        &sheet.drawing,
-        sw_practice_get (sheet.drawing.practice, SW_PRACTICE_SIDE_LAP_PIN_M));
+    g_autofree char *every =
+        sw_drawing_length (&sheet.drawing, sw_practice_get (sheet.drawing.practice,
+                                                            SW_PRACTICE_SIDE_LAP_PIN_M));
     char *words =
         sw_texts_fill (draw->texts, "drawing.detail.lap-pins", "size", every, NULL);
 

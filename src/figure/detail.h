@@ -64,7 +64,8 @@ void sw_detail_dimension (SwDetailSheet *sheet, SwPaperPoint a, SwPaperPoint b,
 /** Text with one place {size} filled by a small length or a length. (transfer full) */
 char *sw_detail_small_text (const SwDetailSheet *sheet, const char *id, double length_m);
 /** The same for a spacing. */
-char *sw_detail_spacing_text (const SwDetailSheet *sheet, const char *id, double length_m);
+char *sw_detail_spacing_text (const SwDetailSheet *sheet, const char *id,
+                              double length_m);
 char *sw_detail_words (const SwDetailSheet *sheet, const char *id);
 
 /** Pins of this face on the paper. */

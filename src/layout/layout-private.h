@@ -18,10 +18,10 @@ typedef struct
   GPtrArray *stands;  /* (element-type SwRegion), one an obstacle of the face */
   SwRegion *obstacles, *deductible; /* all, and the large ones; NULL if there are none */
   GPtrArray *infills; /* (element-type GArray of double), one a tier: sw_infill_ends() */
-  GArray *cut_outs;                 /* (element-type SwCutOut) */
-  GArray *tiers;                    /* (element-type SwTier) */
-  GArray *runs;                     /* (element-type SwRun) */
-  GArray *trenches;                 /* (element-type SwTrench) */
+  GArray *cut_outs;   /* (element-type SwCutOut) */
+  GArray *tiers;      /* (element-type SwTier) */
+  GArray *runs;       /* (element-type SwRun) */
+  GArray *trenches;   /* (element-type SwTrench) */
   SwFaceLayout *out;
   GArray *pins;                   /* (element-type SwPinPlace) */
   const struct SwRingRows *rings; /* only while pins are set; NULL without obstacles */

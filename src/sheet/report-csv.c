@@ -48,14 +48,10 @@ append_counts (GString *csv, const SwResult *result, const SwTexts *texts)
     double value;
     const char *unit;
   } rows[] = {
-    { "runs", tally->runs, "1" },
-    { "infill-runs", tally->infill_runs, "1" },
-    { "pieces", tally->pieces, "1" },
-    { "joints", tally->joints, "1" },
-    { "pins", (double) tally->pins, "1" },
-    { "key-trench", tally->key_trench_m, "m" },
-    { "slots", tally->slot_m, "m" },
-    { "toe-trench", tally->toe_trench_m, "m" },
+    { "runs", tally->runs, "1" },          { "infill-runs", tally->infill_runs, "1" },
+    { "pieces", tally->pieces, "1" },      { "joints", tally->joints, "1" },
+    { "pins", (double) tally->pins, "1" }, { "key-trench", tally->key_trench_m, "m" },
+    { "slots", tally->slot_m, "m" },       { "toe-trench", tally->toe_trench_m, "m" },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)

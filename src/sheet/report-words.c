@@ -44,7 +44,8 @@ calculator_digits (double value, int decimals, SwNumberStyle style)
   char *digits = sw_decimal_text (value, decimals, style);
   gsize length = strlen (digits);
 
-  for (int spare = decimals - 2; spare > 0 && length > 0 && digits[length - 1] == '0'; spare--)
+  for (int spare = decimals - 2; spare > 0 && length > 0 && digits[length - 1] == '0';
+       spare--)
     digits[--length] = '\0';
   return digits;
 }
@@ -77,9 +78,8 @@ sw_report_calculator (double value, SwUnit unit, SwNumberStyle style)
     if (calculator[i].unit == unit)
       {
         const char *symbol = us ? calculator[i].us : calculator[i].metric;
-        g_autofree char *digits =
-            calculator_digits (us ? value / calculator[i].us_factor : value,
-                               calculator[i].decimals, style);
+        g_autofree char *digits = calculator_digits (
+            us ? value / calculator[i].us_factor : value, calculator[i].decimals, style);
 
         return g_strconcat (digits, *symbol != '\0' ? "\xc2\xa0" : "", symbol, NULL);
       }

@@ -119,9 +119,9 @@ sw_sheet_blanket (const SwSheet *sheet)
 const char *
 sw_sheet_soil_known (const SwSheet *sheet, guint face)
 {
-  return sw_sheet_keep (
-      sheet, sw_report_soil_known (&sheet->layout->faces[face].face->soil_test,
-                                   sheet->texts, sheet->draw->style));
+  return sw_sheet_keep (sheet,
+                        sw_report_soil_known (&sheet->layout->faces[face].face->soil_test,
+                                              sheet->texts, sheet->draw->style));
 }
 
 const char *

@@ -94,7 +94,7 @@ read_stock_line (const SwJsonPlace *place)
 {
   SwJsonPlace count = sw_json_member (place, "count");
   SwStockLine line = { .source = (SwStockSource) sw_read_choice (place, "source",
-                                                             sw_stock_source_words) };
+                                                                 sw_stock_source_words) };
 
   line.length_m = sw_read_number (place, "length_m", 0.1, 1000.0);
   line.count = sw_json_index (&count, MOST_OF_A_LENGTH);

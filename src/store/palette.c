@@ -6,7 +6,8 @@
 
 /* The palette ships inside the program, so a fault in it is ours: stop and say where. */
 G_GNUC_PRINTF (3, 4)
-G_NORETURN static void refuse (const char *role, const char *key, const char *format, ...)
+G_NORETURN static void
+refuse (const char *role, const char *key, const char *format, ...)
 {
   g_autofree char *message = NULL;
   va_list arguments;

@@ -15,10 +15,11 @@ void sw_tally_rounding (SwTally *tally, const SwLayout *layout);
 void sw_tally_order_rolls (SwTally *tally, const SwLayout *layout);
 /* Spare rolls of a width, by the practice or the job's allowance; notes the allowance.
  * @first: the size they are ordered in. @cut: how many of the width are ordered to cut. */
-int sw_tally_spare_rolls (SwTally *tally, const SwLayout *layout, const SwRollOrder *first,
-                          int cut);
+int sw_tally_spare_rolls (SwTally *tally, const SwLayout *layout,
+                          const SwRollOrder *first, int cut);
 /* Give @working the share that spare rolls come from. */
-void sw_tally_add_share (const SwTally *tally, const SwLayout *layout, SwWorking *working);
+void sw_tally_add_share (const SwTally *tally, const SwLayout *layout,
+                         SwWorking *working);
 void sw_tally_seed (SwTally *tally, const SwLayout *layout);
 void sw_tally_fertiliser (SwTally *tally, const SwLayout *layout);
 void sw_tally_haul (SwTally *tally, const SwLayout *layout);
