@@ -96,6 +96,24 @@ take_whole_times (const Order *order, const SwColumns *columns, int given_back, 
   return used;
 }
 
+/* Writes the plan to @patterns when one is found; rolls that it spares come out empty. */
+static SwSearchEnd
+search (const Order *order, const SwPieceKind *kinds, int rolls, gint64 budget,
+        int *patterns)
+{
+  guint n = order->n_kinds;
+  SwRollKind roll = { order->capacity, order->capacity, rolls };
+  g_autoptr (SwFillings) found = sw_fillings_new ();
+  SwSearchEnd end = sw_cutting_search (kinds, n, &roll, 1, &budget, found);
+
+  if (end != SW_SEARCH_FOUND)
+    return end;
+  memset (patterns, 0, (gsize) rolls * n * sizeof (int));
+  for (guint r = found->rolls->len; r > 0; r--, patterns += n)
+    memcpy (patterns, &g_array_index (found->counts, int, (r - 1) * n), n * sizeof (int));
+  return end;
+}
+
 static gboolean
 search_from_columns (const Order *order, const SwColumns *columns, int rolls,
                      int *patterns)
@@ -104,12 +122,11 @@ search_from_columns (const Order *order, const SwColumns *columns, int rolls,
 
   for (int given_back = 0; columns != NULL && given_back <= MOST_GIVEN_BACK; given_back++)
     {
-      gint64 budget = SEARCH_BUDGET;
       int used = take_whole_times (order, columns, given_back, rolls, rest, patterns);
 
       if (used >= 0
-          && sw_cutting_search (rest, order->n_kinds, order->capacity, rolls - used,
-                                &budget, patterns + (gsize) used * order->n_kinds)
+          && search (order, rest, rolls - used, SEARCH_BUDGET,
+                     patterns + (gsize) used * order->n_kinds)
                  == SW_SEARCH_FOUND)
         return TRUE;
     }
@@ -129,12 +146,10 @@ search_between (SwCutting *cutting, const Order *order, guint count)
   share = SEARCH_BUDGET / MAX (1, cutting->rolls - cutting->bound);
   for (int rolls = cutting->bound; rolls < cutting->rolls; rolls++)
     {
-      gint64 budget = share;
       SwSearchEnd end = SW_SEARCH_FOUND;
 
       if (!search_from_columns (order, columns, rolls, patterns))
-        end = sw_cutting_search (order->kinds, order->n_kinds, order->capacity, rolls,
-                                 &budget, patterns);
+        end = search (order, order->kinds, rolls, share, patterns);
       if (end == SW_SEARCH_FOUND)
         deal_out (cutting, order, count, patterns, rolls);
       else if (end == SW_SEARCH_IMPOSSIBLE && cutting->bound == rolls)

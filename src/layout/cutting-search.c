@@ -1,30 +1,53 @@
 /* SPDX-License-Identifier: MIT */
 #include "cutting-search.h"
-#include <string.h>
 
 typedef struct
 {
-  const SwPieceKind *kinds;
-  guint n_kinds;
-  gint64 capacity;
-  int rolls;
+  const SwPieceKind *pieces;
+  guint n_pieces;
+  const SwRollKind *rolls;
+  guint n_rolls;
   gint64 *budget;
-  int *left;     /* pieces of each kind still to be cut */
-  int *patterns; /* rolls x kinds */
+  int *left;  /* pieces of each kind still to be cut */
+  int *stock; /* rolls of each kind still to be opened */
+  SwFillings *found;
 } Search;
-
-/* Fillings of one roll: rows of n_kinds counts, then their waste. */
-typedef struct
-{
-  GArray *counts; /* (element-type int) */
-  GArray *order;  /* (element-type Filling) */
-} Fillings;
 
 typedef struct
 {
   gint64 waste;
-  guint row;
+  guint row, roll; /* in the counts; kind of the roll */
 } Filling;
+
+/* All that the next roll could be filled with. */
+typedef struct
+{
+  GArray *counts; /* (element-type int): rows by kind of piece */
+  GArray *order;  /* (element-type Filling) */
+  int *row;       /* the one being made */
+  guint roll;
+  gint64 most_waste;
+} Choice;
+
+SwFillings *
+sw_fillings_new (void)
+{
+  SwFillings *fillings = g_new (SwFillings, 1);
+
+  fillings->rolls = g_array_new (FALSE, FALSE, sizeof (guint));
+  fillings->counts = g_array_new (FALSE, FALSE, sizeof (int));
+  return fillings;
+}
+
+void
+sw_fillings_free (SwFillings *fillings)
+{
+  if (fillings == NULL)
+    return;
+  g_array_unref (fillings->rolls);
+  g_array_unref (fillings->counts);
+  g_free (fillings);
+}
 
 static int
 compare_waste (gconstpointer a, gconstpointer b)
@@ -36,125 +59,150 @@ compare_waste (gconstpointer a, gconstpointer b)
   return x->row < y->row ? -1 : 1;
 }
 
-/* Nothing left over fits into the waste. */
+/* Nothing left over fits into the room. */
 static gboolean
-is_full (const Search *search, const int *row, gint64 waste)
+is_full (const Search *search, const int *row, gint64 room)
 {
-  for (guint k = 0; k < search->n_kinds; k++)
-    if (search->left[k] > row[k] && search->kinds[k].length <= waste)
+  for (guint k = 0; k < search->n_pieces; k++)
+    if (search->left[k] > row[k] && search->pieces[k].length <= room)
       return FALSE;
   return TRUE;
 }
 
 static void
-enumerate (const Search *search, Fillings *fillings, int *row, guint kind, gint64 room,
-           gint64 most_waste)
+keep (const Search *search, Choice *choice, gint64 room)
 {
+  const SwRollKind *roll = &search->rolls[choice->roll];
+  Filling filling = { room - (roll->length - roll->most), choice->order->len,
+                      choice->roll };
+
+  if (filling.waste > choice->most_waste || !is_full (search, choice->row, room))
+    return;
+  g_array_append_vals (choice->counts, choice->row, search->n_pieces);
+  g_array_append_val (choice->order, filling);
+}
+
+static void
+enumerate (const Search *search, Choice *choice, guint kind, gint64 room)
+{
+  const SwPieceKind *pieces = search->pieces;
+  int *row = choice->row;
   int most;
 
-  while (kind < search->n_kinds
-         && (search->left[kind] == row[kind] || search->kinds[kind].length > room))
+  while (kind < search->n_pieces
+         && (search->left[kind] == row[kind] || pieces[kind].length > room))
     {
       kind++;
       --*search->budget;
     }
   if (--*search->budget < 0)
     return;
-  if (kind == search->n_kinds)
+  if (kind == search->n_pieces)
     {
-      Filling filling = { room, fillings->order->len };
-
-      if (room > most_waste || !is_full (search, row, room))
-        return;
-      g_array_append_vals (fillings->counts, row, search->n_kinds);
-      g_array_append_val (fillings->order, filling);
+      keep (search, choice, room);
       return;
     }
-  most = (int) MIN ((gint64) (search->left[kind] - row[kind]),
-                    room / search->kinds[kind].length);
+  most =
+      (int) MIN ((gint64) (search->left[kind] - row[kind]), room / pieces[kind].length);
   for (int n = most; n >= 0; n--)
     {
       row[kind] += n;
-      enumerate (search, fillings, row, kind + 1, room - n * search->kinds[kind].length,
-                 most_waste);
+      enumerate (search, choice, kind + 1, room - n * pieces[kind].length);
       row[kind] -= n;
     }
 }
 
 static void
-take (Search *search, const int *row, int sign)
+enumerate_rolls (const Search *search, Choice *choice, guint longest)
 {
-  for (guint k = 0; k < search->n_kinds; k++)
-    search->left[k] -= sign * row[k];
+  gint64 length = search->pieces[longest].length;
+
+  choice->row[longest] = 1;
+  for (guint r = 0; r < search->n_rolls; r++)
+    if (search->stock[r] > 0 && search->rolls[r].length >= length)
+      {
+        choice->roll = r;
+        enumerate (search, choice, longest, search->rolls[r].length - length);
+      }
 }
 
-static SwSearchEnd fill_roll (Search *search, int roll, gint64 most_waste);
+static void
+take (const Search *search, const Filling *filling, const int *row, int sign)
+{
+  for (guint k = 0; k < search->n_pieces; k++)
+    search->left[k] -= sign * row[k];
+  search->stock[filling->roll] -= sign;
+}
+
+static SwSearchEnd fill_rolls (const Search *search, gint64 most_waste);
 
 static SwSearchEnd
-try_fillings (Search *search, Fillings *fillings, int roll, gint64 most_waste)
+try_fillings (const Search *search, Choice *choice)
 {
-  g_array_sort (fillings->order, compare_waste);
-  for (guint i = 0; i < fillings->order->len; i++)
+  g_array_sort (choice->order, compare_waste);
+  for (guint i = 0; i < choice->order->len; i++)
     {
-      const Filling *filling = &g_array_index (fillings->order, Filling, i);
+      const Filling *filling = &g_array_index (choice->order, Filling, i);
       const int *row =
-          &g_array_index (fillings->counts, int, filling->row * search->n_kinds);
+          &g_array_index (choice->counts, int, filling->row * search->n_pieces);
       SwSearchEnd end;
 
-      take (search, row, 1);
-      memcpy (search->patterns + (gsize) roll * search->n_kinds, row,
-              search->n_kinds * sizeof (int));
-      end = fill_roll (search, roll + 1, most_waste - filling->waste);
-      take (search, row, -1);
+      take (search, filling, row, 1);
+      end = fill_rolls (search, choice->most_waste - filling->waste);
+      take (search, filling, row, -1);
+      /* On the way back, so what is found is written once. */
+      if (end == SW_SEARCH_FOUND)
+        {
+          g_array_append_val (search->found->rolls, filling->roll);
+          g_array_append_vals (search->found->counts, row, search->n_pieces);
+        }
       if (end != SW_SEARCH_IMPOSSIBLE)
         return end;
     }
   return SW_SEARCH_IMPOSSIBLE;
 }
 
-/* @most_waste: what all rolls from here on may waste together. */
+/* @most_waste: what all rolls not opened yet may waste together. */
 static SwSearchEnd
-fill_roll (Search *search, int roll, gint64 most_waste)
+fill_rolls (const Search *search, gint64 most_waste)
 {
-  g_autofree int *row = g_new0 (int, search->n_kinds);
-  Fillings fillings;
+  g_autofree int *row = NULL;
+  Choice choice = { .most_waste = most_waste };
   SwSearchEnd end;
   guint longest = 0;
 
-  while (longest < search->n_kinds && search->left[longest] == 0)
+  while (longest < search->n_pieces && search->left[longest] == 0)
     longest++;
-  if (longest == search->n_kinds)
-    {
-      memset (search->patterns + (gsize) roll * search->n_kinds, 0,
-              (gsize) (search->rolls - roll) * search->n_kinds * sizeof (int));
-      return SW_SEARCH_FOUND;
-    }
-  if (roll == search->rolls)
-    return SW_SEARCH_IMPOSSIBLE;
-  fillings.counts = g_array_new (FALSE, FALSE, sizeof (int));
-  fillings.order = g_array_new (FALSE, FALSE, sizeof (Filling));
-  row[longest] = 1;
-  enumerate (search, &fillings, row, longest,
-             search->capacity - search->kinds[longest].length, most_waste);
-  end = *search->budget < 0 ? SW_SEARCH_GAVE_UP
-                            : try_fillings (search, &fillings, roll, most_waste);
-  g_array_unref (fillings.counts);
-  g_array_unref (fillings.order);
+  if (longest == search->n_pieces)
+    return SW_SEARCH_FOUND;
+  choice.row = row = g_new0 (int, search->n_pieces);
+  choice.counts = g_array_new (FALSE, FALSE, sizeof (int));
+  choice.order = g_array_new (FALSE, FALSE, sizeof (Filling));
+  enumerate_rolls (search, &choice, longest);
+  end = *search->budget < 0 ? SW_SEARCH_GAVE_UP : try_fillings (search, &choice);
+  g_array_unref (choice.counts);
+  g_array_unref (choice.order);
   return end;
 }
 
 SwSearchEnd
-sw_cutting_search (const SwPieceKind *kinds, guint n_kinds, gint64 capacity, int rolls,
-                   gint64 *budget, int *patterns)
+sw_cutting_search (const SwPieceKind *pieces, guint n_pieces, const SwRollKind *rolls,
+                   guint n_rolls, gint64 *budget, SwFillings *found)
 {
-  g_autofree int *left = g_new (int, MAX (n_kinds, 1));
-  Search search = { kinds, n_kinds, capacity, rolls, budget, left, patterns };
-  gint64 most_waste = rolls * capacity;
+  g_autofree int *left = g_new (int, MAX (n_pieces, 1));
+  g_autofree int *stock = g_new (int, MAX (n_rolls, 1));
+  Search search = { pieces, n_pieces, rolls, n_rolls, budget, left, stock, found };
+  gint64 most_waste = 0;
 
-  for (guint k = 0; k < n_kinds; k++)
+  for (guint r = 0; r < n_rolls; r++)
     {
-      left[k] = kinds[k].count;
-      most_waste -= kinds[k].count * kinds[k].length;
+      stock[r] = rolls[r].count;
+      most_waste += rolls[r].count * rolls[r].most;
     }
-  return most_waste < 0 ? SW_SEARCH_IMPOSSIBLE : fill_roll (&search, 0, most_waste);
+  for (guint k = 0; k < n_pieces; k++)
+    {
+      left[k] = pieces[k].count;
+      most_waste -= pieces[k].count * pieces[k].length;
+    }
+  return most_waste < 0 ? SW_SEARCH_IMPOSSIBLE : fill_rolls (&search, most_waste);
 }

@@ -3,23 +3,44 @@
 
 #include "cutting-pieces.h"
 
+/** Rolls of equal length to cut from. */
+typedef struct
+{
+  gint64 length;
+  gint64
+      most; /* that pieces can fill of one of them, as far as known; at most its length */
+  int count;
+} SwRollKind;
+
+/** What comes out of some rolls. */
+typedef struct
+{
+  GArray *rolls;  /* (element-type guint): the kind of each roll */
+  GArray *counts; /* (element-type int): for each roll, a count of every kind of piece */
+} SwFillings;
+
+SwFillings *sw_fillings_new (void);
+void sw_fillings_free (SwFillings *fillings);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwFillings, sw_fillings_free)
+
 typedef enum
 {
   SW_SEARCH_FOUND,
-  SW_SEARCH_IMPOSSIBLE, /* proved: no plan with so few rolls */
+  SW_SEARCH_IMPOSSIBLE, /* proved: these rolls do not hold the pieces */
   SW_SEARCH_GAVE_UP     /* the budget ran out first */
 } SwSearchEnd;
 
 /**
  * sw_cutting_search:
- * @kinds: pieces to cut, @n_kinds rows; lengths in 1..@capacity
- * @rolls: how many rolls there are
+ * @pieces: kinds to cut, @n_pieces of them, longest first
+ * @rolls: kinds to cut from, @n_rolls of them
  * @budget: (inout): how many steps of the search are left
- * @patterns: (out): on FOUND, @rolls x @n_kinds counts: what comes out of each roll
+ * @found: (inout): empty; on FOUND it holds every roll used, the last one filled first
  *
- * Depth first over rolls: each takes one of the longest pieces left and a
- * filling to which nothing more could be added. A plan exists at all only if
+ * Depth first: one of the longest pieces left goes into a roll of every length in turn,
+ * with every filling to which nothing more could be added. A plan exists at all only if
  * one of such rolls does, so an exhausted search is a proof.
  */
-SwSearchEnd sw_cutting_search (const SwPieceKind *kinds, guint n_kinds, gint64 capacity,
-                               int rolls, gint64 *budget, int *patterns);
+SwSearchEnd sw_cutting_search (const SwPieceKind *pieces, guint n_pieces,
+                               const SwRollKind *rolls, guint n_rolls, gint64 *budget,
+                               SwFillings *found);

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "stock-bound.h"
 #include "stock-columns.h"
-#include "stock-search.h"
 
 /* Steps that all searches of one plan may spend, and one of them; about 20 and 5 ms of
  * work. Counts, not a clock, so that the same pieces always give the same plan. */
@@ -126,23 +125,38 @@ try_columns (Effort *effort, const SwStockColumns *columns)
   try_kinds (effort, begun);
 }
 
-/* Does what is ordered together with all that is on hand hold the pieces? */
+/* What is ordered, together with all that is on hand. */
+static SwRollKind *
+rolls_with (const SwStockTask *task, const SwStockBasket *basket)
+{
+  SwRollKind *rolls = g_new (SwRollKind, task->n_kinds);
+
+  for (guint k = 0; k < task->n_kinds; k++)
+    {
+      const SwStockKind *kind = &task->kinds[k];
+      int on_hand = kind->on_hand ? MIN (kind->count, (int) task->count) : 0;
+
+      rolls[k] = (SwRollKind){ kind->length, task->most[k], basket->counts[k] + on_hand };
+    }
+  return rolls;
+}
+
+/* Do the rolls of the basket and those on hand hold the pieces? */
 static SwSearchEnd
 search_basket (Effort *effort, const SwStockBasket *basket, gint64 *budget)
 {
   const SwStockTask *task = effort->task;
-  g_autofree int *rolls = g_memdup2 (basket->counts, task->n_kinds * sizeof (int));
-  SwStockPlan *plan = sw_stock_plan_new (task);
+  g_autofree SwRollKind *rolls = rolls_with (task, basket);
+  g_autoptr (SwFillings) found = sw_fillings_new ();
   gint64 steps = MIN (*budget, ONE_SEARCH);
   SwSearchEnd end;
 
-  for (guint k = 0; k < task->n_kinds; k++)
-    if (task->kinds[k].on_hand)
-      rolls[k] = MIN (task->kinds[k].count, (int) task->count);
   *budget -= steps;
-  end = sw_stock_search (task, rolls, &steps, plan);
+  end = sw_cutting_search (task->piece_kinds, task->n_piece_kinds, rolls, task->n_kinds,
+                           &steps, found);
   *budget += MAX (steps, 0);
-  offer (effort, plan, end == SW_SEARCH_FOUND);
+  if (end == SW_SEARCH_FOUND)
+    offer (effort, sw_stock_plan_of (task, found), TRUE);
   return end;
 }
 

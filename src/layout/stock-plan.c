@@ -120,6 +120,17 @@ sw_stock_plan_fill (SwStockPlan *plan, guint kind, const int *row)
         }
 }
 
+SwStockPlan *
+sw_stock_plan_of (const SwStockTask *task, const SwFillings *fillings)
+{
+  SwStockPlan *plan = sw_stock_plan_new (task);
+
+  for (guint r = 0; r < fillings->rolls->len; r++)
+    sw_stock_plan_fill (plan, g_array_index (fillings->rolls, guint, r),
+                        &g_array_index (fillings->counts, int, r * task->n_piece_kinds));
+  return plan;
+}
+
 /* A roll on hand that takes the piece; -1 if none is left. */
 static int
 kind_on_hand (const SwStockPlan *plan, gint64 length, gboolean longest)

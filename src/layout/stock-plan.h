@@ -47,6 +47,9 @@ typedef struct
 } SwStockPlan;
 
 SwStockPlan *sw_stock_plan_new (const SwStockTask *task);
+
+/** Returns: (transfer full): the plan that opens just these rolls. */
+SwStockPlan *sw_stock_plan_of (const SwStockTask *task, const SwFillings *fillings);
 SwStockPlan *sw_stock_plan_copy (const SwStockPlan *plan);
 void sw_stock_plan_free (SwStockPlan *plan);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwStockPlan, sw_stock_plan_free)
