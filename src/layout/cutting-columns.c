@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "cutting-columns.h"
+#include "cutting-basis.h"
 #include "cutting-knapsack.h"
 #include <math.h>
 #include <string.h>
@@ -7,27 +8,17 @@
 /* More kinds than this and the swaps do as well in less time. */
 #define MOST_KINDS 80
 #define MOST_PIVOTS 600
-/* A filling must be worth so much more than a roll to enter the basis. */
-#define WORTH 1e-9
 /* Prices as whole numbers, for the proof. */
 #define PRICE_SCALE 1e6
 
-typedef struct
-{
-  guint n;
-  double *inverse; /* of the basis, row-major n x n */
-  double *times;   /* inverse times demand */
-  int *patterns;   /* basis, one filling a row */
-} Basis;
-
 static void
-start_basis (Basis *basis, const SwPieceKind *kinds, gint64 capacity)
+start_basis (SwBasis *basis, int *patterns, const SwPieceKind *kinds, gint64 capacity)
 {
   for (guint k = 0; k < basis->n; k++)
     {
       int each = (int) MIN ((gint64) kinds[k].count, capacity / kinds[k].length);
 
-      basis->patterns[k * basis->n + k] = each;
+      patterns[k * basis->n + k] = each;
       basis->inverse[k * basis->n + k] = 1.0 / each;
       basis->times[k] = (double) kinds[k].count / each;
     }
@@ -35,7 +26,7 @@ start_basis (Basis *basis, const SwPieceKind *kinds, gint64 capacity)
 
 /* Dual price of each kind: column sums of the inverse, since every filling costs one roll. */
 static void
-prices (const Basis *basis, gint64 *price)
+prices (const SwBasis *basis, gint64 *price)
 {
   for (guint k = 0; k < basis->n; k++)
     {
@@ -47,37 +38,19 @@ prices (const Basis *basis, gint64 *price)
     }
 }
 
-/* Bring @row into the basis in place of the filling that runs out first. */
+/* Bring @filling into the basis; FALSE when there is no room for it. */
 static gboolean
-pivot (Basis *basis, const int *row)
+enter (SwBasis *basis, int *patterns, const int *filling)
 {
-  guint n = basis->n, leave = n;
-  g_autofree double *step = g_new0 (double, n);
-  double least = INFINITY;
+  guint n = basis->n, row;
+  g_autofree double *entering = g_new (double, n);
 
-  for (guint r = 0; r < n; r++)
-    {
-      for (guint k = 0; k < n; k++)
-        step[r] += basis->inverse[r * n + k] * row[k];
-      if (step[r] > WORTH && basis->times[r] / step[r] < least)
-        {
-          least = basis->times[r] / step[r];
-          leave = r;
-        }
-    }
-  if (leave == n)
-    return FALSE;
   for (guint k = 0; k < n; k++)
-    basis->inverse[leave * n + k] /= step[leave];
-  for (guint r = 0; r < n; r++)
-    if (r != leave)
-      {
-        for (guint k = 0; k < n; k++)
-          basis->inverse[r * n + k] -= step[r] * basis->inverse[leave * n + k];
-        basis->times[r] = fmax (0.0, basis->times[r] - step[r] * least);
-      }
-  basis->times[leave] = least;
-  memcpy (basis->patterns + leave * n, row, n * sizeof (int));
+    entering[k] = filling[k];
+  row = sw_basis_exchange (basis, entering);
+  if (row == n)
+    return FALSE;
+  memcpy (patterns + row * n, filling, n * sizeof (int));
   return TRUE;
 }
 
@@ -94,7 +67,7 @@ proved_bound (const SwPieceKind *kinds, guint n_kinds, const gint64 *price,
 }
 
 static gboolean
-settle (Basis *basis, const SwPieceKind *kinds, gint64 capacity, int *bound)
+settle (SwBasis *basis, SwColumns *columns, const SwPieceKind *kinds, gint64 capacity)
 {
   guint n = basis->n;
   g_autoptr (SwKnapsack) sack = sw_knapsack_new (kinds, n);
@@ -106,10 +79,11 @@ settle (Basis *basis, const SwPieceKind *kinds, gint64 capacity, int *bound)
       prices (basis, sack->price);
       exhausted = sw_knapsack_fill (sack, capacity);
       if (exhausted)
-        *bound = MAX (*bound, proved_bound (kinds, n, sack->price, sack->best_price));
-      if ((double) sack->best_price <= PRICE_SCALE * (1.0 + WORTH) + n)
+        columns->bound =
+            MAX (columns->bound, proved_bound (kinds, n, sack->price, sack->best_price));
+      if ((double) sack->best_price <= PRICE_SCALE * (1.0 + SW_BASIS_WORTH) + n)
         return TRUE;
-      if (!pivot (basis, sack->best))
+      if (!enter (basis, columns->patterns, sack->best))
         return FALSE;
     }
   return FALSE;
@@ -119,19 +93,20 @@ SwColumns *
 sw_columns_new (const SwPieceKind *kinds, guint n_kinds, gint64 capacity)
 {
   SwColumns *columns;
-  Basis basis = { .n = n_kinds };
+  SwBasis basis;
 
   if (n_kinds == 0 || n_kinds > MOST_KINDS)
     return NULL;
   columns = g_new0 (SwColumns, 1);
   columns->n_kinds = n_kinds;
-  columns->patterns = basis.patterns = g_new0 (int, (gsize) n_kinds *n_kinds);
-  columns->times = basis.times = g_new0 (double, n_kinds);
-  basis.inverse = g_new0 (double, (gsize) n_kinds *n_kinds);
-  start_basis (&basis, kinds, capacity);
-  if (!settle (&basis, kinds, capacity, &columns->bound))
+  columns->patterns = g_new0 (int, (gsize) n_kinds *n_kinds);
+  sw_basis_init (&basis, n_kinds);
+  start_basis (&basis, columns->patterns, kinds, capacity);
+  if (settle (&basis, columns, kinds, capacity))
+    columns->times = g_steal_pointer (&basis.times);
+  else
     g_clear_pointer (&columns, sw_columns_free);
-  g_free (basis.inverse);
+  sw_basis_clear (&basis);
   return columns;
 }
 

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "stock-columns.h"
+#include "cutting-basis.h"
 #include "cutting-knapsack.h"
 #include <math.h>
 #include <string.h>
@@ -9,8 +10,6 @@
 #define MOST_PIVOTS 800
 /* Steps of all knapsacks together; about 10 ms. What is proved by then stays. */
 #define MOST_STEPS 1000000
-/* A filling must be worth so much more than its roll to enter the basis. */
-#define WORTH 1e-9
 /* Prices as whole numbers, for the proof. */
 #define PRICE_SCALE 1e6
 /* Within these, and with rolls of a kilometre at most, no sum of the proof overflows. */
@@ -22,10 +21,9 @@
 typedef struct
 {
   const SwStockTask *task;
-  guint n;
-  guint *limit_row; /* per kind of stock; n if as many as wanted */
-  double *inverse;  /* of the basis, row-major n x n */
-  double *times, *cost, *dual, *entering;
+  guint *limit_row; /* per kind of stock; G_MAXUINT if as many as wanted */
+  SwBasis basis;
+  double *cost, *dual, *entering;
   int *kind, *patterns; /* per basis row */
   double longest;       /* prices are shares of the longest roll */
   SwKnapsack *sack;
@@ -49,7 +47,7 @@ number_rows (Model *model)
       model->limit_row[k] = task->kinds[k].count > 0 ? row++ : G_MAXUINT;
       model->longest = fmax (model->longest, (double) task->kinds[k].length);
     }
-  model->n = row;
+  sw_basis_init (&model->basis, row);
 }
 
 /* A kind that may be ordered without end and takes the piece; -1 if there is none. */
@@ -71,14 +69,14 @@ start_basis (Model *model)
 {
   const SwStockTask *task = model->task;
 
-  for (guint r = 0; r < model->n; r++)
+  for (guint r = 0; r < model->basis.n; r++)
     {
-      model->inverse[r * model->n + r] = 1.0;
+      model->basis.inverse[r * model->basis.n + r] = 1.0;
       model->kind[r] = -1;
     }
   for (guint k = 0; k < task->n_kinds; k++)
     if (model->limit_row[k] != G_MAXUINT)
-      model->times[model->limit_row[k]] = task->kinds[k].count;
+      model->basis.times[model->limit_row[k]] = task->kinds[k].count;
   for (guint p = 0; p < task->n_piece_kinds; p++)
     {
       const SwPieceKind *piece = &task->piece_kinds[p];
@@ -90,8 +88,8 @@ start_basis (Model *model)
       model->kind[p] = kind;
       model->cost[p] = cost_of (model, kind);
       model->patterns[p * task->n_piece_kinds + p] = each;
-      model->inverse[p * model->n + p] = 1.0 / each;
-      model->times[p] = (double) piece->count / each;
+      model->basis.inverse[p * model->basis.n + p] = 1.0 / each;
+      model->basis.times[p] = (double) piece->count / each;
     }
   return TRUE;
 }
@@ -99,11 +97,11 @@ start_basis (Model *model)
 static void
 find_prices (Model *model)
 {
-  for (guint c = 0; c < model->n; c++)
+  for (guint c = 0; c < model->basis.n; c++)
     {
       model->dual[c] = 0.0;
-      for (guint r = 0; r < model->n; r++)
-        model->dual[c] += model->cost[r] * model->inverse[r * model->n + c];
+      for (guint r = 0; r < model->basis.n; r++)
+        model->dual[c] += model->cost[r] * model->basis.inverse[r * model->basis.n + c];
     }
   for (guint k = 0; k < model->task->n_piece_kinds; k++)
     model->sack->price[k] = (gint64) floor (fmax (model->dual[k], 0.0) * PRICE_SCALE);
@@ -149,7 +147,7 @@ static gboolean
 find_entering (Model *model, gint64 *dearest, gboolean *proved, int *kind, int *pattern)
 {
   const SwStockTask *task = model->task;
-  double best = WORTH;
+  double best = SW_BASIS_WORTH;
 
   *proved = TRUE;
   *kind = -1;
@@ -175,8 +173,8 @@ find_entering (Model *model, gint64 *dearest, gboolean *proved, int *kind, int *
 static int
 find_slack (const Model *model)
 {
-  for (guint r = model->task->n_piece_kinds; r < model->n; r++)
-    if (model->dual[r] > WORTH)
+  for (guint r = model->task->n_piece_kinds; r < model->basis.n; r++)
+    if (model->dual[r] > SW_BASIS_WORTH)
       return (int) r;
   return -1;
 }
@@ -184,7 +182,7 @@ find_slack (const Model *model)
 static void
 set_entering (Model *model, int kind, const int *pattern, int slack_row)
 {
-  memset (model->entering, 0, model->n * sizeof (double));
+  memset (model->entering, 0, model->basis.n * sizeof (double));
   if (slack_row >= 0)
     model->entering[slack_row] = 1.0;
   else
@@ -196,50 +194,21 @@ set_entering (Model *model, int kind, const int *pattern, int slack_row)
     }
 }
 
-static void
-exchange (Model *model, guint leave, const double *step, double least)
-{
-  guint n = model->n;
-
-  for (guint c = 0; c < n; c++)
-    model->inverse[leave * n + c] /= step[leave];
-  for (guint r = 0; r < n; r++)
-    if (r != leave)
-      {
-        for (guint c = 0; c < n; c++)
-          model->inverse[r * n + c] -= step[r] * model->inverse[leave * n + c];
-        model->times[r] = fmax (0.0, model->times[r] - step[r] * least);
-      }
-  model->times[leave] = least;
-}
-
-/* Bring the entering column into the basis in place of what runs out first. */
+/* Bring the entering column into the basis; FALSE when there is no room for it. */
 static gboolean
-pivot (Model *model, int kind, const int *pattern)
+enter (Model *model, int kind, const int *pattern)
 {
-  guint n = model->n, pieces = model->task->n_piece_kinds, leave = n;
-  g_autofree double *step = g_new0 (double, n);
-  double least = INFINITY;
+  guint pieces = model->task->n_piece_kinds;
+  guint row = sw_basis_exchange (&model->basis, model->entering);
 
-  for (guint r = 0; r < n; r++)
-    {
-      for (guint c = 0; c < n; c++)
-        step[r] += model->inverse[r * n + c] * model->entering[c];
-      if (step[r] > WORTH && model->times[r] / step[r] < least)
-        {
-          least = model->times[r] / step[r];
-          leave = r;
-        }
-    }
-  if (leave == n)
+  if (row == model->basis.n)
     return FALSE;
-  exchange (model, leave, step, least);
-  model->kind[leave] = kind;
-  model->cost[leave] = cost_of (model, kind);
+  model->kind[row] = kind;
+  model->cost[row] = cost_of (model, kind);
   if (kind >= 0)
-    memcpy (model->patterns + leave * pieces, pattern, pieces * sizeof (int));
+    memcpy (model->patterns + row * pieces, pattern, pieces * sizeof (int));
   else
-    memset (model->patterns + leave * pieces, 0, pieces * sizeof (int));
+    memset (model->patterns + row * pieces, 0, pieces * sizeof (int));
   return TRUE;
 }
 
@@ -261,7 +230,7 @@ settle (Model *model, gint64 *bound)
       if (!any && (slack_row = find_slack (model)) < 0)
         return TRUE;
       set_entering (model, kind, pattern, slack_row);
-      if (!pivot (model, slack_row >= 0 ? -1 : kind, pattern))
+      if (!enter (model, slack_row >= 0 ? -1 : kind, pattern))
         return FALSE;
     }
   return FALSE;
@@ -284,10 +253,10 @@ fits_model (const SwStockTask *task)
 static void
 take_times (SwStockColumns *columns, Model *model)
 {
-  columns->n = model->n;
-  columns->times = g_new (SwStockTimes, model->n);
-  for (guint r = 0; r < model->n; r++)
-    columns->times[r] = (SwStockTimes){ model->kind[r], model->times[r] };
+  columns->n = model->basis.n;
+  columns->times = g_new (SwStockTimes, model->basis.n);
+  for (guint r = 0; r < model->basis.n; r++)
+    columns->times[r] = (SwStockTimes){ model->kind[r], model->basis.times[r] };
   columns->patterns = g_steal_pointer (&model->patterns);
 }
 
@@ -301,13 +270,11 @@ sw_stock_columns_new (const SwStockTask *task)
     return NULL;
   model.limit_row = g_new (guint, task->n_kinds);
   number_rows (&model);
-  model.inverse = g_new0 (double, (gsize) model.n *model.n);
-  model.times = g_new0 (double, model.n);
-  model.cost = g_new0 (double, model.n);
-  model.dual = g_new0 (double, model.n);
-  model.entering = g_new0 (double, model.n);
-  model.kind = g_new0 (int, model.n);
-  model.patterns = g_new0 (int, (gsize) model.n * task->n_piece_kinds);
+  model.cost = g_new0 (double, model.basis.n);
+  model.dual = g_new0 (double, model.basis.n);
+  model.entering = g_new0 (double, model.basis.n);
+  model.kind = g_new0 (int, model.basis.n);
+  model.patterns = g_new0 (int, (gsize) model.basis.n * task->n_piece_kinds);
   model.sack = sw_knapsack_new (task->piece_kinds, task->n_piece_kinds);
   if (start_basis (&model))
     {
@@ -316,8 +283,7 @@ sw_stock_columns_new (const SwStockTask *task)
       take_times (columns, &model);
     }
   g_free (model.limit_row);
-  g_free (model.inverse);
-  g_free (model.times);
+  sw_basis_clear (&model.basis);
   g_free (model.cost);
   g_free (model.dual);
   g_free (model.entering);
