@@ -62,14 +62,11 @@ add_items (const SwSheet *sheet, SwFlow *flow, const char *title, const char *li
 static void
 add_section (const SwSheet *sheet, SwFlow *flow)
 {
-  double width_mm = sw_flow_width_mm (flow);
   double room_mm = sw_flow_room_mm (flow, sw_sheet_body_height_mm (sheet)) - GAP_MM;
-  double most_mm = CLAMP (room_mm, SECTION_LEAST_MM * sheet->pen.scale,
-                          SECTION_MOST_MM * sheet->pen.scale);
-  double height_mm = sw_sheet_drawing_mm (sheet, sw_section_fit, 0, width_mm, most_mm);
-  SwView view = sw_section_fit (sheet->result, 0, width_mm, height_mm, sheet->draw, NULL);
 
-  sw_flow_drawing (flow, sw_draw_section (sheet->result, 0, &view, sheet->draw));
+  sw_sheet_section (sheet, flow, 0,
+                    CLAMP (room_mm, SECTION_LEAST_MM * sheet->pen.scale,
+                           SECTION_MOST_MM * sheet->pen.scale));
 }
 
 void

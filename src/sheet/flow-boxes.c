@@ -56,6 +56,15 @@ sw_flow_box (SwFlow *flow, SwRole role, SwFlow *inner)
   sw_flow_box_tall (flow, role, inner, 0.0);
 }
 
+void
+sw_flow_caution (SwFlow *flow, const char *markup)
+{
+  SwFlow *inner = sw_flow_new (&flow->pen, sw_flow_box_width_mm (flow->width_mm));
+
+  sw_flow_text (inner, SW_STYLE_BODY, SW_ROLE_TEXT, markup);
+  sw_flow_box (flow, SW_ROLE_CAUTION, inner);
+}
+
 double
 sw_flow_share_mm (const SwFlow *flow, double gap_mm, guint count)
 {

@@ -58,6 +58,8 @@ void sw_flow_box (SwFlow *flow, SwRole role, SwFlow *inner);
 /** The same, at least @least_mm high. */
 void sw_flow_box_tall (SwFlow *flow, SwRole role, SwFlow *inner, double least_mm);
 double sw_flow_box_width_mm (double outer_mm);
+/** A paragraph in a box of the look of cautions. */
+void sw_flow_caution (SwFlow *flow, const char *markup);
 
 /** Flows side by side with a gap; takes them. The widths are theirs. Columns too tall
  * for a page go below each other. */

@@ -230,16 +230,14 @@ add_basis (const SwSheet *sheet, SwFlow *flow)
   add_spread (sheet, flow);
 }
 
-/* As low as its scale allows, so that the room goes to what follows. */
-static void
-add_section (const SwSheet *sheet, SwFlow *flow, guint face, double most_mm)
+void
+sw_sheet_section (const SwSheet *sheet, SwFlow *flow, guint face, double most_mm)
 {
   double width_mm = sw_flow_width_mm (flow);
   double height_mm = sw_sheet_drawing_mm (sheet, sw_section_fit, face, width_mm, most_mm);
   SwView view =
       sw_section_fit (sheet->result, face, width_mm, height_mm, sheet->draw, NULL);
 
-  sw_flow_space (flow, SECTION_GAP_MM);
   sw_flow_drawing (flow, sw_draw_section (sheet->result, face, &view, sheet->draw));
 }
 
@@ -327,10 +325,14 @@ sw_page_glance (SwSheet *sheet)
   add_tiles (sheet, flow);
   add_tiers (sheet, flow);
   for (guint face = 0; face < sheet->layout->n_faces; face++)
-    add_section (sheet, flow, face,
-                 CLAMP (sw_flow_room_mm (flow, body_mm) - SECTION_GAP_MM,
-                        SECTION_LEAST_MM * sheet->pen.scale,
-                        SECTION_MOST_MM * sheet->pen.scale));
+    {
+      double room_mm = sw_flow_room_mm (flow, body_mm) - SECTION_GAP_MM;
+
+      sw_flow_space (flow, SECTION_GAP_MM);
+      sw_sheet_section (sheet, flow, face,
+                        CLAMP (room_mm, SECTION_LEAST_MM * sheet->pen.scale,
+                               SECTION_MOST_MM * sheet->pen.scale));
+    }
   sw_sheet_findings (sheet, flow);
   add_contents (sheet, flow);
   add_notes (sheet, flow);

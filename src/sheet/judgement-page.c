@@ -73,23 +73,12 @@ add_checks (const SwSheet *sheet, SwFlow *flow)
   sw_flow_table (flow, table);
 }
 
-static void
-add_limits (const SwSheet *sheet, SwFlow *flow)
-{
-  SwFlow *inner =
-      sw_flow_new (&sheet->pen, sw_flow_box_width_mm (sw_flow_width_mm (flow)));
-
-  sw_flow_text (inner, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_get (sheet, "pack.judge.limits"));
-  sw_flow_box (flow, SW_ROLE_CAUTION, inner);
-}
-
 void
 sw_page_judgement (SwSheet *sheet)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
 
-  add_limits (sheet, flow);
+  sw_flow_caution (flow, sw_sheet_get (sheet, "pack.judge.limits"));
   sw_judge_add_choice (sheet, flow, FALSE);
   sw_judge_add_soil (sheet, flow);
   sw_judge_add_borderline (sheet, flow);

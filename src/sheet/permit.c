@@ -4,6 +4,7 @@
 #define SECTION_MM 78.0 /* less where the sheet would not stay one */
 #define SECTION_LEAST_MM 40.0
 #define SECTION_STEP_MM 6.0
+#define GAP_MM 3.0
 #define LABEL_MM 40.0
 #define TICK_MM 10.0
 #define LIST_ROWS 3 /* left to write in where the office gave no list */
@@ -47,17 +48,6 @@ add_head (const SwSheet *sheet, SwFlow *flow)
   add_field (sheet, table, sw_sheet_get (sheet, "permit.label.contractor"),
              card->supervisor);
   sw_flow_table (flow, table);
-}
-
-static void
-add_section (const SwSheet *sheet, SwFlow *flow, double most_mm)
-{
-  double width_mm = sw_flow_width_mm (flow);
-  double height_mm = sw_sheet_drawing_mm (sheet, sw_section_fit, 0, width_mm, most_mm);
-  SwView view = sw_section_fit (sheet->result, 0, width_mm, height_mm, sheet->draw, NULL);
-
-  sw_flow_space (flow, 3.0);
-  sw_flow_drawing (flow, sw_draw_section (sheet->result, 0, &view, sheet->draw));
 }
 
 /* Whether a text of the practice's rules is about something this practice or job has. */
@@ -143,18 +133,6 @@ add_line (const SwSheet *sheet, SwFlow *flow, SwPackText text)
     sw_flow_write_in (flow, "");
 }
 
-static void
-add_limits (const SwSheet *sheet, SwFlow *flow)
-{
-  SwFlow *inner =
-      sw_flow_new (&sheet->pen, sw_flow_box_width_mm (sw_flow_width_mm (flow)));
-
-  sw_flow_text (inner, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_get (sheet, "permit.limits"));
-  sw_flow_space (flow, 3.0);
-  sw_flow_box (flow, SW_ROLE_CAUTION, inner);
-}
-
 static SwFlow *
 counter_flow (const SwSheet *sheet, double section_mm)
 {
@@ -162,10 +140,12 @@ counter_flow (const SwSheet *sheet, double section_mm)
 
   sw_sheet_review (sheet, flow);
   add_head (sheet, flow);
-  add_section (sheet, flow, section_mm * sheet->pen.scale);
+  sw_flow_space (flow, GAP_MM);
+  sw_sheet_section (sheet, flow, 0, section_mm * sheet->pen.scale);
   sw_flow_heading (flow, sw_sheet_get (sheet, "permit.rules.title"));
   add_rules (sheet, flow, SW_STYLE_BODY);
-  add_limits (sheet, flow);
+  sw_flow_space (flow, GAP_MM);
+  sw_flow_caution (flow, sw_sheet_get (sheet, "permit.limits"));
   return flow;
 }
 

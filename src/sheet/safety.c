@@ -248,18 +248,6 @@ add_talk (const SwSheet *sheet, SwFlow *flow)
   add_sign_in (sheet, flow);
 }
 
-static void
-add_cautions (const SwSheet *sheet, SwFlow *flow)
-{
-  SwFlow *inner =
-      sw_flow_new (&sheet->pen, sw_flow_box_width_mm (sw_flow_width_mm (flow)));
-
-  sw_flow_text (inner, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_get (sheet, "pack.safety.cautions"));
-  sw_flow_space (flow, 5.0);
-  sw_flow_box (flow, SW_ROLE_CAUTION, inner);
-}
-
 void
 sw_page_safety (SwSheet *sheet)
 {
@@ -268,7 +256,8 @@ sw_page_safety (SwSheet *sheet)
   add_stop_and_emergency (sheet, flow);
   add_facts (sheet, flow);
   add_answers (sheet, flow);
-  add_cautions (sheet, flow);
+  sw_flow_space (flow, 5.0);
+  sw_flow_caution (flow, sw_sheet_get (sheet, "pack.safety.cautions"));
   sw_sheet_hazards (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.safety.title"), flow);
   flow = sw_sheet_flow (sheet);

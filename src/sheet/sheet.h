@@ -134,6 +134,8 @@ void sw_sheet_frame_pages (SwSheet *sheet);
 void sw_page_glance (SwSheet *sheet);
 void sw_page_layout (SwSheet *sheet, guint face);
 void sw_page_details (SwSheet *sheet);
+/** The section of a face; as low as its scale allows, so that the room goes to what follows. */
+void sw_sheet_section (const SwSheet *sheet, SwFlow *flow, guint face, double most_mm);
 /** The plan of a face, no higher than @most_mm; as low as its scale allows. */
 void sw_sheet_plan (const SwSheet *sheet, SwFlow *flow, guint face, double most_mm);
 /** How high a plan can be on the last page of @flow; 0 when it would be too small. */

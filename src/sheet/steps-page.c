@@ -159,13 +159,9 @@ add_who (const SwSheet *sheet, SwFlow *flow, SwStep step)
                                sw_sheet_get (sheet, step_id (sheet, step, "who")), NULL));
   if (!sw_texts_has (sheet->texts, hold))
     return;
-  SwFlow *inner =
-      sw_flow_new (&sheet->pen, sw_flow_box_width_mm (sw_flow_width_mm (flow)));
-  sw_flow_text (inner, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_fill (sheet, "pack.step.hold-point", "what",
-                               sw_sheet_get (sheet, hold), NULL));
   sw_flow_space (flow, 1.5);
-  sw_flow_box (flow, SW_ROLE_CAUTION, inner);
+  sw_flow_caution (flow, sw_sheet_fill (sheet, "pack.step.hold-point", "what",
+                                        sw_sheet_get (sheet, hold), NULL));
 }
 
 static SwFlow *
