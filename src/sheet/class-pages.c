@@ -38,9 +38,7 @@ add_names (const SwSheet *sheet, SwFlow *flow)
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
 
   for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
-    sw_table_row (table,
-                  sw_sheet_get (sheet, sw_sheet_format (sheet, "permit.label.%s",
-                                                        sw_pack_text_keys[lines[i]])),
+    sw_table_row (table, sw_sheet_plan_label (sheet, lines[i]),
                   sw_sheet_plain (sheet, sheet->plan->texts[lines[i]]), NULL);
   sw_table_row (table, sw_sheet_get (sheet, "class.name"), "", NULL);
   sw_table_row (table, sw_sheet_get (sheet, "class.date"), "", NULL);

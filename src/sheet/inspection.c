@@ -96,15 +96,13 @@ sw_sheet_hold_points (const SwSheet *sheet, SwFlow *flow)
 static const char *
 check_id (const SwSheet *sheet, const char *code)
 {
-  static const char *const toes[] = {
-    [SW_TOE_TRENCH] = "toe-trench", [SW_TOE_FOLD] = "toe-fold", [SW_TOE_ROW] = "toe-row"
-  };
+  const char *id = sw_sheet_format (sheet, "pack.check.%s", code);
 
   if (g_str_equal (code, "toe"))
-    code = toes[sheet->practice->toe_kind];
+    return sw_sheet_toe_id (sheet, id);
   if (g_str_equal (code, "frame") && sheet->draw->style.units == SW_UNITS_US)
-    code = "frame-us";
-  return sw_sheet_format (sheet, "pack.check.%s", code);
+    return "pack.check.frame-us";
+  return id;
 }
 
 /* The targets of a check, one a part of the job; @alike where one says it for all. */
@@ -197,13 +195,10 @@ add_measurements (const SwSheet *sheet, SwFlow *flow)
 void
 sw_sheet_inspection_rule (const SwSheet *sheet, SwFlow *flow)
 {
-  gboolean any_rain =
-      sw_practice_get (sheet->practice, SW_PRACTICE_INSPECT_RAIN_M) <= 0.0;
   g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
 
-  sw_flow_text (
-      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-      filled (sheet, places, any_rain ? "pack.after.rule-any-rain" : "pack.after.rule"));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                filled (sheet, places, sw_sheet_inspect_id (sheet, "pack.after.rule")));
   sw_flow_tie (flow);
   sw_flow_text (flow, SW_STYLE_SMALL, SW_ROLE_MUTED,
                 sw_sheet_fill (sheet, "pack.after.source", "source",

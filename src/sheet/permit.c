@@ -15,13 +15,6 @@
 /* What an office tells a permit holder: a sheet for the counter, a guide, and notes for a
  * drawing. What the office has not said is left to be written in. */
 
-static const char *
-label (const SwSheet *sheet, SwPackText text)
-{
-  return sw_sheet_get (
-      sheet, sw_sheet_format (sheet, "permit.label.%s", sw_pack_text_keys[text]));
-}
-
 static void
 add_field (const SwSheet *sheet, SwTable *table, const char *name, const char *value)
 {
@@ -41,7 +34,8 @@ add_head (const SwSheet *sheet, SwFlow *flow)
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
 
   for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
-    add_field (sheet, table, label (sheet, lines[i]), sheet->plan->texts[lines[i]]);
+    add_field (sheet, table, sw_sheet_plan_label (sheet, lines[i]),
+               sheet->plan->texts[lines[i]]);
   add_field (sheet, table, sw_sheet_get (sheet, "pack.card.permit"), card->permit);
   add_field (sheet, table, sw_sheet_get (sheet, "pack.card.place"), card->place);
   add_field (sheet, table, sw_sheet_get (sheet, "permit.label.holder"), card->client);
@@ -67,17 +61,11 @@ speaks (const SwSheet *sheet, const char *code)
 static const char *
 rule_id (const SwSheet *sheet, const char *code)
 {
-  static const char *const toes[] = {
-    [SW_TOE_TRENCH] = "toe-trench", [SW_TOE_FOLD] = "toe-fold", [SW_TOE_ROW] = "toe-row"
-  };
-  gboolean any_rain =
-      sw_practice_get (sheet->practice, SW_PRACTICE_INSPECT_RAIN_M) <= 0.0;
+  const char *id = sw_sheet_format (sheet, "permit.rule.%s", code);
 
   if (g_str_equal (code, "toe"))
-    code = toes[sheet->practice->toe_kind];
-  if (g_str_equal (code, "inspect") && any_rain)
-    code = "inspect-any-rain";
-  return sw_sheet_format (sheet, "permit.rule.%s", code);
+    return sw_sheet_toe_id (sheet, id);
+  return g_str_equal (code, "inspect") ? sw_sheet_inspect_id (sheet, id) : id;
 }
 
 /* What must be done, with the numbers of this slope. */
@@ -117,7 +105,7 @@ add_list (const SwSheet *sheet, SwFlow *flow, SwPackText text)
     sw_table_set_row_mm (table, LIST_ROW_MM);
   for (guint i = 0; i < MAX (count, LIST_ROWS) && (count == 0 || i < count); i++)
     sw_table_row (table, "", count > 0 ? sw_sheet_plain (sheet, items[i]) : "", NULL);
-  sw_flow_heading (flow, label (sheet, text));
+  sw_flow_heading (flow, sw_sheet_plan_label (sheet, text));
   sw_flow_table (flow, table);
 }
 
@@ -126,7 +114,7 @@ add_line (const SwSheet *sheet, SwFlow *flow, SwPackText text)
 {
   const char *said = sheet->plan->texts[text];
 
-  sw_flow_heading (flow, label (sheet, text));
+  sw_flow_heading (flow, sw_sheet_plan_label (sheet, text));
   if (*said != '\0')
     sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, sw_sheet_plain (sheet, said));
   else
@@ -164,15 +152,23 @@ sw_page_permit_counter (SwSheet *sheet)
   sw_sheet_add (sheet, sw_sheet_get (sheet, "permit.counter.title"), flow);
 }
 
+/* A text that names the practice which the numbers come from. */
+static const char *
+practice_words (const SwSheet *sheet, const char *id)
+{
+  const SwPractice *practice = sheet->practice;
+
+  return sw_sheet_fill (sheet, id, "practice", practice->name, "edition",
+                        practice->edition, "agency", practice->agency, NULL);
+}
+
 void
 sw_page_permit_guide (SwSheet *sheet)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
 
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_fill (sheet, "permit.guide.who", "practice",
-                               sheet->practice->name, "edition", sheet->practice->edition,
-                               "agency", sheet->practice->agency, NULL));
+                practice_words (sheet, "permit.guide.who"));
   add_list (sheet, flow, SW_PACK_TEXT_CONDITIONS);
   add_list (sheet, flow, SW_PACK_TEXT_DEADLINES);
   add_list (sheet, flow, SW_PACK_TEXT_SUBMITTALS);
@@ -212,9 +208,7 @@ sw_page_permit_notes (SwSheet *sheet)
   add_rules (sheet, inner, SW_STYLE_SMALL);
   sw_flow_space (inner, 1.5);
   sw_flow_text (inner, SW_STYLE_SMALL, SW_ROLE_TEXT,
-                sw_sheet_fill (sheet, "permit.notes.source", "practice",
-                               sheet->practice->name, "edition", sheet->practice->edition,
-                               "agency", sheet->practice->agency, NULL));
+                practice_words (sheet, "permit.notes.source"));
   sw_flow_box (block, SW_ROLE_FRAME, inner);
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "permit.notes.how", "width",

@@ -111,6 +111,31 @@ sw_sheet_practice (const SwSheet *sheet, SwPracticeValue value)
 }
 
 const char *
+sw_sheet_toe_id (const SwSheet *sheet, const char *id)
+{
+  static const char *const kinds[] = {
+    [SW_TOE_TRENCH] = "trench", [SW_TOE_FOLD] = "fold", [SW_TOE_ROW] = "row"
+  };
+
+  return sw_sheet_format (sheet, "%s-%s", id, kinds[sheet->practice->toe_kind]);
+}
+
+const char *
+sw_sheet_inspect_id (const SwSheet *sheet, const char *id)
+{
+  return sw_practice_get (sheet->practice, SW_PRACTICE_INSPECT_RAIN_M) > 0.0
+             ? id
+             : sw_sheet_format (sheet, "%s-any-rain", id);
+}
+
+const char *
+sw_sheet_plan_label (const SwSheet *sheet, SwPackText text)
+{
+  return sw_sheet_get (
+      sheet, sw_sheet_format (sheet, "permit.label.%s", sw_pack_text_keys[text]));
+}
+
+const char *
 sw_sheet_blanket (const SwSheet *sheet)
 {
   return sw_sheet_keep (sheet, sw_report_blanket (sheet->layout, sheet->texts));

@@ -80,6 +80,13 @@ const char *sw_sheet_count (const SwSheet *sheet, double value);
 /** A practice value as read; its source as words. */
 const char *sw_sheet_practice (const SwSheet *sheet, SwPracticeValue value);
 const char *sw_sheet_practice_source (const SwSheet *sheet, SwPracticeValue value);
+/** @id of a text for the practice's toe: "pack.check.toe" to "pack.check.toe-fold". */
+const char *sw_sheet_toe_id (const SwSheet *sheet, const char *id);
+/** @id of a text about inspections: with "-any-rain" where the practice asks for one after
+ * every rain. */
+const char *sw_sheet_inspect_id (const SwSheet *sheet, const char *id);
+/** What a text of the pack plan is called. */
+const char *sw_sheet_plan_label (const SwSheet *sheet, SwPackText text);
 /** The blanket as ordered, and how the soil of a face was found out. */
 const char *sw_sheet_blanket (const SwSheet *sheet);
 const char *sw_sheet_soil_known (const SwSheet *sheet, guint face);

@@ -32,14 +32,9 @@ step_id (const SwSheet *sheet, SwStep step, const char *part)
 static const char *
 toe_variant (const SwSheet *sheet, SwStep step, const char *part)
 {
-  static const char *const kinds[] = {
-    [SW_TOE_TRENCH] = "trench", [SW_TOE_FOLD] = "fold", [SW_TOE_ROW] = "row"
-  };
+  const char *id = step_id (sheet, step, part);
 
-  if (step != SW_STEP_TOE)
-    return step_id (sheet, step, part);
-  return sw_sheet_format (sheet, "pack.step.%s.%s-%s", sw_step_code (step), part,
-                          kinds[sheet->practice->toe_kind]);
+  return step == SW_STEP_TOE ? sw_sheet_toe_id (sheet, id) : id;
 }
 
 /* Infill runs are laid out of turn. */
