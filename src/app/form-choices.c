@@ -457,7 +457,7 @@ sw_choice_seed_names (SwStage *stage, gsize which)
 int
 sw_choice_seed_get (SwStage *stage, gsize which)
 {
-  guint seed = MAX (sw_stage_job (stage)->pack.seed, 1);
+  guint seed = sw_pack_plan_seed (&sw_stage_job (stage)->pack);
 
   return seed <= SEEDS ? (int) seed - 1 : -1;
 }

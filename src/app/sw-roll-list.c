@@ -6,11 +6,6 @@
 #include "choice.h"
 #include "sw-value-entry.h"
 
-#define LEAST_LENGTH_M 0.1
-#define MOST_LENGTH_M 1000.0
-#define MOST_OF_A_LENGTH 1000
-#define MOST_LINES 100
-
 typedef struct
 {
   SwRollList *list;
@@ -162,7 +157,7 @@ add_length (Row *row)
 
   row->length = SW_VALUE_ENTRY (sw_value_entry_new (SW_UNIT_M));
   sw_value_entry_set_label (row->length, label);
-  sw_value_entry_set_range (row->length, LEAST_LENGTH_M, MOST_LENGTH_M);
+  sw_value_entry_set_range (row->length, SW_STOCK_LENGTH_LEAST_M, SW_STOCK_LENGTH_MOST_M);
   gtk_widget_set_hexpand (GTK_WIDGET (row->length), TRUE);
   g_signal_connect_swapped (row->length, "committed", G_CALLBACK (on_length), row);
   gtk_grid_attach (row->list->grid, GTK_WIDGET (row->length), COLUMN_LENGTH,
@@ -173,7 +168,7 @@ static void
 add_count (Row *row)
 {
   row->count =
-      GTK_SPIN_BUTTON (gtk_spin_button_new_with_range (0.0, MOST_OF_A_LENGTH, 1.0));
+      GTK_SPIN_BUTTON (gtk_spin_button_new_with_range (0.0, SW_STOCK_COUNT_MOST, 1.0));
   gtk_widget_set_tooltip_text (GTK_WIDGET (row->count),
                                _ ("How many there are. 0, to order only: as many as "
                                   "wanted"));
@@ -238,11 +233,11 @@ refresh (SwRollList *self)
       sw_value_entry_set_value (row->length, line->length_m,
                                 sw_stage_style (self->stage));
       gtk_spin_button_set_range (row->count, line->source == SW_STOCK_ON_HAND ? 1.0 : 0.0,
-                                 MOST_OF_A_LENGTH);
+                                 SW_STOCK_COUNT_MOST);
       gtk_spin_button_set_value (row->count, line->count);
     }
   gtk_widget_set_visible (GTK_WIDGET (self->grid), stock->len > 0);
-  gtk_widget_set_sensitive (self->add, stock->len < MOST_LINES);
+  gtk_widget_set_sensitive (self->add, stock->len < SW_STOCK_LINES_MOST);
   self->refreshing = FALSE;
 }
 

@@ -15,6 +15,12 @@ const char *const sw_pack_text_keys[SW_PACK_TEXT_COUNT] = {
   [SW_PACK_TEXT_LEVEL] = "level",           [SW_PACK_TEXT_TRAINER] = "trainer",
 };
 
+guint
+sw_pack_plan_seed (const SwPackPlan *plan)
+{
+  return MAX (plan->seed, 1);
+}
+
 char **
 sw_pack_text_items (const SwPackPlan *plan, SwPackText text)
 {

@@ -32,10 +32,10 @@ sw_ask_code (SwAsk ask)
   return codes[ask];
 }
 
-guint
-sw_class_seed (const SwSheet *sheet)
+SwDice
+sw_class_dice (const SwSheet *sheet, guint stream)
 {
-  return sheet->plan->seed > 0 ? sheet->plan->seed : 1;
+  return (SwDice){ (guint64) sw_pack_plan_seed (sheet->plan) * 1000 + stream };
 }
 
 /* --- slopes --- */
@@ -148,7 +148,7 @@ try_rolls (const SwSheet *sheet, SwDice *dice, double roll_m)
 SwResult *
 sw_exercise_new (const SwSheet *sheet, guint number)
 {
-  SwDice dice = { (guint64) sw_class_seed (sheet) * 1000 + number };
+  SwDice dice = sw_class_dice (sheet, number);
   SwResult *result = try_rolls (sheet, &dice, sheet->job->roll_length_m);
 
   return result != NULL ? result : try_rolls (sheet, &dice, OTHER_ROLL_M);

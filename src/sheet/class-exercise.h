@@ -54,5 +54,5 @@ SwAnswerWords sw_exercise_answer (const SwSheet *sheet, const SwResult *result,
 /** What is known of the slope: rise, gradient, width, roll, laps, allowances, soil, wind. */
 void sw_exercise_given (const SwSheet *sheet, SwFlow *flow, const SwResult *result);
 
-/** The plan's seed as used: never 0. */
-guint sw_class_seed (const SwSheet *sheet);
+/** Dice by the plan's seed. @stream: below 1000; each has throws of its own. */
+SwDice sw_class_dice (const SwSheet *sheet, guint stream);

@@ -21,10 +21,11 @@
 static void
 add_seed (const SwSheet *sheet, SwFlow *flow)
 {
-  sw_flow_text (flow, SW_STYLE_SMALL, SW_ROLE_MUTED,
-                sw_sheet_fill (sheet, "class.seed", "seed",
-                               sw_sheet_format (sheet, "%u", sw_class_seed (sheet)),
-                               "input", sheet->fingerprint, NULL));
+  sw_flow_text (
+      flow, SW_STYLE_SMALL, SW_ROLE_MUTED,
+      sw_sheet_fill (sheet, "class.seed", "seed",
+                     sw_sheet_format (sheet, "%u", sw_pack_plan_seed (sheet->plan)),
+                     "input", sheet->fingerprint, NULL));
 }
 
 static void
@@ -253,7 +254,7 @@ typedef struct
 static void
 choose_pictures (const SwSheet *sheet, Picture pictures[PICTURES])
 {
-  SwDice dice = { (guint64) sw_class_seed (sheet) * 1000 + FAULT_STREAM };
+  SwDice dice = sw_class_dice (sheet, FAULT_STREAM);
   guint kinds[SW_FAULT_COUNT], places[PICTURES];
   guint wrong = LEAST_WRONG + sw_dice_throw (&dice, PICTURES - LEAST_WRONG);
 

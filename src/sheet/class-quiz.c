@@ -82,7 +82,7 @@ makes_question (const SwSheet *sheet, guint index)
 void
 sw_quiz (const SwSheet *sheet, SwQuizItem *items)
 {
-  SwDice dice = { (guint64) sw_class_seed (sheet) * 1000 + QUIZ_STREAM };
+  SwDice dice = sw_class_dice (sheet, QUIZ_STREAM);
   guint order[ALL], count = 0, taken = 0;
 
   for (guint i = 0; i < ALL; i++)

@@ -5,9 +5,6 @@
 #include <slopewright/judge/sowing-window.h>
 #include <string.h>
 
-#define MOST_STOCK_LINES 100
-#define MOST_OF_A_LENGTH 1000
-
 static void
 read_version (const SwJsonPlace *root)
 {
@@ -96,8 +93,9 @@ read_stock_line (const SwJsonPlace *place)
   SwStockLine line = { .source = (SwStockSource) sw_read_choice (place, "source",
                                                                  sw_stock_source_words) };
 
-  line.length_m = sw_read_number (place, "length_m", 0.1, 1000.0);
-  line.count = sw_json_index (&count, MOST_OF_A_LENGTH);
+  line.length_m =
+      sw_read_number (place, "length_m", SW_STOCK_LENGTH_LEAST_M, SW_STOCK_LENGTH_MOST_M);
+  line.count = sw_json_index (&count, SW_STOCK_COUNT_MOST);
   if (line.source == SW_STOCK_ON_HAND && line.count == 0)
     sw_json_expected (&count, "how many lie ready, at least 1");
   return line;
@@ -107,7 +105,8 @@ static void
 read_stock (const SwJsonPlace *root, SwJob *job)
 {
   SwJsonPlace place = sw_json_member (root, "stock");
-  gsize count = sw_count_parts (&place, MOST_STOCK_LINES, "a list of rolls and off-cuts");
+  gsize count =
+      sw_count_parts (&place, SW_STOCK_LINES_MOST, "a list of rolls and off-cuts");
 
   for (gsize i = 0; i < count && root->reader->error == NULL; i++)
     {

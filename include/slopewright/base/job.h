@@ -3,6 +3,7 @@
 
 #include <glib.h>
 #include <slopewright/base/catalogue.h>
+#include <slopewright/base/pack-plan.h>
 #include <slopewright/base/polygon.h>
 #include <slopewright/base/product.h>
 #include <slopewright/base/seed.h>
@@ -10,7 +11,6 @@
 #include <slopewright/base/soil-test.h>
 #include <slopewright/base/status.h>
 #include <slopewright/base/units.h>
-#include <slopewright/base/pack-plan.h>
 #include <slopewright/base/work-plan.h>
 
 /*
@@ -40,6 +40,12 @@ typedef enum
   SW_STOCK_ON_HAND, /* rolls or off-cuts that lie ready: used before anything is ordered */
   SW_STOCK_ORDER    /* another length that can be ordered beside the job's own */
 } SwStockSource;
+
+/* What a job's stock can hold. */
+#define SW_STOCK_LINES_MOST 100u
+#define SW_STOCK_COUNT_MOST 1000u
+#define SW_STOCK_LENGTH_LEAST_M 0.1
+#define SW_STOCK_LENGTH_MOST_M 1000.0
 
 /** Rolls of one length, of the job's blanket and width. */
 typedef struct
@@ -218,7 +224,7 @@ typedef struct
   char *name, *number, *revision, *date, *prepared_by, *checked_by;
   char *client, *place, *permit, *authority, *utility_ticket, *supervisor;
   char *emergency, *muster, *notes;
-  char *install_date; /* when the blankets lay, as in ISO 8601: "2026-03-31" */
+  char *install_date;      /* when the blankets lay, as in ISO 8601: "2026-03-31" */
   char *sow_from, *sow_to; /* sowing window of each year, both days within: "09-01" */
 } SwJobCard;
 

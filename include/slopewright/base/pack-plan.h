@@ -53,5 +53,8 @@ typedef struct
   char *texts[SW_PACK_TEXT_COUNT];
 } SwPackPlan;
 
+/** Seed as used: never 0. */
+guint sw_pack_plan_seed (const SwPackPlan *plan);
+
 /** Items of a list text, stripped, none empty. (transfer full) */
 char **sw_pack_text_items (const SwPackPlan *plan, SwPackText text);
