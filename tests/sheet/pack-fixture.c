@@ -2,6 +2,33 @@
 #undef G_DISABLE_ASSERT
 #include "pack-fixture.h"
 
+const char *const example_names[] = {
+  "pinfold-cutting",
+  "sallow-bank",
+  "sandlark-bluff-road",
+  "cornice-ramp-nose",
+  "quernby-heap",
+  "halter-brook",
+  "brackenholt-spur",
+  "ostermill-pond",
+  "veldmoor-cell",
+  "kelpie-lane",
+  "corvendale-interchange",
+  "old-weir-terrace",
+  NULL,
+};
+
+void
+example_add_tests (const char *path, GTestDataFunc test)
+{
+  for (guint i = 0; example_names[i] != NULL; i++)
+    {
+      g_autofree char *full = g_strdup_printf ("%s/%s", path, example_names[i]);
+
+      g_test_add_data_func (full, example_names[i], test);
+    }
+}
+
 static SwJob *
 load_job (const char *name)
 {
@@ -75,7 +102,13 @@ example_pack_of_kind (const Example *example, SwPaper paper, SwPackKind kind)
   SwPackPlan plan = example->job->pack;
 
   plan.kind = kind;
-  return sw_pack_new (example->result, &example->draw, paper, &plan, "1.2.3",
+  return example_pack_by_plan (example, paper, &plan);
+}
+
+GPtrArray *
+example_pack_by_plan (const Example *example, SwPaper paper, const SwPackPlan *plan)
+{
+  return sw_pack_new (example->result, &example->draw, paper, plan, "1.2.3",
                       "0123456789ab");
 }
 

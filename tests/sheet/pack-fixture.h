@@ -15,6 +15,11 @@ typedef struct
   SwDraw draw;
 } Example;
 
+/** Names of all examples; NULL-terminated. */
+extern const char *const example_names[];
+/** Add @test for each of them, below @path; its data is the name. */
+void example_add_tests (const char *path, GTestDataFunc test);
+
 /** @name: of a file of the examples, without its ending. */
 Example *example_new (const char *name);
 /** Change the job, then lay it out again. */
@@ -27,6 +32,8 @@ void example_speak (Example *example, const char *code);
 
 GPtrArray *example_pack (const Example *example, SwPaper paper);
 GPtrArray *example_pack_of_kind (const Example *example, SwPaper paper, SwPackKind kind);
+GPtrArray *example_pack_by_plan (const Example *example, SwPaper paper,
+                                 const SwPackPlan *plan);
 /** All texts of a page, each on a line. (transfer full) */
 char *page_words (const SwFigure *page);
 /** The same of all pages. (transfer full) */

@@ -3,12 +3,6 @@
 #include "pages-tidy.h"
 #include <string.h>
 
-static const char *const examples[] = {
-  "pinfold-cutting", "sallow-bank",  "sandlark-bluff-road",    "cornice-ramp-nose",
-  "quernby-heap",    "halter-brook", "brackenholt-spur",       "ostermill-pond",
-  "veldmoor-cell",   "kelpie-lane",  "corvendale-interchange", "old-weir-terrace",
-};
-
 static const SwPackKind kinds[] = { SW_PACK_PERMIT, SW_PACK_CLASS, SW_PACK_CLASS_KEY };
 
 static const SwFigure *
@@ -25,8 +19,7 @@ sheets (const Example *example, SwPackKind kind, guint seed)
 
   plan.kind = kind;
   plan.seed = seed;
-  return sw_pack_new (example->result, &example->draw, SW_PAPER_A4, &plan, "1.2.3",
-                      "0123456789ab");
+  return example_pack_by_plan (example, SW_PAPER_A4, &plan);
 }
 
 static void
@@ -226,23 +219,12 @@ test_fault_pictures (void)
     }
 }
 
-static void
-add_for_all (const char *path, GTestDataFunc test)
-{
-  for (gsize i = 0; i < G_N_ELEMENTS (examples); i++)
-    {
-      g_autofree char *full = g_strdup_printf ("/sheet/kinds/%s/%s", path, examples[i]);
-
-      g_test_add_data_func (full, examples[i], test);
-    }
-}
-
 int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
-  add_for_all ("tidy", test_tidy);
-  add_for_all ("counter-sheet", test_counter_sheet);
+  example_add_tests ("/sheet/kinds/tidy", test_tidy);
+  example_add_tests ("/sheet/kinds/counter-sheet", test_counter_sheet);
   g_test_add_func ("/sheet/kinds/what-the-office-says", test_what_the_office_says);
   g_test_add_func ("/sheet/kinds/answers-by-hand", test_answers_by_hand);
   g_test_add_func ("/sheet/kinds/seed", test_seed);

@@ -3,12 +3,6 @@
 #include "pages-tidy.h"
 #include <string.h>
 
-static const char *const examples[] = {
-  "pinfold-cutting", "sallow-bank",  "sandlark-bluff-road",    "cornice-ramp-nose",
-  "quernby-heap",    "halter-brook", "brackenholt-spur",       "ostermill-pond",
-  "veldmoor-cell",   "kelpie-lane",  "corvendale-interchange", "old-weir-terrace",
-};
-
 /* Whether a page has that title. */
 static gboolean
 has_title (const GPtrArray *pages, const char *title)
@@ -527,9 +521,9 @@ test_overrides_are_listed (void)
 static void
 test_no_verdict (void)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (examples); i++)
+  for (guint i = 0; example_names[i] != NULL; i++)
     {
-      g_autoptr (Example) example = example_new (examples[i]);
+      g_autoptr (Example) example = example_new (example_names[i]);
       g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
       g_autofree char *words = pack_words (pages);
 
@@ -608,12 +602,7 @@ int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
-  for (guint i = 0; i < G_N_ELEMENTS (examples); i++)
-    {
-      g_autofree char *path = g_strdup_printf ("/sheet/pack/tidy/%s", examples[i]);
-
-      g_test_add_data_func (path, examples[i], test_tidy);
-    }
+  example_add_tests ("/sheet/pack/tidy", test_tidy);
   g_test_add_func ("/sheet/pack/60-runs", test_60_runs);
   g_test_add_func ("/sheet/pack/2-runs", test_2_runs);
   g_test_add_func ("/sheet/pack/many-faces", test_many_faces);
