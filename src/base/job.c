@@ -189,6 +189,18 @@ sw_job_copy (const SwJob *job)
   return copy;
 }
 
+double
+sw_job_roll_width_m (const SwJob *job, gboolean narrow)
+{
+  return narrow ? job->narrow_width_m : job->roll_width_m;
+}
+
+double
+sw_job_roll_length_m (const SwJob *job, gboolean narrow)
+{
+  return narrow ? job->narrow_length_m : job->roll_length_m;
+}
+
 static gboolean
 same_number (double a, double b)
 {

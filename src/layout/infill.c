@@ -9,7 +9,7 @@ sw_strip_edges (const SwLaying *laying, const SwTier *tier, int strip)
 {
   const SwJob *job = laying->job;
   double near_m = strip * (job->roll_width_m - tier->side_lap_m);
-  double own_m = sw_is_narrow (tier, strip) ? job->narrow_width_m : job->roll_width_m;
+  double own_m = sw_job_roll_width_m (job, sw_is_narrow (tier, strip));
   double far_m = tier->closed ? near_m + own_m : fmin (near_m + own_m, tier->width_m);
 
   near_m /= tier->stretch;

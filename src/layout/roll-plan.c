@@ -120,8 +120,8 @@ sw_roll_plan_new (const SwLayout *layout, GArray *pieces, gboolean narrow)
   g_autoptr (SwRollPlan) plan = g_new0 (SwRollPlan, 1);
   g_autoptr (GArray) ticks = g_array_new (FALSE, FALSE, sizeof (gint64));
   g_autoptr (GArray) picked = pick_pieces (layout, pieces, narrow, ticks);
-  SwCutRoll roll = { narrow ? job->narrow_width_m : job->roll_width_m,
-                     narrow ? job->narrow_length_m : job->roll_length_m, FALSE, 0.0 };
+  SwCutRoll roll = { sw_job_roll_width_m (job, narrow),
+                     sw_job_roll_length_m (job, narrow), FALSE, 0.0 };
   gboolean planned;
 
   if (picked->len == 0)
@@ -146,7 +146,7 @@ gint64
 sw_roll_least_order (const SwLayout *layout, gint64 blanket, gboolean narrow)
 {
   const SwJob *job = layout->job;
-  gint64 own = sw_ticks (narrow ? job->narrow_length_m : job->roll_length_m);
+  gint64 own = sw_ticks (sw_job_roll_length_m (job, narrow));
   gboolean one_length = TRUE;
 
   for (guint i = 0; i < job->stock->len && !narrow; i++)
@@ -165,7 +165,7 @@ int
 sw_roll_least_count (const SwLayout *layout, gint64 ordered, gboolean narrow)
 {
   const SwJob *job = layout->job;
-  gint64 longest = sw_ticks (narrow ? job->narrow_length_m : job->roll_length_m);
+  gint64 longest = sw_ticks (sw_job_roll_length_m (job, narrow));
 
   for (guint i = 0; i < job->stock->len && !narrow; i++)
     {

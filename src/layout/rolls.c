@@ -34,10 +34,9 @@ count_naive (const SwLayout *layout)
       {
         const SwFaceLayout *face = &layout->faces[f];
 
-        rolls +=
-            count_naive_tier (face, &face->tiers[t], FALSE, layout->job->roll_length_m);
-        rolls +=
-            count_naive_tier (face, &face->tiers[t], TRUE, layout->job->narrow_length_m);
+        for (int narrow = 0; narrow < 2; narrow++)
+          rolls += count_naive_tier (face, &face->tiers[t], narrow,
+                                     sw_job_roll_length_m (layout->job, narrow));
       }
   return rolls;
 }
@@ -49,25 +48,18 @@ typedef struct
   SwRollPlan *plans[2]; /* of the job's width, of the narrow one */
 } Option;
 
-static double
-width_m (const SwLayout *layout, int narrow)
+/* Ticks of width times ticks of length of both widths: exact. */
+static gint64
+area_of (const SwLayout *layout, gint64 wide, gint64 narrow)
 {
-  return narrow ? layout->job->narrow_width_m : layout->job->roll_width_m;
+  return sw_ticks (sw_job_roll_width_m (layout->job, FALSE)) * wide
+         + sw_ticks (sw_job_roll_width_m (layout->job, TRUE)) * narrow;
 }
 
-/* Ticks of width times ticks of length: what is ordered, exact. */
 static gint64
 ordered_area (const SwLayout *layout, const Option *option)
 {
-  return sw_ticks (width_m (layout, 0)) * option->plans[0]->ordered
-         + sw_ticks (width_m (layout, 1)) * option->plans[1]->ordered;
-}
-
-static gint64
-bound_area (const SwLayout *layout, const Option *option)
-{
-  return sw_ticks (width_m (layout, 0)) * option->plans[0]->bound
-         + sw_ticks (width_m (layout, 1)) * option->plans[1]->bound;
+  return area_of (layout, option->plans[0]->ordered, option->plans[1]->ordered);
 }
 
 static void
@@ -274,12 +266,13 @@ take_option (SwLayout *layout, Option *option)
   layout->rolls_bound = option->plans[0]->rolls_bound + option->plans[1]->rolls_bound;
   for (int narrow = 0; narrow < 2; narrow++)
     {
-      double m2_per_tick = width_m (layout, narrow) / SW_TICKS_PER_M;
+      double m2_per_tick = sw_job_roll_width_m (layout->job, narrow) / SW_TICKS_PER_M;
 
       layout->ordered_m2 += (double) option->plans[narrow]->ordered * m2_per_tick;
       layout->bound_m2 += (double) option->plans[narrow]->bound * m2_per_tick;
     }
-  layout->least = ordered_area (layout, option) <= bound_area (layout, option);
+  layout->least = ordered_area (layout, option)
+                  <= area_of (layout, option->plans[0]->bound, option->plans[1]->bound);
   layout->n_pieces = option->pieces->len;
   layout->pieces = (SwPiece *) g_array_free (g_steal_pointer (&option->pieces), FALSE);
   option->pieces = g_array_new (FALSE, FALSE, sizeof (SwPiece));
@@ -312,10 +305,4 @@ gboolean
 sw_layout_mixes_rolls (const SwLayout *layout)
 {
   return layout->job->stock->len > 0 || layout->job->surplus == SW_SURPLUS_NARROW;
-}
-
-double
-sw_run_roll_width_m (const SwLayout *layout, const SwRun *run)
-{
-  return run->narrow ? layout->job->narrow_width_m : layout->job->roll_width_m;
 }

@@ -72,7 +72,7 @@ add_spares (SwTally *tally, const SwLayout *layout)
 {
   for (int narrow = 0; narrow < 2; narrow++)
     {
-      double width_m = narrow ? layout->job->narrow_width_m : layout->job->roll_width_m;
+      double width_m = sw_job_roll_width_m (layout->job, narrow);
       SwRollOrder *first = NULL;
       int cut = 0;
 

@@ -47,7 +47,7 @@ check_balance (const SwLayout *layout)
 
       g_assert_cmpint (sw_ticks (piece->from_m), ==, used[piece->roll]);
       g_assert_cmpint (sw_ticks (roll->width_m), ==,
-                       sw_ticks (sw_run_roll_width_m (layout, run)));
+                       sw_ticks (sw_job_roll_width_m (layout->job, run->narrow)));
       used[piece->roll] += sw_ticks (piece->length_m);
     }
   for (int r = 0; r < layout->rolls; r++)

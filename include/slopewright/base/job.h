@@ -321,6 +321,10 @@ SwFace *sw_job_face (const SwJob *job, const char *id);
 /** Replace a text of a job or face: frees the old, copies @text (NULL as ""). */
 void sw_text_set (char **place, const char *text);
 
+/** Size of the job's own roll, or of its narrow one; <= 0 where there is none. */
+double sw_job_roll_width_m (const SwJob *job, gboolean narrow);
+double sw_job_roll_length_m (const SwJob *job, gboolean narrow);
+
 /**
  * sw_job_practice:
  * @job: a job

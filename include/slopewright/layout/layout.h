@@ -221,9 +221,6 @@ typedef struct
 /** Whether anything but the job's own roll is opened or could be. */
 gboolean sw_layout_mixes_rolls (const SwLayout *layout);
 
-/** Width of the roll that a run is laid in. */
-double sw_run_roll_width_m (const SwLayout *layout, const SwRun *run);
-
 /**
  * sw_layout_new:
  * @job: kept by reference
