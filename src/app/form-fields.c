@@ -46,6 +46,12 @@ G_STATIC_ASSERT (sizeof (SwAnswer) == sizeof (guint));
     .offset = G_STRUCT_OFFSET (SwJob, field), .unit = of_unit, .least = from, .most = to \
   }
 
+static gboolean
+crest_is_round (const SwJob *job, const SwFace *face)
+{
+  return face->crest_form != SW_CREST_STRAIGHT;
+}
+
 const SwField sw_face_fields[] = {
   { .kind = SW_FIELD_TEXT,
     .label = N_ ("Name"),
@@ -63,9 +69,22 @@ const SwField sw_face_fields[] = {
   FACE_ENUM (leeward, N_ ("First run at"), N_ ("Change Leeward End"), leeward),
   FACE_ENUM (bench, N_ ("At benches"), N_ ("Change Bench Rule"), bench),
   CHOICE (N_ ("Crest line"), N_ ("Change Crest Line"), crest),
-  FACE_VALUE (crest_radius_m, N_ ("Crest radius"), N_ ("Change Crest Radius"), SW_UNIT_M,
-              0.1, 10000.0),
-  FACE_ENUM (fan, N_ ("Round crest laid in"), N_ ("Change Fan"), fan),
+  { .kind = SW_FIELD_VALUE,
+    .label = N_ ("Crest radius"),
+    .step = N_ ("Change Crest Radius"),
+    .of_face = TRUE,
+    .offset = G_STRUCT_OFFSET (SwFace, crest_radius_m),
+    .unit = SW_UNIT_M,
+    .least = 0.1,
+    .most = 10000.0,
+    .applies = crest_is_round },
+  { .kind = SW_FIELD_ENUM,
+    .label = N_ ("Round crest laid in"),
+    .step = N_ ("Change Fan"),
+    .of_face = TRUE,
+    .offset = G_STRUCT_OFFSET (SwFace, fan),
+    .names = sw_choice_fan_names,
+    .applies = crest_is_round },
   FACE_ENUM (obtained, N_ ("Shape obtained"), N_ ("Change How Obtained"), obtained),
   FACE_VALUE (length_error_m, N_ ("Length error ±"), N_ ("Change Length Error"),
               SW_UNIT_M, 0.0, 10.0),
@@ -73,6 +92,12 @@ const SwField sw_face_fields[] = {
               SW_UNIT_ANGLE, 0.0, G_PI / 9.0),
   { .kind = SW_FIELD_END },
 };
+
+static gboolean
+has_narrow_roll (const SwJob *job, const SwFace *face)
+{
+  return job->narrow_width_m > 0.0;
+}
 
 const SwField sw_blanket_fields[] = {
   CHOICE (N_ ("Blanket"), N_ ("Change Blanket"), blanket),
@@ -85,8 +110,14 @@ const SwField sw_blanket_fields[] = {
   CHOICE (N_ ("Surplus width"), N_ ("Change Surplus"), surplus),
   VALUE (narrow_width_m, N_ ("Narrow roll width"), N_ ("Change Narrow Roll"), SW_UNIT_M,
          0.0, 20.0),
-  VALUE (narrow_length_m, N_ ("Narrow roll length"), N_ ("Change Narrow Roll"), SW_UNIT_M,
-         0.0, 1000.0),
+  { .kind = SW_FIELD_VALUE,
+    .label = N_ ("Narrow roll length"),
+    .step = N_ ("Change Narrow Roll"),
+    .offset = G_STRUCT_OFFSET (SwJob, narrow_length_m),
+    .unit = SW_UNIT_M,
+    .least = 0.0,
+    .most = 1000.0,
+    .applies = has_narrow_roll },
   ENUM (joints, N_ ("End laps"), N_ ("Change End Laps"), joints),
   CHOICE (N_ ("Pin"), N_ ("Change Pin"), pin),
   { .kind = SW_FIELD_END },
@@ -244,32 +275,53 @@ const SwField sw_job_fields[] = {
   { .kind = SW_FIELD_END },
 };
 
-#define PACK_TEXT(key, text)                                                             \
+static gboolean
+is_permit (const SwJob *job, const SwFace *face)
+{
+  return job->pack.kind == SW_PACK_PERMIT;
+}
+
+static gboolean
+is_class (const SwJob *job, const SwFace *face)
+{
+  return job->pack.kind == SW_PACK_CLASS || job->pack.kind == SW_PACK_CLASS_KEY;
+}
+
+#define PACK_TEXT(key, text, when)                                                       \
   {                                                                                      \
     .kind = SW_FIELD_TEXT, .label_id = "permit.label." key,                              \
-    .step = N_ ("Change Document"), .offset = G_STRUCT_OFFSET (SwJob, pack.texts[text])  \
+    .step = N_ ("Change Document"), .offset = G_STRUCT_OFFSET (SwJob, pack.texts[text]), \
+    .applies = when                                                                      \
   }
 
 const SwField sw_pack_fields[] = {
   HEADING (N_ ("Document")),
   ENUM (pack.kind, N_ ("Print as"), N_ ("Change Document"), kind),
-  HEADING (N_ ("Permit Guidance (lists: one item after the other, with ;)")),
-  PACK_TEXT ("office", SW_PACK_TEXT_OFFICE),
-  PACK_TEXT ("edition", SW_PACK_TEXT_EDITION),
-  PACK_TEXT ("basis", SW_PACK_TEXT_BASIS),
-  PACK_TEXT ("contact", SW_PACK_TEXT_CONTACT),
-  PACK_TEXT ("conditions", SW_PACK_TEXT_CONDITIONS),
-  PACK_TEXT ("submittals", SW_PACK_TEXT_SUBMITTALS),
-  PACK_TEXT ("notice", SW_PACK_TEXT_NOTICE),
-  PACK_TEXT ("deadlines", SW_PACK_TEXT_DEADLINES),
-  PACK_TEXT ("records", SW_PACK_TEXT_RECORDS),
-  PACK_TEXT ("enforcement", SW_PACK_TEXT_ENFORCEMENT),
-  PACK_TEXT ("closing", SW_PACK_TEXT_CLOSING),
-  HEADING (N_ ("Class Handout")),
-  CHOICE (N_ ("Exercises"), N_ ("Change Exercises"), seed),
-  PACK_TEXT ("course", SW_PACK_TEXT_COURSE),
-  PACK_TEXT ("level", SW_PACK_TEXT_LEVEL),
-  PACK_TEXT ("trainer", SW_PACK_TEXT_TRAINER),
+  { .kind = SW_FIELD_HEADING,
+    .label = N_ ("Permit Guidance (lists: one item after the other, with ;)"),
+    .applies = is_permit },
+  PACK_TEXT ("office", SW_PACK_TEXT_OFFICE, is_permit),
+  PACK_TEXT ("edition", SW_PACK_TEXT_EDITION, is_permit),
+  PACK_TEXT ("basis", SW_PACK_TEXT_BASIS, is_permit),
+  PACK_TEXT ("contact", SW_PACK_TEXT_CONTACT, is_permit),
+  PACK_TEXT ("conditions", SW_PACK_TEXT_CONDITIONS, is_permit),
+  PACK_TEXT ("submittals", SW_PACK_TEXT_SUBMITTALS, is_permit),
+  PACK_TEXT ("notice", SW_PACK_TEXT_NOTICE, is_permit),
+  PACK_TEXT ("deadlines", SW_PACK_TEXT_DEADLINES, is_permit),
+  PACK_TEXT ("records", SW_PACK_TEXT_RECORDS, is_permit),
+  PACK_TEXT ("enforcement", SW_PACK_TEXT_ENFORCEMENT, is_permit),
+  PACK_TEXT ("closing", SW_PACK_TEXT_CLOSING, is_permit),
+  { .kind = SW_FIELD_HEADING, .label = N_ ("Class Handout"), .applies = is_class },
+  { .kind = SW_FIELD_CHOICE,
+    .label = N_ ("Exercises"),
+    .step = N_ ("Change Exercises"),
+    .names = sw_choice_seed_names,
+    .get = sw_choice_seed_get,
+    .set = sw_choice_seed_set,
+    .applies = is_class },
+  PACK_TEXT ("course", SW_PACK_TEXT_COURSE, is_class),
+  PACK_TEXT ("level", SW_PACK_TEXT_LEVEL, is_class),
+  PACK_TEXT ("trainer", SW_PACK_TEXT_TRAINER, is_class),
   { .kind = SW_FIELD_END },
 };
 

@@ -64,6 +64,7 @@ make_row (SwFindingsList *self, const SwFinding *finding)
   gtk_box_append (GTK_BOX (line), icon);
   gtk_box_append (GTK_BOX (words), make_label (head, "finding-head"));
   gtk_box_append (GTK_BOX (words), make_label (text, "finding-text"));
+  gtk_widget_set_hexpand (words, TRUE);
   gtk_box_append (GTK_BOX (line), words);
   return line;
 }

@@ -11,7 +11,7 @@ typedef struct
 {
   SwForm *form;
   const SwField *field;
-  GtkWidget *control; /* NULL for headings */
+  GtkWidget *label, *control; /* control: NULL for headings */
 } Row;
 
 struct _SwForm
@@ -137,6 +137,14 @@ show_choice (SwForm *self, Row *row, int selected)
 }
 
 static void
+show_row (Row *row, gboolean visible)
+{
+  gtk_widget_set_visible (row->label, visible);
+  if (row->control != NULL)
+    gtk_widget_set_visible (row->control, visible);
+}
+
+static void
 refresh_row (SwForm *self, Row *row)
 {
   const SwField *field = row->field;
@@ -145,6 +153,8 @@ refresh_row (SwForm *self, Row *row)
 
   if (field->of != NULL && field->of (self->stage, face) == NULL)
     return;
+  if (field->applies != NULL)
+    show_row (row, field->applies (job, face));
   switch (field->kind)
     {
     case SW_FIELD_TEXT:
@@ -271,6 +281,7 @@ attach_row (SwForm *self, Row *row, int at)
 {
   GtkWidget *label = gtk_label_new (label_of (self, row->field));
 
+  row->label = label;
   gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   if (row->field->kind == SW_FIELD_HEADING)
@@ -345,7 +356,7 @@ sw_form_new (SwStage *stage, const SwField *fields)
   for (guint i = 0; i < count; i++)
     {
       Row *row = &g_array_index (self->rows, Row, i);
-      *row = (Row){ self, &fields[i], NULL };
+      *row = (Row){ .form = self, .field = &fields[i] };
       attach_row (self, row, (int) i);
     }
   refresh (self);

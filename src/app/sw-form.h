@@ -30,6 +30,7 @@ typedef struct
   gsize offset;
   SwUnit unit;
   double least, most;
+  gboolean (*applies) (const SwJob *job, const SwFace *face); /* NULL: always */
   gboolean optional; /* VALUE: 0 and an empty field mean "not given" */
   const char *(*problem) (const char *text); /* TEXT: what is wrong with it, or NULL */
   /* ENUM, CHOICE: what can be chosen, (transfer full) strv. CHOICE: which it is, -1 for

@@ -7,6 +7,8 @@
 #include "start-choices.h"
 
 #define MOST_RECENT 8
+/* Of a line of a row: two columns of them are as wide as eyes like to go. */
+#define MOST_CHARS 52
 
 struct _SwStartPage
 {
@@ -24,7 +26,9 @@ make_label (const char *text, const char *style)
   GtkWidget *label = gtk_label_new (text);
 
   gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_MIDDLE);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_natural_wrap_mode (GTK_LABEL (label), GTK_NATURAL_WRAP_NONE);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), MOST_CHARS);
   if (style != NULL)
     gtk_widget_add_css_class (label, style);
   return label;
@@ -197,6 +201,7 @@ sw_start_page_init (SwStartPage *self)
   gtk_box_set_homogeneous (GTK_BOX (columns), TRUE);
   gtk_box_append (GTK_BOX (columns), make_new_part ());
   gtk_box_append (GTK_BOX (columns), make_open_part (self));
+  gtk_widget_set_halign (columns, GTK_ALIGN_CENTER);
   gtk_widget_set_margin_top (columns, 24);
   gtk_widget_set_margin_bottom (columns, 24);
   gtk_widget_set_margin_start (columns, 36);

@@ -21,7 +21,7 @@ struct _SwWindow
 
   /* from the template */
   GtkLabel *title, *subtitle, *status, *place, *problem;
-  GtkWidget *problem_bar, *undo, *redo;
+  GtkWidget *problem_bar, *undo, *redo, *side, *foot;
   GtkStack *views;
   GtkBox *section_room, *pack_room, *tally_room, *findings_room;
   GtkPaned *lower;
@@ -41,6 +41,7 @@ void sw_window_save (SwWindow *window);
 /** Show all of the drawings, and leave the start page. */
 void sw_window_fit (SwWindow *window);
 void sw_window_leave_start (SwWindow *window);
+gboolean sw_window_is_at_start (SwWindow *window);
 
 /** Load a job without keeping its file; trouble is told in a dialog. */
 void sw_window_load_copy (SwWindow *window, GFile *file);

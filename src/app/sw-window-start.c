@@ -23,11 +23,17 @@ sw_window_show_start (SwWindow *self)
   gtk_stack_set_visible_child_name (self->views, START_VIEW);
 }
 
+gboolean
+sw_window_is_at_start (SwWindow *self)
+{
+  return g_strcmp0 (gtk_stack_get_visible_child_name (self->views), START_VIEW) == 0;
+}
+
 /* Once there is something to draw. */
 void
 sw_window_leave_start (SwWindow *self)
 {
-  if (g_strcmp0 (gtk_stack_get_visible_child_name (self->views), START_VIEW) == 0)
+  if (sw_window_is_at_start (self))
     gtk_stack_set_visible_child_name (self->views, DRAWING_VIEW);
 }
 

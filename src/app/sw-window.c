@@ -164,18 +164,31 @@ show_problem (SwWindow *self)
 }
 
 static void
+allow_actions (SwWindow *self)
+{
+  static const char *const of_slope[] = { "win.save", "win.save-as", "win.export-drawing",
+                                          "win.mirror-face" };
+  static const char *const of_layout[] = { "win.export-pack", "win.export-quantities",
+                                           "win.print" };
+  gboolean drawn = !sw_window_is_at_start (self);
+  gboolean laid = drawn && sw_stage_result (self->stage)->status == SW_OK;
+
+  for (gsize i = 0; i < G_N_ELEMENTS (of_slope); i++)
+    gtk_widget_action_set_enabled (GTK_WIDGET (self), of_slope[i], drawn);
+  for (gsize i = 0; i < G_N_ELEMENTS (of_layout); i++)
+    gtk_widget_action_set_enabled (GTK_WIDGET (self), of_layout[i], laid);
+}
+
+static void
 on_changed (SwWindow *self)
 {
   SwDocument *document = document_of (self);
-  gboolean laid = sw_stage_result (self->stage)->status == SW_OK;
 
   show_step (self, self->undo, "win.undo", _ ("Undo"), _ ("Undo: %s"),
              sw_document_undo_label (document));
   show_step (self, self->redo, "win.redo", _ ("Redo"), _ ("Redo: %s"),
              sw_document_redo_label (document));
-  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.export-pack", laid);
-  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.export-quantities", laid);
-  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.print", laid);
+  allow_actions (self);
   show_title (self);
   show_problem (self);
 }
@@ -234,6 +247,17 @@ on_marked (SwWindow *self)
 
   if (message != NULL)
     sw_stage_tell (self->stage, message);
+}
+
+/* A slope that nobody measured has no numbers worth showing. */
+static void
+on_view (SwWindow *self)
+{
+  gboolean at_start = sw_window_is_at_start (self);
+
+  gtk_widget_set_visible (self->side, !at_start);
+  gtk_widget_set_visible (self->foot, !at_start);
+  allow_actions (self);
 }
 
 static void
@@ -315,6 +339,9 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, SwWindow, tally_room);
   gtk_widget_class_bind_template_child (klass, SwWindow, findings_room);
   gtk_widget_class_bind_template_child (klass, SwWindow, inspector);
+  gtk_widget_class_bind_template_child (klass, SwWindow, side);
+  gtk_widget_class_bind_template_child (klass, SwWindow, foot);
+  gtk_widget_class_bind_template_callback (klass, on_view);
 }
 
 static void

@@ -12,6 +12,7 @@ static const SwTallyCell cells[SW_TALLY_CELLS] = {
   { "pins", N_ ("Pins"), { "*.pins", "pins.", "*.pin-length", NULL } },
   { "trench", N_ ("Trench"), { "*key-trench", "*slot", "*toe-trench", NULL } },
   { "seed", N_ ("Seed"), { "seed-bulk", "seed-pls", NULL, NULL } },
+  { "findings", N_ ("Findings"), { NULL, NULL, NULL, NULL } },
 };
 
 const SwTallyCell *
@@ -51,6 +52,29 @@ pins_text (const SwTally *tally, SwNumberStyle style)
   return g_strdup_printf (_ ("%s, order %s"), driven, ordered);
 }
 
+static char *
+seed_text (const SwTally *tally, SwNumberStyle style)
+{
+  if (!(tally->seed_bulk_kg > 0.0))
+    return g_strdup (_ ("not given"));
+  return sw_quantity_text (tally->seed_bulk_kg, SW_UNIT_KG, style);
+}
+
+static char *
+findings_text (const GPtrArray *findings)
+{
+  guint stops = 0;
+
+  for (guint i = 0; i < findings->len; i++)
+    stops +=
+        ((SwFinding *) g_ptr_array_index (findings, i))->severity == SW_SEVERITY_STOP;
+  if (stops == 0)
+    return g_strdup_printf ("%u", findings->len);
+  /* Translators: number of all findings, then of those that are stops */
+  return g_strdup_printf (ngettext ("%u, %u stop", "%u, %u stops", stops), findings->len,
+                          stops);
+}
+
 char *
 sw_tally_cell_text (const SwTallyCell *cell, const SwResult *result, SwNumberStyle style)
 {
@@ -71,8 +95,10 @@ sw_tally_cell_text (const SwTallyCell *cell, const SwResult *result, SwNumberSty
     case 4:
       return sw_quantity_text (tally->key_trench_m + tally->slot_m + tally->toe_trench_m,
                                SW_UNIT_M, style);
+    case 5:
+      return seed_text (tally, style);
     default:
-      return sw_quantity_text (tally->seed_bulk_kg, SW_UNIT_KG, style);
+      return findings_text (result->findings);
     }
 }
 
@@ -113,6 +139,11 @@ sw_tally_cell_working (const SwTallyCell *cell, const SwResult *result,
 
   if (result->tally == NULL)
     g_string_append (words, sw_status_text (result->status));
+  else if (g_str_equal (cell->code, "findings"))
+    {
+      g_autofree char *findings = sw_report_findings (result, texts, style);
+      g_string_append (words, findings);
+    }
   else
     for (gsize i = 0; i < G_N_ELEMENTS (cell->workings); i++)
       if (cell->workings[i] != NULL)

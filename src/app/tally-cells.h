@@ -14,7 +14,7 @@ typedef struct
   const char *workings[4];
 } SwTallyCell;
 
-#define SW_TALLY_CELLS 6
+#define SW_TALLY_CELLS 7
 
 const SwTallyCell *sw_tally_cell (guint index);
 

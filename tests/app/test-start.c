@@ -117,6 +117,19 @@ test_examples (Fixture *f, gconstpointer data)
     }
 }
 
+/* Numbers of a slope that nobody measured are not shown; a shape brings them. */
+static void
+test_start_has_no_numbers (Fixture *f, gconstpointer data)
+{
+  GtkWidget *tally = GTK_WIDGET (sw_window_tally (f->window));
+
+  gtk_window_present (GTK_WINDOW (f->window));
+  sw_window_show_start (f->window);
+  g_assert_false (gtk_widget_is_visible (tally));
+  gtk_widget_activate_action (GTK_WIDGET (f->window), "win.show-view", "s", "drawing");
+  g_assert_true (gtk_widget_is_visible (tally));
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -127,6 +140,7 @@ main (int argc, char *argv[])
   ADD ("taped", test_taped);
   ADD ("tapes-do-not-meet", test_tapes_do_not_meet);
   ADD ("examples", test_examples);
+  ADD ("start-has-no-numbers", test_start_has_no_numbers);
 #undef ADD
   return g_test_run ();
 }

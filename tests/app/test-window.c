@@ -156,6 +156,22 @@ test_forms_commit (Fixture *f, gconstpointer data)
   g_assert_finalize_object (form);
 }
 
+/* A field that means nothing for this job is not there to be puzzled over. */
+static void
+test_forms_show_what_applies (Fixture *f, gconstpointer data)
+{
+  GtkWidget *form = g_object_ref_sink (sw_form_new (f->stage, sw_face_fields));
+  GtkDropDown *crest = GTK_DROP_DOWN (sw_form_control (SW_FORM (form), 6));
+  GtkWidget *radius = sw_form_control (SW_FORM (form), 7);
+
+  g_assert_false (gtk_widget_get_visible (radius));
+  gtk_drop_down_set_selected (crest, SW_CREST_NOSE);
+  g_assert_true (gtk_widget_get_visible (radius));
+  sw_document_undo (f->document);
+  g_assert_false (gtk_widget_get_visible (radius));
+  g_assert_finalize_object (form);
+}
+
 /* Every row of every form: showing the job must not change it. */
 static void
 test_forms_only_look (Fixture *f, gconstpointer data)
@@ -464,6 +480,7 @@ main (int argc, char *argv[])
   ADD ("bad-job-is-explained", test_bad_job_is_explained);
   ADD ("point-table-commits", test_point_table_commits);
   ADD ("forms-commit", test_forms_commit);
+  ADD ("forms-show-what-applies", test_forms_show_what_applies);
   ADD ("forms-only-look", test_forms_only_look);
   ADD ("limits-are-the-files", test_limits_are_the_files);
   ADD ("practice-limits-are-the-files", test_practice_limits_are_the_files);
