@@ -4,6 +4,8 @@
 #include <gtk/gtk.h>
 #include <langinfo.h>
 
+#include "language.h"
+
 /* What the GNU C library calls measurement: 1 metric, 2 as in the United States. */
 #define MEASURES_US 2
 
@@ -26,5 +28,6 @@ sw_first_job (void)
 
   job->paper = prints_on_letter () ? SW_PAPER_LETTER : SW_PAPER_A4;
   job->units = measures_in_feet () ? SW_UNITS_US : SW_UNITS_METRIC;
+  sw_text_set (&job->language, sw_language_of_texts ());
   return job;
 }

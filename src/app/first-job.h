@@ -3,5 +3,5 @@
 
 #include <slopewright/base/job.h>
 
-/** The job a new window begins with: the default one, in the units and on the paper of the user's locale. (transfer full) */
+/** The job a new window begins with: the default one, in units, paper and language of the pack as in the user’s locale. (transfer full) */
 SwJob *sw_first_job (void);

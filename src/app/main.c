@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include <glib/gi18n.h>
-#include <locale.h>
 
+#include "language.h"
 #include "sw-application.h"
 
 static const GOptionEntry options[] = { { "version", 'V', 0, G_OPTION_ARG_NONE, NULL,
@@ -20,10 +20,7 @@ on_options (GApplication *app, GVariantDict *given)
 int
 main (int argc, char *argv[])
 {
-  setlocale (LC_ALL, "");
-  bindtextdomain (GETTEXT_PACKAGE, SW_LOCALE_DIR);
-  bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
-  textdomain (GETTEXT_PACKAGE);
+  sw_language_begin ();
 
   g_autoptr (SwApplication) app = sw_application_new ();
   g_application_add_main_option_entries (G_APPLICATION (app), options);

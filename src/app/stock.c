@@ -3,6 +3,8 @@
 
 #include <locale.h>
 
+#include "language.h"
+
 SwStock *
 sw_stock_new (GError **error)
 {
@@ -13,7 +15,7 @@ sw_stock_new (GError **error)
     return NULL;
   stock = g_new0 (SwStock, 1);
   stock->catalogue = sw_catalogue_load ();
-  stock->texts = sw_texts_load ("en");
+  stock->texts = sw_texts_load (sw_language_of_texts ());
   stock->languages = sw_texts_languages ();
   stock->palette = sw_palette_load ();
   stock->measure = measure;

@@ -9,7 +9,7 @@
 typedef struct
 {
   SwCatalogue *catalogue;
-  SwTexts *texts;
+  SwTexts *texts;   /* in the language of the window; packs have their own */
   char **languages; /* codes of what a pack can be printed in */
   SwPalette *palette;
   const SwTextMeasure *measure;

@@ -11,6 +11,7 @@ from pathlib import Path
 import floors
 import languages
 import tap
+import translations
 
 ROOT = Path(sys.argv[1])
 COMPILER = sys.argv[2]
@@ -224,6 +225,15 @@ def case_languages_can_fail():
         assert languages.faults(folder) == [
             "fr: b is missing", "fr: c is not in English", "fr: language.review is missing",
             "fr: a has other places than the English text"]
+
+
+def case_translations_listed():
+    """Every file with phrases of the window is collected for the translators."""
+    expect_none(translations.unlisted(ROOT))
+
+
+def case_translations_well_formed():
+    expect_none(translations.malformed(ROOT))
 
 
 CASES = [(f"/lint/{name[5:].replace('_', '-')}", function)
