@@ -221,6 +221,16 @@ sw_practice_page_init (SwPracticePage *self)
   gtk_widget_set_parent (self->box, GTK_WIDGET (self));
 }
 
+static GtkWidget *
+make_compare (void)
+{
+  GtkWidget *button = gtk_button_new_with_mnemonic (_ ("_Compare with Another…"));
+
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), "win.compare-practices");
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  return button;
+}
+
 GtkWidget *
 sw_practice_page_new (SwStage *stage)
 {
@@ -234,6 +244,7 @@ sw_practice_page_new (SwStage *stage)
   gtk_label_set_xalign (self->source, 0.0f);
   gtk_widget_add_css_class (GTK_WIDGET (self->source), "dim-label");
   gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->source));
+  gtk_box_append (GTK_BOX (self->box), make_compare ());
   gtk_grid_set_row_spacing (grid, 4);
   gtk_grid_set_column_spacing (grid, 8);
   for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)

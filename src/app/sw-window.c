@@ -8,6 +8,7 @@
 #include "print.h"
 #include "shape-edit.h"
 #include "sw-dialogs.h"
+#include "sw-practices-dialog.h"
 #include "sw-text-entry.h"
 #include "sw-value-entry.h"
 
@@ -167,7 +168,7 @@ static void
 allow_actions (SwWindow *self)
 {
   static const char *const of_slope[] = { "win.save", "win.save-as", "win.export-drawing",
-                                          "win.mirror-face" };
+                                          "win.mirror-face", "win.compare-practices" };
   static const char *const of_layout[] = { "win.export-pack", "win.export-quantities",
                                            "win.print" };
   gboolean drawn = !sw_window_is_at_start (self);
@@ -273,6 +274,16 @@ mirror_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+compare_practices_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  sw_window_settle (self);
+  gtk_window_present (
+      GTK_WINDOW (sw_practices_dialog_new (GTK_WINDOW (self), self->stage)));
+}
+
+static void
 on_save_answered (GtkWindow *window, SwSaveAnswer answer)
 {
   SwWindow *self = SW_WINDOW (window);
@@ -370,6 +381,8 @@ sw_window_class_init (SwWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (widget_class, "win.redo", NULL, redo_action);
   gtk_widget_class_install_action (widget_class, "win.mirror-face", NULL, mirror_action);
+  gtk_widget_class_install_action (widget_class, "win.compare-practices", NULL,
+                                   compare_practices_action);
   gtk_widget_class_install_action (widget_class, "win.print", NULL, print_action);
   gtk_widget_class_install_action (widget_class, "win.show-view", "s", show_view_action);
   sw_window_install_file_actions (widget_class);

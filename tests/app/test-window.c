@@ -8,6 +8,7 @@
 #include "sw-findings-list.h"
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
+#include "sw-practices-dialog.h"
 #include "sw-preview.h"
 #include "sw-roll-list.h"
 #include "sw-species-list.h"
@@ -334,6 +335,27 @@ test_roll_list (Fixture *f, gconstpointer data)
   g_assert_finalize_object (widget);
 }
 
+/* Side by side on this slope; taking the other one is one step. */
+static void
+test_practices_dialog (Fixture *f, gconstpointer data)
+{
+  GtkWidget *dialog;
+  g_autofree char *before = NULL;
+
+  load_example (f, "sallow-bank.slope.json");
+  before = g_strdup (sw_stage_job (f->stage)->practice_id);
+  dialog = sw_practices_dialog_new (GTK_WINDOW (f->window), f->stage);
+  sw_practices_dialog_choose (SW_PRACTICES_DIALOG (dialog), 3);
+  g_assert_cmpstr (sw_practices_dialog_text (SW_PRACTICES_DIALOG (dialog), 1, 0), ==,
+                   "Runs");
+  g_assert_cmpstr (sw_practices_dialog_text (SW_PRACTICES_DIALOG (dialog), 1, 1), ==,
+                   "21");
+  sw_practices_dialog_use (SW_PRACTICES_DIALOG (dialog));
+  g_assert_cmpstr (sw_stage_job (f->stage)->practice_id, ==, "illinois-830");
+  sw_document_undo (f->document);
+  g_assert_cmpstr (sw_stage_job (f->stage)->practice_id, ==, before);
+}
+
 static void
 test_findings_follow (Fixture *f, gconstpointer data)
 {
@@ -487,6 +509,7 @@ main (int argc, char *argv[])
   ADD ("plan-limits-are-the-files", test_plan_limits_are_the_files);
   ADD ("species-list", test_species_list);
   ADD ("roll-list", test_roll_list);
+  ADD ("practices-dialog", test_practices_dialog);
   ADD ("findings-follow", test_findings_follow);
   ADD ("preview-has-the-pages", test_preview_has_the_pages);
   ADD ("prints-true-pages", test_prints_true_pages);

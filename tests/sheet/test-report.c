@@ -2,6 +2,7 @@
 #undef G_DISABLE_ASSERT
 #include "pack-fixture.h"
 #include <jansson.h>
+#include <slopewright/sheet/practices.h>
 #include <slopewright/sheet/report.h>
 #include <string.h>
 
@@ -237,6 +238,65 @@ test_findings (void)
   g_assert_null (strstr (report, "finding."));
 }
 
+static const SwPracticeLine *
+line_of (const GPtrArray *lines, const char *label)
+{
+  for (guint i = 0; i < lines->len; i++)
+    {
+      const SwPracticeLine *line = lines->pdata[i];
+
+      if (g_str_equal (line->label, label))
+        return line;
+    }
+  g_error ("no line \"%s\"", label);
+}
+
+/*
+ * By hand: the other practice digs its key trench 6 in (152.4 mm) deep instead of
+ * 150 mm; the lining goes down, across and up, so each of the 21 pieces is 2 × 2.4 mm
+ * longer, 0.10 m in all; the trench of 23 m takes 23 × 0.15 × 0.0024 = 0.0083 m3 more.
+ */
+static void
+test_practices (void)
+{
+  g_autoptr (Example) example = example_new ("sallow-bank");
+  g_autoptr (SwResult) other = sw_result_of_practice (example->result, "illinois-830");
+  g_autoptr (GPtrArray) lines =
+      sw_report_practices (example->result, other, example->texts, metric);
+  const SwPracticeLine *depth = line_of (lines, "Key trench depth");
+  const SwPracticeLine *runs = line_of (lines, "Runs");
+
+  g_assert_cmpfloat_with_epsilon (other->tally->piece_length_m
+                                      - example->result->tally->piece_length_m,
+                                  21 * 2 * 0.0024, 1e-6);
+  g_assert_cmpfloat_with_epsilon (other->tally->trench_bank_m3
+                                      - example->result->tally->trench_bank_m3,
+                                  23.0 * 0.15 * 0.0024, 1e-6);
+  g_assert_cmpstr (depth->now, ==, "150\u00a0mm");
+  g_assert_cmpstr (depth->other, ==, "152\u00a0mm");
+  g_assert_true (depth->differs);
+  g_assert_cmpstr (runs->other, ==, "21");
+  g_assert_false (runs->differs);
+}
+
+/* A practice under which nothing can be laid: said in words, no number guessed. */
+static void
+test_practices_unlaid (void)
+{
+  g_autoptr (Example) example = example_new ("sallow-bank");
+  g_autoptr (SwJob) job = sw_job_copy (example->result->job);
+  g_autoptr (SwResult) broken = NULL;
+  g_autoptr (GPtrArray) lines = NULL;
+
+  job->roll_width_m = 0.1; /* as wide as its side lap */
+  broken = sw_result_new (job, example->result->catalogue);
+  g_assert_cmpint (broken->status, !=, SW_OK);
+  lines = sw_report_practices (example->result, broken, example->texts, metric);
+  g_assert_cmpstr (line_of (lines, "Runs")->other, ==, "–");
+  g_assert_cmpstr (line_of (lines, "Findings")->other, ==,
+                   sw_status_text (broken->status));
+}
+
 static void
 test_same_bytes (void)
 {
@@ -272,6 +332,8 @@ main (int argc, char *argv[])
   g_test_add_data_func ("/sheet/report/every-working/nose", "cornice-ramp-nose",
                         test_every_working);
   g_test_add_func ("/sheet/report/findings", test_findings);
+  g_test_add_func ("/sheet/report/practices", test_practices);
+  g_test_add_func ("/sheet/report/practices-unlaid", test_practices_unlaid);
   g_test_add_func ("/sheet/report/same-bytes", test_same_bytes);
   return g_test_run ();
 }

@@ -1,0 +1,40 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/base/number-text.h>
+#include <slopewright/base/texts.h>
+#include <slopewright/judge/result.h>
+
+/** One line of two practices held against each other. */
+typedef struct
+{
+  char *label;
+  char *now, *other; /* both NULL: a heading */
+  gboolean differs;  /* as read, so what rounds to the same is the same */
+} SwPracticeLine;
+
+/**
+ * sw_result_of_practice:
+ * @result: of any status
+ * @practice_id: of a practice in the result's catalogue
+ *
+ * Returns: (transfer full): what follows for the same job under that practice. The job's
+ *   own values stand for what they replace in either; read its status
+ */
+SwResult *sw_result_of_practice (const SwResult *result, const char *practice_id);
+
+/**
+ * sw_report_practices:
+ * @now: the job as it stands
+ * @other: the same job under another practice, of the same catalogue
+ *
+ * Returns: (transfer full) (element-type SwPracticeLine): source, what has to be ordered
+ *   and done on this slope, and each value; no order and no recommendation. A quantity
+ *   of a job that cannot be laid out reads "–"
+ */
+GPtrArray *sw_report_practices (const SwResult *now, const SwResult *other,
+                                const SwTexts *texts, SwNumberStyle style);
+
+/** The same for a terminal, "≠" before what differs. (transfer full) */
+char *sw_report_practices_text (const SwResult *now, const SwResult *other,
+                                const SwTexts *texts, SwNumberStyle style);
