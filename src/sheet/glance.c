@@ -29,24 +29,16 @@ collect_pin_tiles (const SwSheet *sheet, Tile *tiles, guint most)
       double length_m = order->pin != NULL ? order->pin->length_m : order->need_m;
 
       tiles[i].number = sw_sheet_count (sheet, (double) order->order);
-      tiles[i].label = sw_sheet_fill (
-          sheet, order->boxes > 0 ? "pack.tile.pins-boxed" : "pack.tile.pins", "length",
-          sw_sheet_limit (sheet, length_m, SW_LIMIT_LEAST), "boxes",
-          sw_sheet_count (sheet, order->boxes), "count",
-          sw_sheet_count (sheet, (double) order->count), NULL);
+      tiles[i].label =
+          sw_sheet_fill (sheet,
+                         order->boxes == 1  ? "pack.tile.pins-boxed.one"
+                         : order->boxes > 0 ? "pack.tile.pins-boxed"
+                                            : "pack.tile.pins",
+                         "length", sw_sheet_limit (sheet, length_m, SW_LIMIT_LEAST),
+                         "boxes", sw_sheet_count (sheet, order->boxes), "count",
+                         sw_sheet_count (sheet, (double) order->count), NULL);
     }
   return count;
-}
-
-/* In whole metres or feet: "192 m", "1030 ft". */
-static const char *
-round_length (const SwSheet *sheet, double length_m)
-{
-  SwNumberStyle style = sheet->draw->style;
-  double whole = style.units == SW_UNITS_US ? length_m / SW_M_PER_FT : length_m;
-
-  return sw_sheet_format (sheet, "%s\xc2\xa0%s", sw_sheet_count (sheet, whole),
-                          sw_quantity_unit (SW_UNIT_M, style.units));
 }
 
 static guint
@@ -68,9 +60,9 @@ collect_tiles (const SwSheet *sheet, Tile *tiles)
   };
   count += collect_pin_tiles (sheet, tiles + count, 2);
   tiles[count++] =
-      (Tile){ round_length (sheet, trench_m),
+      (Tile){ sw_sheet_whole_length (sheet, trench_m),
               sw_sheet_fill (sheet, "pack.tile.trench", "key",
-                             round_length (sheet, tally->key_trench_m), NULL) };
+                             sw_sheet_whole_length (sheet, tally->key_trench_m), NULL) };
   if (tally->seed_bulk_kg > 0.0)
     tiles[count++] =
         (Tile){ sw_sheet_quantity (sheet, tally->seed_bulk_kg, SW_UNIT_KG),

@@ -67,16 +67,18 @@ add_answer (const SwSheet *sheet, SwFlow *flow, const char *says, const char *wi
   sw_flow_table (flow, table);
 }
 
+/* @how: ending of the text that says what to do, where a check has several. */
 static void
-add_check (const SwSheet *sheet, SwFlow *flow, const char *code, guint *number,
-           const char *sum, const char *says, const char *within)
+add_check (const SwSheet *sheet, SwFlow *flow, const char *code, const char *how,
+           guint *number, const char *sum, const char *says, const char *within)
 {
   const char *title =
       sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.hand.%s.title", code));
 
   sw_flow_heading (flow, sw_sheet_format (sheet, "%u  %s", ++*number, title));
-  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.hand.%s.do", code)));
+  sw_flow_text (
+      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+      sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.hand.%s.do%s", code, how)));
   sw_flow_tie (flow);
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, sw_sheet_plain (sheet, sum));
   sw_flow_tie (flow);
@@ -88,7 +90,7 @@ add_worked (const SwSheet *sheet, SwFlow *flow, const char *code, guint *number,
             const SwWorking *working, const char *within)
 {
   if (working != NULL)
-    add_check (sheet, flow, code, number,
+    add_check (sheet, flow, code, "", number,
                sw_sheet_keep (sheet, sw_report_working_check (working, sheet->texts,
                                                               sheet->draw->style)),
                sw_sheet_quantity (sheet, working->value, working->unit), within);
@@ -99,6 +101,7 @@ add_pins (const SwSheet *sheet, SwFlow *flow, guint *number, Place place)
 {
   const SwFaceLayout *face = &sheet->layout->faces[place.face];
   double spacing_m = sw_practice_get (sheet->practice, SW_PRACTICE_TRENCH_PIN_M);
+  gboolean closed = face->tiers[place.tier].closed;
   const char *pins;
 
   for (guint i = 0; i < face->n_trenches; i++)
@@ -107,11 +110,12 @@ add_pins (const SwSheet *sheet, SwFlow *flow, guint *number, Place place)
 
       if (trench->kind != SW_TRENCH_KEY || trench->tier != place.tier)
         continue;
-      pins = sw_sheet_count (sheet, sw_count_up (trench->length_m, spacing_m) + 1);
+      pins = sw_sheet_count (sheet, sw_count_up (trench->length_m, spacing_m)
+                                        + (closed ? 0 : 1));
       add_check (
-          sheet, flow, "pins", number,
+          sheet, flow, "pins", closed ? "-round" : "", number,
           sw_sheet_fill (
-              sheet, "pack.hand.pins.sum", "length",
+              sheet, closed ? "pack.hand.pins.sum-round" : "pack.hand.pins.sum", "length",
               sw_sheet_keep (sheet, sw_report_calculator (trench->length_m, SW_UNIT_M,
                                                           sheet->draw->style)),
               "spacing",

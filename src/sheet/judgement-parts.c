@@ -176,11 +176,14 @@ void
 sw_judge_add_soil (const SwSheet *sheet, SwFlow *flow)
 {
   SwFaceSoil soil;
+  gboolean headed = FALSE;
 
-  sw_flow_heading (flow, sw_sheet_get (sheet, "soil-report.title"));
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     if (sw_face_soil (sheet->layout, f, &soil))
       {
+        if (!headed)
+          sw_flow_heading (flow, sw_sheet_get (sheet, "soil-report.title"));
+        headed = TRUE;
         sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                       sw_sheet_fill (sheet, "pack.judge.soil.face", "face",
                                      sw_sheet_face (sheet, f), "known",

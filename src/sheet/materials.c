@@ -171,10 +171,13 @@ add_fertiliser_row (const SwSheet *sheet, SwTable *table)
       mass, sw_sheet_get (sheet, "pack.none-added"),
       bagged ? sw_sheet_quantity (sheet, tally->fertiliser_bags * bag_kg, SW_UNIT_KG)
              : mass,
-      bagged ? sw_sheet_fill (sheet, "pack.item.fertiliser-bags", "count",
-                              sw_sheet_count (sheet, tally->fertiliser_bags), "each",
-                              sw_sheet_quantity (sheet, bag_kg, SW_UNIT_KG), NULL)
-             : sw_sheet_get (sheet, "pack.item.fertiliser-loose"));
+      bagged
+          ? sw_sheet_fill (sheet,
+                           tally->fertiliser_bags == 1 ? "pack.item.fertiliser-bags.one"
+                                                       : "pack.item.fertiliser-bags",
+                           "count", sw_sheet_count (sheet, tally->fertiliser_bags),
+                           "each", sw_sheet_quantity (sheet, bag_kg, SW_UNIT_KG), NULL)
+          : sw_sheet_get (sheet, "pack.item.fertiliser-loose"));
 }
 
 static const char *

@@ -37,7 +37,8 @@ char *
 sw_report_soil_reading (const SwSoilReading *reading, gboolean itself,
                         const SwTexts *texts, SwNumberStyle style)
 {
-  g_autofree char *pin = quantity (reading->pin_m, SW_UNIT_SMALL_M, texts, style);
+  g_autofree char *pin =
+      sw_quantity_limit_text (reading->pin_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, style);
   g_autofree char *k =
       quantity (reading->erodibility.value, SW_UNIT_ERODIBILITY, texts, style);
   g_autofree char *friction =

@@ -106,7 +106,7 @@ working_line (GString *report, const SwWorking *working, const SwTexts *texts,
               SwNumberStyle style)
 {
   g_autofree char *title = sw_report_working_title (working, texts);
-  g_autofree char *value = sw_report_quantity (working->value, working->unit, style);
+  g_autofree char *value = sw_report_working_value (working, style);
 
   sw_report_pad (report, title, TITLE_WIDTH);
   g_string_append (report, "  ");

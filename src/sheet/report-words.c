@@ -92,7 +92,7 @@ sw_report_limit (const SwInput *input, SwNumberStyle style)
   static const char *const spacings[] = { "spacing", "every", NULL };
   static const char *const depths[] = { "depth",   "trench",  "set_back", "side_lap",
                                         "end_lap", "overlap", "fold",     "need",
-                                        "least",   "pin",     NULL };
+                                        "least",   "pin",     "length",   NULL };
   SwLimit limit = g_strv_contains (spacings, input->symbol) ? SW_LIMIT_MOST
                   : g_strv_contains (depths, input->symbol) ? SW_LIMIT_LEAST
                                                             : SW_LIMIT_NONE;
@@ -100,6 +100,18 @@ sw_report_limit (const SwInput *input, SwNumberStyle style)
   if (input->unit == SW_UNIT_SMALL_M)
     return sw_quantity_limit_text (input->value, input->unit, limit, style);
   return sw_report_quantity (input->value, input->unit, style);
+}
+
+char *
+sw_report_working_value (const SwWorking *working, SwNumberStyle style)
+{
+  static const char *const least[] = { "pin_length", "pin_length_zone", "lap_round",
+                                       "lap_kept",   "lap_narrow",      "lap_spread",
+                                       NULL };
+
+  if (g_strv_contains (least, working->formula))
+    return sw_quantity_limit_text (working->value, working->unit, SW_LIMIT_LEAST, style);
+  return sw_report_quantity (working->value, working->unit, style);
 }
 
 char *

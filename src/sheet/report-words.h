@@ -45,6 +45,8 @@ char *sw_report_soil_reading (const SwSoilReading *reading, gboolean itself,
 /** A number of a finding or a check as read: a depth or a lap never too small, a spacing
  * never too large. */
 char *sw_report_limit (const SwInput *input, SwNumberStyle style);
+/** What a working comes to, as read: a lap or a pin never too short. */
+char *sw_report_working_value (const SwWorking *working, SwNumberStyle style);
 /** Name of an input: "side lap". */
 char *sw_report_input_words (const SwInput *input, const SwTexts *texts);
 /** "Illinois Urban Manual 830 (read in the agency's text)". */

@@ -171,7 +171,7 @@ sw_report_working (const SwResult *result, const char *name, const SwTexts *text
   if (working == NULL)
     return NULL;
   g_autofree char *title = sw_report_working_title (working, texts);
-  g_autofree char *value = sw_report_quantity (working->value, working->unit, style);
+  g_autofree char *value = sw_report_working_value (working, style);
   g_autofree char *formula = formula_text_id (working, "formula");
   g_autofree char *check = sw_report_working_check (working, texts, style);
   g_autofree char *rounding = g_strdup_printf ("report.rounding.%d", working->rounding);

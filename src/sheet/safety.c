@@ -217,25 +217,58 @@ add_sign_in (const SwSheet *sheet, SwFlow *flow)
   sw_flow_table (flow, table);
 }
 
+static const char *
+talk_words (const SwSheet *sheet, const char *id, guint face_index, guint tier)
+{
+  const SwFaceLayout *face = &sheet->layout->faces[face_index];
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, face_index, tier);
+  const char *start = face->tiers[tier].closed              ? "pack.talk.start-round"
+                      : face->face->leeward == SW_SIDE_LEFT ? "pack.talk.start-left"
+                                                            : "pack.talk.start-right";
+
+  g_hash_table_replace (places, (gpointer) "start",
+                        g_strdup (sw_sheet_get (sheet, start)));
+  return sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places));
+}
+
+/* What a point says where it holds for every part of the job; NULL where it does not. */
+static const char *
+common_talk_words (const SwSheet *sheet, const char *id)
+{
+  const char *first = talk_words (sheet, id, 0, 0);
+
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
+      if (!g_str_equal (talk_words (sheet, id, f, t), first))
+        return NULL;
+  return first;
+}
+
+/* The point without its numbers, and a line with them for each part of the job. */
+static const char *
+talk_words_by_place (const SwSheet *sheet, const char *id)
+{
+  const char *line_id = sw_sheet_format (sheet, "%s-place", id);
+  GString *words =
+      g_string_new (sw_sheet_get (sheet, sw_sheet_format (sheet, "%s-each", id)));
+
+  for (guint f = 0; f < sheet->layout->n_faces; f++)
+    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
+      g_string_append_printf (words, "\n%s", talk_words (sheet, line_id, f, t));
+  return sw_sheet_keep (sheet, g_string_free (words, FALSE));
+}
+
 static void
 add_talk (const SwSheet *sheet, SwFlow *flow)
 {
-  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
-  const SwFaceLayout *face = &sheet->layout->faces[0];
-  const char *start = face->face->leeward == SW_SIDE_LEFT ? "side.left" : "side.right";
-
-  if (face->n_tiers > 0 && face->tiers[0].closed)
-    start = "pack.talk.start-round";
-  g_hash_table_replace (places, (gpointer) "start",
-                        g_strdup (sw_sheet_get (sheet, start)));
   for (guint i = 1; i <= TALK_POINTS; i++)
     {
       const char *id = sw_sheet_format (sheet, "pack.talk.point-%u", i);
+      const char *words = common_talk_words (sheet, id);
 
       sw_flow_space (flow, 1.2);
-      sw_flow_item (
-          flow, SW_STYLE_CREW, sw_sheet_format (sheet, "%u", i),
-          sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places)));
+      sw_flow_item (flow, SW_STYLE_CREW, sw_sheet_format (sheet, "%u", i),
+                    words != NULL ? words : talk_words_by_place (sheet, id));
     }
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.talk.ask"));
   for (guint i = 1; i <= TALK_QUESTIONS; i++)

@@ -85,6 +85,23 @@ sw_sheet_limit (const SwSheet *sheet, double length_m, SwLimit limit)
 }
 
 const char *
+sw_sheet_working_value (const SwSheet *sheet, const SwWorking *working)
+{
+  return sw_sheet_keep (sheet,
+                        unbroken (sw_report_working_value (working, sheet->draw->style)));
+}
+
+const char *
+sw_sheet_whole_length (const SwSheet *sheet, double length_m)
+{
+  SwUnitSystem units = sheet->draw->style.units;
+  double whole = units == SW_UNITS_US ? length_m / SW_M_PER_FT : length_m;
+
+  return sw_sheet_format (sheet, "%s" NO_BREAK_SPACE "%s", sw_sheet_count (sheet, whole),
+                          sw_quantity_unit (SW_UNIT_M, units));
+}
+
+const char *
 sw_sheet_number (const SwSheet *sheet, double value, SwUnit unit)
 {
   return sw_sheet_keep (sheet, sw_quantity_number (value, unit, sheet->draw->style));

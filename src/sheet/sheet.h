@@ -72,6 +72,10 @@ const char *sw_sheet_plain (const SwSheet *sheet, const char *text);
 const char *sw_sheet_quantity (const SwSheet *sheet, double value, SwUnit unit);
 /** A length in small units, rounded to the tape's mark on the side of @limit. */
 const char *sw_sheet_limit (const SwSheet *sheet, double length_m, SwLimit limit);
+/** What a working comes to. */
+const char *sw_sheet_working_value (const SwSheet *sheet, const SwWorking *working);
+/** In whole metres or feet: "192 m", "1030 ft". */
+const char *sw_sheet_whole_length (const SwSheet *sheet, double length_m);
 /** What a finding says of these places. */
 const char *sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding,
                               const char *places);

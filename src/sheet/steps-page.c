@@ -37,12 +37,14 @@ toe_variant (const SwSheet *sheet, SwStep step, const char *part)
   return step == SW_STEP_TOE ? sw_sheet_toe_id (sheet, id) : id;
 }
 
-/* Infill runs are laid out of turn. */
+/* Infill runs are laid out of turn; a face that closes on itself has no outer edges. */
 static const char *
 number_id (const SwSheet *sheet, SwStep step, guint face, guint tier)
 {
   const SwFaceLayout *layout = &sheet->layout->faces[face];
 
+  if (step == SW_STEP_PIN_FIELD && sw_tier_numbers (layout, tier).pins[SW_PIN_EDGE] == 0)
+    return step_id (sheet, step, "number-no-edge");
   if (step != SW_STEP_UNROLL || layout->tiers[tier].infill == 0)
     return toe_variant (sheet, step, "number");
   return step_id (sheet, step,
@@ -104,6 +106,14 @@ all_alike (const GArray *lines)
   return TRUE;
 }
 
+/* @words are markup already: they are put in as they are. */
+static const char *
+line_at (const SwSheet *sheet, const char *id, const char *place, const char *words)
+{
+  return sw_sheet_keep (
+      sheet, sw_texts_fill (sheet->texts, id, "place", place, "what", words, NULL));
+}
+
 /* The step's numbers: once where they hold for every part, else a line for each. */
 static void
 add_numbers (const SwSheet *sheet, SwFlow *flow, SwStep step)
@@ -116,17 +126,14 @@ add_numbers (const SwSheet *sheet, SwFlow *flow, SwStep step)
       const char *words = g_array_index (lines, StepLine, 0).words;
 
       sw_flow_text (flow, SW_STYLE_CREW, SW_ROLE_TEXT,
-                    once ? words
-                         : sw_sheet_format (sheet, "%s: %s",
-                                            sw_sheet_get (sheet, "pack.step.each"),
-                                            words));
+                    once ? words : line_at (sheet, "pack.step.each", "", words));
       return;
     }
   for (guint i = 0; i < lines->len; i++)
     sw_flow_text (flow, SW_STYLE_CREW, SW_ROLE_TEXT,
-                  sw_sheet_format (sheet, "%s: %s",
-                                   g_array_index (lines, StepLine, i).place,
-                                   g_array_index (lines, StepLine, i).words));
+                  line_at (sheet, "pack.step.at-place",
+                           g_array_index (lines, StepLine, i).place,
+                           g_array_index (lines, StepLine, i).words));
 }
 
 /* One action a line, each behind a dash. */
@@ -146,12 +153,15 @@ static void
 add_who (const SwSheet *sheet, SwFlow *flow, SwStep step)
 {
   const char *hold = step_id (sheet, step, "hold");
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
+  g_autofree char *who =
+      sw_texts_fill_table (sheet->texts, step_id (sheet, step, "who"), places);
 
   sw_flow_space (flow, 1.0);
   sw_flow_text (flow, SW_STYLE_SMALL, SW_ROLE_MUTED,
                 sw_sheet_fill (sheet, "pack.step.tool-and-who", "tool",
                                sw_sheet_get (sheet, step_id (sheet, step, "tool")), "who",
-                               sw_sheet_get (sheet, step_id (sheet, step, "who")), NULL));
+                               who, NULL));
   if (!sw_texts_has (sheet->texts, hold))
     return;
   sw_flow_space (flow, 1.5);

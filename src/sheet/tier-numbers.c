@@ -108,6 +108,9 @@ put_tier (const SwSheet *sheet, GHashTable *places, const SwTier *tier,
                   SW_UNIT_COUNT);
 }
 
+/* Between two people who drive pins: this program's default, out of a hammer's reach. */
+#define APART_M 2.0
+
 static void
 put_job (const SwSheet *sheet, GHashTable *places)
 {
@@ -124,6 +127,7 @@ put_job (const SwSheet *sheet, GHashTable *places)
   put_quantity (sheet, places, "bank", tally->trench_bank_m3, SW_UNIT_M3);
   put_quantity (sheet, places, "loose", tally->trench_loose_m3, SW_UNIT_M3);
   put (places, "seed", sheet->job->seed.name);
+  put (places, "apart", sw_sheet_whole_length (sheet, APART_M));
 }
 
 GHashTable *

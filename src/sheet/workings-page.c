@@ -69,8 +69,7 @@ title_line (const SwSheet *sheet, SwFlow *flow, const SwWorking *working)
       NAME_SHARE * width_mm);
   g_autoptr (SwTextBlock) value = sw_text_block_new (
       &sheet->pen, SW_STYLE_BODY,
-      sw_sheet_format (sheet, "*%s*",
-                       sw_sheet_quantity (sheet, working->value, working->unit)),
+      sw_sheet_format (sheet, "*%s*", sw_sheet_working_value (sheet, working)),
       (1.0 - NAME_SHARE) * width_mm);
   guint lines = MAX (words->lines->len, value->lines->len);
   SwFigure *figure =

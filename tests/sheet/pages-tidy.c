@@ -26,6 +26,49 @@ assert_pages_tidy (const Example *example, const GPtrArray *pages, const char *w
     }
 }
 
+/* The next tag of a page that holds text; NULL at the end of the page. */
+static const SwItem *
+tag_after (const SwFigure *page, guint *index)
+{
+  while (++*index < page->items->len)
+    {
+      const SwItem *item = &g_array_index (page->items, SwItem, *index);
+
+      if (item->kind == SW_ITEM_TAG && item->tag != SW_TAG_FURNITURE)
+        return item;
+      /* Lines to write on are drawn without a tag. */
+      if (item->kind == SW_ITEM_TEXT)
+        return item;
+    }
+  return NULL;
+}
+
+/* A heading is followed by what it heads, on its own page. */
+void
+assert_headings_have_bodies (const GPtrArray *pages, const char *what)
+{
+  for (guint i = 0; i < pages->len; i++)
+    {
+      const SwFigure *page = g_ptr_array_index (pages, i);
+
+      for (guint k = 0; k < page->items->len; k++)
+        {
+          const SwItem *heading = &g_array_index (page->items, SwItem, k), *next;
+          guint at = k;
+
+          if (heading->kind != SW_ITEM_TAG || heading->tag != SW_TAG_HEADING)
+            continue;
+          while (at < page->items->len
+                 && g_array_index (page->items, SwItem, at).kind != SW_ITEM_UNTAG)
+            at++;
+          next = tag_after (page, &at);
+          if (next == NULL || (next->kind == SW_ITEM_TAG && next->tag == SW_TAG_HEADING))
+            g_error ("%s, page %u: nothing below the heading %s", what, i + 1,
+                     heading->text);
+        }
+    }
+}
+
 /* A link is where its row is: within the frame. */
 void
 assert_links_on_page (const GPtrArray *pages, const char *what)

@@ -33,6 +33,7 @@ assert_kinds_tidy (const Example *example, const char *name, SwPaper paper)
           "%s as %s on %s", name, sw_pack_kind_codes[kinds[k]], sw_paper_code (paper));
 
       assert_pages_tidy (example, pages, what);
+      assert_headings_have_bodies (pages, what);
       assert_links_on_page (pages, what);
       assert_no_gaps (words);
     }

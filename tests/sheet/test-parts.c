@@ -1,0 +1,123 @@
+/* SPDX-License-Identifier: MIT */
+#undef G_DISABLE_ASSERT
+#include "pages-tidy.h"
+#include <string.h>
+
+/* What the pages say of jobs that are not one plain face. */
+
+static char *
+words_of_page (const GPtrArray *pages, const char *title)
+{
+  for (guint i = 0; i < pages->len; i++)
+    if (g_strcmp0 (((const SwFigure *) pages->pdata[i])->title, title) == 0)
+      return page_words (pages->pdata[i]);
+  g_error ("no page is called %s", title);
+}
+
+/* Wherever the lines of the page break. */
+static void
+assert_says (const char *words, const char *text)
+{
+  g_autofree char *one_line = g_strdelimit (g_strdup (words), "\n", ' ');
+
+  if (strstr (one_line, text) == NULL)
+    g_error ("\"%s\" is not said in:\n%s", text, words);
+}
+
+/* examples/corvendale-interchange: west ramp and nose begin on the left, the east ramp on
+ * the right; laps 138, 211 and 143 mm. */
+static void
+test_talk_names_every_face (void)
+{
+  static const char *const lines[] = {
+    "Face W: run 1 is on the left, seen from the toe looking up; side laps of 138",
+    "Face N: run 1 is on the left, seen from the toe looking up; side laps of 211",
+    "Face E: run 1 is on the right, seen from the toe looking up; side laps of 143",
+  };
+  g_autoptr (Example) example = example_new ("corvendale-interchange");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = words_of_page (pages, "Toolbox talk");
+
+  for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
+    assert_says (words, lines[i]);
+}
+
+/* Two tiers with the same numbers: said once. */
+static void
+test_talk_says_what_is_alike_once (void)
+{
+  g_autoptr (Example) example = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = words_of_page (pages, "Toolbox talk");
+
+  assert_says (words,
+               "Run 1 is on the left, seen from the toe looking up; each run laps");
+  g_assert_null (strstr (words, "Tier 1"));
+}
+
+/* By hand, examples/quernby-heap.expected.md: the key trench goes round, 20.892 m at 0.30 m
+ * are 70 gaps and 70 pins; there is no outer edge. */
+static void
+test_a_heap_closes_on_itself (void)
+{
+  g_autoptr (Example) example = example_new ("quernby-heap");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *hand = words_of_page (pages, "Check this pack by hand");
+  g_autofree char *all = pack_words (pages);
+
+  assert_says (hand, "next whole number: 70.");
+  assert_says (hand, "The line closes on itself");
+  g_assert_null (strstr (hand, "\n71\n"));
+  g_assert_null (strstr (all, "0 at the edges"));
+}
+
+static void
+use_us_units (SwJob *job)
+{
+  job->units = SW_UNITS_US;
+}
+
+/* 150 mm read off a US tape as a least length is 6 in; nothing says 5 7/8 of the same pin,
+ * nor metres between people. */
+static void
+test_us_units_throughout (void)
+{
+  g_autoptr (Example) example = example_new_changed ("kelpie-lane", use_us_units);
+  g_autoptr (GPtrArray) pages = NULL;
+  g_autofree char *words = NULL;
+
+  example->draw.style.units = SW_UNITS_US;
+  pages = example_pack (example, SW_PAPER_LETTER);
+  words = pack_words (pages);
+  assert_says (words, "pins of 6\xc2\xa0in or longer");
+  g_assert_null (strstr (words, "pins of 5"));
+  g_assert_null (strstr (words, "chosen there: 5"));
+  assert_says (words, "all, 7\xc2\xa0"
+                      "ft apart");
+  g_assert_null (strstr (words, "2 m apart"));
+}
+
+/* 614 pins of examples/halter-brook and 5 in a hundred are one box of 1000. */
+static void
+test_one_box (void)
+{
+  g_autoptr (Example) example = example_new ("halter-brook");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = pack_words (pages);
+
+  assert_says (words, "1 box;");
+  g_assert_null (strstr (words, "1 boxes"));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/sheet/parts/talk-names-every-face", test_talk_names_every_face);
+  g_test_add_func ("/sheet/parts/talk-says-what-is-alike-once",
+                   test_talk_says_what_is_alike_once);
+  g_test_add_func ("/sheet/parts/heap-closes-on-itself", test_a_heap_closes_on_itself);
+  g_test_add_func ("/sheet/parts/us-units-throughout", test_us_units_throughout);
+  g_test_add_func ("/sheet/parts/one-box", test_one_box);
+  return g_test_run ();
+}
