@@ -6,6 +6,6 @@
 set -eu
 cd "$(dirname "$0")/../.."
 xgettext --files-from=resources/po/POTFILES --from-code=UTF-8 --no-location \
-  --add-comments=TRANSLATORS --keyword=_ --keyword=N_ --keyword=C_:1c,2 --keyword=NC_:1c,2 \
+  --add-comments=Translators --keyword=_ --keyword=N_ --keyword=C_:1c,2 --keyword=NC_:1c,2 \
   --package-name=slopewright --output=- |
   sed '/^"POT-Creation-Date:/d' >"$1"

@@ -4,11 +4,13 @@
 #include <glib/gi18n.h>
 
 static const SwCanvasKind kinds[SW_CANVAS_KIND_COUNT] = {
-  [SW_CANVAS_SECTION] = { "section", N_ ("Section"), TRUE, TRUE, N_ ("Out"), N_ ("Up"),
+  [SW_CANVAS_SECTION] = { "section", N_ ("Section"), TRUE, TRUE,
+                          NC_ ("coordinate", "Out"), NC_ ("coordinate", "Up"),
                           sw_section_box, sw_section_fit, sw_draw_section, 12.0, 16.0,
                           13.0, 19.0 },
-  [SW_CANVAS_PLAN] = { "plan", N_ ("Plan"), FALSE, TRUE, N_ ("Along"), N_ ("Out"),
-                       sw_plan_box, sw_plan_fit, sw_draw_plan, 17.0, 17.0, 17.0, 12.0 },
+  [SW_CANVAS_PLAN] = { "plan", N_ ("Plan"), FALSE, TRUE, NC_ ("coordinate", "Along"),
+                       NC_ ("coordinate", "Out"), sw_plan_box, sw_plan_fit, sw_draw_plan,
+                       17.0, 17.0, 17.0, 12.0 },
   [SW_CANVAS_FACE_VIEW] = { "face-view", N_ ("Face view"), FALSE, FALSE, "", "",
                             sw_face_view_box, sw_face_view_fit, sw_draw_face_view, 17.0,
                             17.0, 15.0, 11.0 },
@@ -19,6 +21,12 @@ sw_canvas_kind (SwCanvasView view)
 {
   g_return_val_if_fail ((unsigned) view < SW_CANVAS_KIND_COUNT, NULL);
   return &kinds[view];
+}
+
+const char *
+sw_canvas_kind_coordinate (const char *label)
+{
+  return g_dpgettext2 (NULL, "coordinate", label);
 }
 
 const SwCanvasKind *

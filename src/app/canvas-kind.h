@@ -21,7 +21,8 @@ typedef struct
   const char *title;   /* marked for translation */
   gboolean y_up;       /* a section; the others are seen from above */
   gboolean has_points; /* whether points can be edited here */
-  /* Fields of a point, marked for translation: "Out", "Up". */
+  /* Fields of a point, "Out" and "Up"; in the language of the window by
+     sw_canvas_kind_coordinate(). */
   const char *x_label, *y_label;
   SwBox (*box) (const SwResult *result, guint face);
   SwView (*fit) (const SwResult *result, guint face, double width_mm, double height_mm,
@@ -33,6 +34,9 @@ typedef struct
 } SwCanvasKind;
 
 const SwCanvasKind *sw_canvas_kind (SwCanvasView view);
+
+/** Returns: @label of one of a point's two fields in the language of the window. */
+const char *sw_canvas_kind_coordinate (const char *label);
 
 /** The kind with that code, NULL if none. */
 const SwCanvasKind *sw_canvas_kind_of_code (const char *code);

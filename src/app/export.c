@@ -72,7 +72,7 @@ sw_export_pack (SwStage *stage, GFile *file, GError **error)
     {
       g_set_error (error, G_IO_ERROR, G_IO_ERROR_INVALID_DATA,
                    _ ("The job cannot be laid out: %s."),
-                   sw_status_text (sw_stage_result (stage)->status));
+                   _ (sw_status_text (sw_stage_result (stage)->status)));
       return FALSE;
     }
   return sw_paint_pdf (pages, sw_stage_stock (stage)->palette, &info, path, error);

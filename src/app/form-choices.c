@@ -356,7 +356,7 @@ sw_choice_allowance_names (SwStage *stage, gsize which)
 char **
 sw_choice_loss_units_names (SwStage *stage, gsize which)
 {
-  const char *names[] = { _ ("Metric (SI)"), _ ("US"), NULL };
+  const char *names[] = { C_ ("units", "Metric (SI)"), C_ ("units", "US"), NULL };
 
   return g_strdupv ((char **) names);
 }
@@ -381,7 +381,7 @@ sw_choice_net_names (SwStage *stage, gsize which)
 char **
 sw_choice_units_names (SwStage *stage, gsize which)
 {
-  const char *names[] = { _ ("Metric"), _ ("US"), NULL };
+  const char *names[] = { C_ ("units", "Metric"), C_ ("units", "US"), NULL };
 
   return g_strdupv ((char **) names);
 }

@@ -35,6 +35,6 @@ sw_language_begin (void)
 const char *
 sw_language_of_texts (void)
 {
-  /* TRANSLATORS: the folder of resources/texts in your language, such as fr. */
+  /* Translators: the folder of resources/texts in your language, such as fr. */
   return C_ ("language of findings and workings", "en");
 }

@@ -183,15 +183,16 @@ sw_add_shape_init (SwAddShape *self)
 {
   const char *const whats[] = { _ ("Obstacle, not covered"), _ ("Zone of another soil"),
                                 NULL };
-  const char *const forms[] = { _ ("Rectangle"), _ ("Round"), NULL };
+  const char *const forms[] = { C_ ("shape on plan", "Rectangle"),
+                                C_ ("shape on plan", "Round"), NULL };
   GtkWidget *add = gtk_button_new_with_label (_ ("Add"));
   int row = 2;
 
   self->grid = GTK_GRID (gtk_grid_new ());
   gtk_grid_set_row_spacing (self->grid, 6);
   gtk_grid_set_column_spacing (self->grid, 12);
-  self->what = add_choice (self, 0, _ ("What"), whats);
-  self->form = add_choice (self, 1, _ ("Form"), forms);
+  self->what = add_choice (self, 0, C_ ("shape on plan", "What"), whats);
+  self->form = add_choice (self, 1, C_ ("shape on plan", "Form"), forms);
   add_field (self, SW_SHAPE_ALONG, row++, _ ("Middle, along"));
   add_field (self, SW_SHAPE_OUT, row++, _ ("Middle, out"));
   add_field (self, SW_SHAPE_WIDTH, row++, _ ("Width along"));

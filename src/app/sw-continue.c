@@ -131,7 +131,8 @@ add_choice (SwContinue *self, int row, const char *name, const char *const *name
 static void
 sw_continue_init (SwContinue *self)
 {
-  const char *const ways[] = { _ ("Down"), _ ("Up"), NULL };
+  const char *const ways[] = { C_ ("way along a section", "Down"),
+                               C_ ("way along a section", "Up"), NULL };
   const char *const measured[] = { _ ("Along the ground"), _ ("On plan"), _ ("As height"),
                                    NULL };
   GtkWidget *add = gtk_button_new_with_label (_ ("Add Point"));
@@ -142,9 +143,9 @@ sw_continue_init (SwContinue *self)
   gtk_grid_set_column_spacing (self->grid, 12);
   self->gradient =
       add_entry (self, 0, _ ("Gradient"), SW_UNIT_RAD, 0.0, G_PI / 2.0 - 0.01);
-  self->way = add_choice (self, 1, _ ("Goes"), ways);
+  self->way = add_choice (self, 1, C_ ("way along a section", "Goes"), ways);
   self->length = add_entry (self, 2, _ ("Length"), SW_UNIT_M, SW_POINT_GAP_M, FARTHEST_M);
-  self->measured = add_choice (self, 3, _ ("Measured"), measured);
+  self->measured = add_choice (self, 3, C_ ("length", "Measured"), measured);
   gtk_widget_add_css_class (hint, "dim-label");
   gtk_label_set_xalign (GTK_LABEL (hint), 0.0f);
   gtk_grid_attach (self->grid, hint, 0, 4, 2, 1);

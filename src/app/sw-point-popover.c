@@ -193,8 +193,8 @@ sw_point_popover_new (SwStage *stage, const SwCanvasKind *kind)
   self->title = GTK_LABEL (gtk_label_new (NULL));
   gtk_widget_add_css_class (GTK_WIDGET (self->title), "heading");
   gtk_grid_attach (grid, GTK_WIDGET (self->title), 0, 0, 2, 1);
-  self->x = add_field (self, grid, 1, _ (kind->x_label));
-  self->y = add_field (self, grid, 2, _ (kind->y_label));
+  self->x = add_field (self, grid, 1, sw_canvas_kind_coordinate (kind->x_label));
+  self->y = add_field (self, grid, 2, sw_canvas_kind_coordinate (kind->y_label));
   self->add = add_button (self, grid, 0, _ ("Add After"), G_CALLBACK (on_add));
   self->remove = add_button (self, grid, 1, _ ("Remove"), G_CALLBACK (on_remove));
   gtk_popover_set_child (GTK_POPOVER (self), GTK_WIDGET (grid));

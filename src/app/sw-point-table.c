@@ -174,8 +174,10 @@ add_row (SwPointTable *self, int index)
   gtk_widget_add_css_class (row->name, "point-number");
   gtk_widget_set_valign (row->name, GTK_ALIGN_CENTER);
   gtk_grid_attach (self->grid, row->name, COLUMN_NAME, index + 1, 1, 1);
-  row->x = add_entry (row, _ (self->kind->x_label), COLUMN_X, G_CALLBACK (on_x));
-  row->y = add_entry (row, _ (self->kind->y_label), COLUMN_Y, G_CALLBACK (on_y));
+  row->x = add_entry (row, sw_canvas_kind_coordinate (self->kind->x_label), COLUMN_X,
+                      G_CALLBACK (on_x));
+  row->y = add_entry (row, sw_canvas_kind_coordinate (self->kind->y_label), COLUMN_Y,
+                      G_CALLBACK (on_y));
   row->add = add_button (row, COLUMN_ADD, "list-add-symbolic",
                          _ ("Add a point after point %d"), G_CALLBACK (on_add));
   row->remove = add_button (row, COLUMN_REMOVE, "list-remove-symbolic",
@@ -420,8 +422,8 @@ sw_point_table_new (SwStage *stage, const SwCanvasKind *kind)
   self->grid = GTK_GRID (gtk_grid_new ());
   gtk_grid_set_row_spacing (self->grid, 4);
   gtk_grid_set_column_spacing (self->grid, 6);
-  add_column_head (self, COLUMN_X, _ (kind->x_label));
-  add_column_head (self, COLUMN_Y, _ (kind->y_label));
+  add_column_head (self, COLUMN_X, sw_canvas_kind_coordinate (kind->x_label));
+  add_column_head (self, COLUMN_Y, sw_canvas_kind_coordinate (kind->y_label));
   gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->grid));
   if (kind->y_up)
     add_breaks (self);

@@ -81,6 +81,7 @@ on_value (Row *row, double number)
 {
   const SwOverride *now = override_of (sw_stage_job (row->page->stage), row->value);
   Wish wish = { row->value, number, now != NULL ? now->why : "" };
+  /* Translators: the name of a field */
   g_autofree char *label = g_strdup_printf (_ ("Change %s"), name_of (row));
 
   sw_stage_edit (row->page->stage, set_override, &wish, label, NULL);

@@ -85,7 +85,7 @@ show_problem (SwPreview *self)
 {
   g_autofree char *text =
       g_strdup_printf (_ ("The job cannot be laid out: %s."),
-                       sw_status_text (sw_stage_result (self->stage)->status));
+                       _ (sw_status_text (sw_stage_result (self->stage)->status)));
 
   gtk_label_set_text (self->problem, text);
   gtk_stack_set_visible_child_name (self->stack, "problem");

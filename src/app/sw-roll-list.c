@@ -220,7 +220,8 @@ static void
 refresh (SwRollList *self)
 {
   const GArray *stock = sw_stage_job (self->stage)->stock;
-  const char *const sources[] = { _ ("Yard"), _ ("Order"), NULL };
+  const char *const sources[] = { C_ ("source of rolls", "Yard"),
+                                  C_ ("source of rolls", "Order"), NULL };
 
   self->refreshing = TRUE;
   match_rows (self, stock->len);
@@ -317,9 +318,9 @@ sw_roll_list_new (SwStage *stage)
   self->grid = GTK_GRID (gtk_grid_new ());
   gtk_grid_set_row_spacing (self->grid, 4);
   gtk_grid_set_column_spacing (self->grid, 6);
-  add_column_head (self, COLUMN_SOURCE, _ ("Source"));
-  add_column_head (self, COLUMN_LENGTH, _ ("Length"));
-  add_column_head (self, COLUMN_COUNT, _ ("Count"));
+  add_column_head (self, COLUMN_SOURCE, C_ ("rolls", "Source"));
+  add_column_head (self, COLUMN_LENGTH, C_ ("rolls", "Length"));
+  add_column_head (self, COLUMN_COUNT, C_ ("rolls", "Count"));
   gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->grid));
   g_signal_connect_object (stage, "changed", G_CALLBACK (refresh), self,
                            G_CONNECT_SWAPPED);

@@ -156,11 +156,11 @@ show_problem (SwWindow *self)
     {
       const SwFace *face = g_ptr_array_index (result->job->faces, result->bad_face);
       text = g_strdup_printf (_ ("Face %s cannot be laid out: %s."), face->id,
-                              sw_status_text (result->status));
+                              _ (sw_status_text (result->status)));
     }
   else
     text = g_strdup_printf (_ ("The job cannot be laid out: %s."),
-                            sw_status_text (result->status));
+                            _ (sw_status_text (result->status)));
   gtk_label_set_text (self->problem, text);
 }
 

@@ -138,7 +138,7 @@ sw_tally_cell_working (const SwTallyCell *cell, const SwResult *result,
   GString *words = g_string_new (NULL);
 
   if (result->tally == NULL)
-    g_string_append (words, sw_status_text (result->status));
+    g_string_append (words, _ (sw_status_text (result->status)));
   else if (g_str_equal (cell->code, "findings"))
     {
       g_autofree char *findings = sw_report_findings (result, texts, style);
