@@ -217,6 +217,7 @@ take_shares (SwSoilDialog *self)
   test->silt = MAX (0.0, 1.0 - test->sand - test->clay);
   if (sw_texture_from_test (test, &self->texture) == SW_OK)
     return TRUE;
+  /* xgettext:no-c-format */
   gtk_label_set_text (self->problem, _ ("Sand and clay are more than 100 % together."));
   return FALSE;
 }
