@@ -54,7 +54,8 @@ make_row (SwFindingsList *self, const SwFinding *finding)
   g_autofree char *text = sw_report_finding_text (sw_stage_result (self->stage), finding,
                                                   texts, sw_stage_style (self->stage));
   g_autofree char *head =
-      g_strdup_printf ("%s: %s", sw_texts_get (texts, severity_id), title);
+      sw_texts_fill (texts, "check.speaks", "severity", sw_texts_get (texts, severity_id),
+                     "title", title, NULL);
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   GtkWidget *words = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
   GtkWidget *icon = gtk_image_new_from_icon_name (severity_icons[finding->severity]);
