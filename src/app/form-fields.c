@@ -332,3 +332,11 @@ const SwField sw_paper_fields[] = {
   CHOICE (N_ ("Language of the pack"), N_ ("Change Language"), language),
   { .kind = SW_FIELD_END },
 };
+
+const SwField sw_document_fields[] = {
+  ENUM (pack.kind, N_ ("Print as"), N_ ("Change Document"), kind),
+  CHOICE (N_ ("Language of the pack"), N_ ("Change Language"), language),
+  ENUM (paper, N_ ("Paper"), N_ ("Change Paper"), paper),
+  ENUM (units, N_ ("Units"), N_ ("Change Units"), units),
+  { .kind = SW_FIELD_END },
+};

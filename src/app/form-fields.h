@@ -18,3 +18,5 @@ extern const SwField sw_site_number_fields[];
 extern const SwField sw_job_fields[];
 extern const SwField sw_pack_fields[]; /* which document, and its words */
 extern const SwField sw_paper_fields[];
+extern const SwField
+    sw_document_fields[]; /* kind, language, paper and units, for a line */

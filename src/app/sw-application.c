@@ -131,6 +131,10 @@ set_keys (GtkApplication *app)
     { "win.export-pack", { "<Control>e" } },
     { "win.show-view('drawing')", { "<Alt>1" } },
     { "win.show-view('pack')", { "<Alt>2" } },
+    { "win.show-alone('section')", { "<Control>1" } },
+    { "win.show-alone('plan')", { "<Control>2" } },
+    { "win.show-alone('face-view')", { "<Control>3" } },
+    { "win.show-alone('all')", { "<Control>4" } },
     { "win.print", { "<Control>p" } },
     { "window.close", { "<Control>w" } },
   };

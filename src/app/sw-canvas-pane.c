@@ -10,8 +10,9 @@ struct _SwCanvasPane
   GtkWidget parent_instance;
   GtkWidget *box;
   GtkLabel *title, *hint;
-  GtkWidget *add;
+  GtkWidget *add, *enlarge;
   SwCanvas *canvas;
+  guint key; /* with Ctrl, shows this view alone */
 };
 
 G_DEFINE_FINAL_TYPE (SwCanvasPane, sw_canvas_pane, GTK_TYPE_WIDGET)
@@ -106,6 +107,7 @@ sw_canvas_pane_class_init (SwCanvasPaneClass *klass)
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, title);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, hint);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, add);
+  gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, enlarge);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "canvas-pane");
   bind_keys (widget_class);
@@ -131,6 +133,9 @@ sw_canvas_pane_new (SwCanvasView view, SwStage *stage)
                                    : _ ("Seen from the toe, laid flat"));
   gtk_widget_set_visible (self->add, view == SW_CANVAS_PLAN);
   self->canvas = SW_CANVAS (sw_canvas_new (view));
+  gtk_actionable_set_action_target (GTK_ACTIONABLE (self->enlarge), "s", kind->code);
+  self->key = (guint) view + 1;
+  sw_canvas_pane_set_alone (self, FALSE);
   gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->canvas));
   sw_canvas_set_stage (self->canvas, stage);
   return GTK_WIDGET (self);
@@ -140,4 +145,17 @@ SwCanvas *
 sw_canvas_pane_canvas (SwCanvasPane *self)
 {
   return self->canvas;
+}
+
+void
+sw_canvas_pane_set_alone (SwCanvasPane *self, gboolean alone)
+{
+  const char *label = alone ? _ ("All three views") : _ ("This view alone");
+  g_autofree char *tip = g_strdup_printf ("%s (Ctrl+%u)", label, self->key);
+
+  gtk_button_set_icon_name (GTK_BUTTON (self->enlarge),
+                            alone ? "view-restore-symbolic" : "view-fullscreen-symbolic");
+  gtk_widget_set_tooltip_text (self->enlarge, tip);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->enlarge),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
 }

@@ -9,3 +9,6 @@ G_DECLARE_FINAL_TYPE (SwCanvasPane, sw_canvas_pane, SW, CANVAS_PANE, GtkWidget)
 
 GtkWidget *sw_canvas_pane_new (SwCanvasView view, SwStage *stage);
 SwCanvas *sw_canvas_pane_canvas (SwCanvasPane *pane);
+
+/** Say whether this view is the only one shown. */
+void sw_canvas_pane_set_alone (SwCanvasPane *pane, gboolean alone);

@@ -9,7 +9,10 @@
 
 /* Pixels to a figure's millimetre at the usual text size: its 2.5 mm text is 12 px. */
 #define USUAL_PX_PER_MM 4.8
-#define LARGEST_TEXT 1.35
+/* Larger text is followed this far in a small canvas, and as far as it has room. */
+#define SMALL_CANVAS_TEXT 1.35
+#define ROOM_WIDTH_PX 420.0
+#define ROOM_HEIGHT_PX 320.0
 #define USUAL_FONT_PX (10.0 * 96.0 / 72.0)
 
 /* Pointer and arrows move by a round step of at least this. */
@@ -18,6 +21,13 @@
 #define HOVER_ALPHA 0.45
 
 G_DEFINE_FINAL_TYPE (SwCanvas, sw_canvas, GTK_TYPE_WIDGET)
+
+static double
+largest_text (SwCanvas *self)
+{
+  return fmax (SMALL_CANVAS_TEXT, fmin (self->viewport.width_px / ROOM_WIDTH_PX,
+                                        self->viewport.height_px / ROOM_HEIGHT_PX));
+}
 
 /* Larger text of the desktop enlarges the drawing's text and marks too, as far as they
  * leave room. */
@@ -30,7 +40,8 @@ sw_canvas_px_per_mm (SwCanvas *self)
 
   if (!pango_font_description_get_size_is_absolute (font))
     size *= pango_cairo_context_get_resolution (context) / 72.0;
-  return USUAL_PX_PER_MM * (size > 0.0 ? fmin (size / USUAL_FONT_PX, LARGEST_TEXT) : 1.0);
+  return USUAL_PX_PER_MM
+         * (size > 0.0 ? fmin (size / USUAL_FONT_PX, largest_text (self)) : 1.0);
 }
 
 double

@@ -11,7 +11,7 @@ typedef struct
 {
   SwForm *form;
   const SwField *field;
-  GtkWidget *label, *control; /* control: NULL for headings */
+  GtkWidget *label, *control; /* control: NULL for headings; label: NULL in line */
 } Row;
 
 struct _SwForm
@@ -139,7 +139,8 @@ show_choice (SwForm *self, Row *row, int selected)
 static void
 show_row (Row *row, gboolean visible)
 {
-  gtk_widget_set_visible (row->label, visible);
+  if (row->label != NULL)
+    gtk_widget_set_visible (row->label, visible);
   if (row->control != NULL)
     gtk_widget_set_visible (row->control, visible);
 }
@@ -277,6 +278,14 @@ make_control (SwForm *self, Row *row)
 }
 
 static void
+attach_in_line (SwForm *self, Row *row, int at)
+{
+  make_control (self, row);
+  gtk_widget_set_tooltip_text (row->control, label_of (self, row->field));
+  gtk_grid_attach (self->grid, row->control, at, 0, 1, 1);
+}
+
+static void
 attach_row (SwForm *self, Row *row, int at)
 {
   GtkWidget *label = gtk_label_new (label_of (self, row->field));
@@ -343,8 +352,8 @@ sw_form_init (SwForm *self)
   gtk_widget_set_parent (GTK_WIDGET (self->grid), GTK_WIDGET (self));
 }
 
-GtkWidget *
-sw_form_new (SwStage *stage, const SwField *fields)
+static GtkWidget *
+make_form (SwStage *stage, const SwField *fields, gboolean in_line)
 {
   SwForm *self = g_object_new (SW_TYPE_FORM, NULL);
   guint count = 0;
@@ -357,12 +366,27 @@ sw_form_new (SwStage *stage, const SwField *fields)
     {
       Row *row = &g_array_index (self->rows, Row, i);
       *row = (Row){ .form = self, .field = &fields[i] };
-      attach_row (self, row, (int) i);
+      if (in_line)
+        attach_in_line (self, row, (int) i);
+      else
+        attach_row (self, row, (int) i);
     }
   refresh (self);
   g_signal_connect_object (stage, "changed", G_CALLBACK (refresh), self,
                            G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
+}
+
+GtkWidget *
+sw_form_new (SwStage *stage, const SwField *fields)
+{
+  return make_form (stage, fields, FALSE);
+}
+
+GtkWidget *
+sw_form_new_in_line (SwStage *stage, const SwField *fields)
+{
+  return make_form (stage, fields, TRUE);
 }
 
 GtkWidget *

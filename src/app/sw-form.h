@@ -51,5 +51,8 @@ G_DECLARE_FINAL_TYPE (SwForm, sw_form, SW, FORM, GtkWidget)
 /** @fields: ends with SW_FIELD_END; kept by reference */
 GtkWidget *sw_form_new (SwStage *stage, const SwField *fields);
 
+/** The same side by side, without labels to see: for a few choices whose names speak. */
+GtkWidget *sw_form_new_in_line (SwStage *stage, const SwField *fields);
+
 /** The control of row @index, for tests. */
 GtkWidget *sw_form_control (SwForm *form, guint index);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "sw-page-view.h"
 
+#include <math.h>
 #include <slopewright/paint/paint.h>
 
 struct _SwPageView
@@ -10,6 +11,7 @@ struct _SwPageView
   GPtrArray *pages;
   guint index;
   int natural_px;
+  double px_per_mm; /* 0: as large as the room allows */
 };
 
 G_DEFINE_FINAL_TYPE (SwPageView, sw_page_view, GTK_TYPE_WIDGET)
@@ -42,7 +44,15 @@ sw_page_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_siz
                       int *least, int *natural, int *least_base, int *natural_base)
 {
   SwPageView *self = SW_PAGE_VIEW (widget);
+  const SwFigure *page = page_of (self);
 
+  if (page != NULL && self->px_per_mm > 0.0)
+    {
+      double size_mm =
+          orientation == GTK_ORIENTATION_HORIZONTAL ? page->width_mm : page->height_mm;
+      *least = *natural = (int) ceil (size_mm * self->px_per_mm);
+      return;
+    }
   *least = 80;
   *natural = self->natural_px;
   if (orientation == GTK_ORIENTATION_HORIZONTAL)
@@ -59,7 +69,9 @@ paper (SwPageView *self, double *px_per_mm)
   double width = gtk_widget_get_width (GTK_WIDGET (self));
   double height = gtk_widget_get_height (GTK_WIDGET (self));
 
-  *px_per_mm = MIN (width / page->width_mm, height / page->height_mm);
+  *px_per_mm = self->px_per_mm > 0.0
+                   ? self->px_per_mm
+                   : MIN (width / page->width_mm, height / page->height_mm);
   return GRAPHENE_RECT_INIT ((float) ((width - page->width_mm * *px_per_mm) / 2.0),
                              (float) ((height - page->height_mm * *px_per_mm) / 2.0),
                              (float) (page->width_mm * *px_per_mm),
@@ -134,4 +146,21 @@ sw_page_view_show (SwPageView *self, GPtrArray *pages, guint index)
     gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                     page_of (self)->title, -1);
   gtk_widget_queue_resize (GTK_WIDGET (self));
+}
+
+void
+sw_page_view_set_scale (SwPageView *self, double px_per_mm)
+{
+  self->px_per_mm = px_per_mm;
+  gtk_widget_queue_resize (GTK_WIDGET (self));
+}
+
+double
+sw_page_view_scale (SwPageView *self)
+{
+  double px_per_mm = 0.0;
+
+  if (page_of (self) != NULL)
+    paper (self, &px_per_mm);
+  return px_per_mm;
 }

@@ -14,3 +14,12 @@ GtkWidget *sw_page_view_new (const SwStock *stock, int natural_px);
 
 /** @pages: kept by reference; @index: which of them, or NULL for an empty view */
 void sw_page_view_show (SwPageView *view, GPtrArray *pages, guint index);
+
+/**
+ * sw_page_view_set_scale:
+ * @px_per_mm: pixels to a millimetre of paper; 0 to fill the room there is
+ */
+void sw_page_view_set_scale (SwPageView *view, double px_per_mm);
+
+/** Pixels to a millimetre of paper, as drawn now. */
+double sw_page_view_scale (SwPageView *view);

@@ -5,10 +5,14 @@
 #include <slopewright/sheet/pack.h>
 
 #include "export.h"
+#include "form-fields.h"
 #include "sw-page-view.h"
 
 #define THUMB_PX 120
 #define PAGE_PX 700
+#define ZOOM_STEP 1.25
+#define SMALLEST_PX_PER_MM 0.5
+#define LARGEST_PX_PER_MM 30.0
 
 struct _SwPreview
 {
@@ -18,7 +22,8 @@ struct _SwPreview
   GtkStack *stack;
   GtkListBox *thumbs;
   GtkLabel *place, *problem;
-  GtkBox *paper;
+  GtkBox *document;
+  GtkScrolledWindow *paper;
   SwPageView *page;
   GPtrArray *pages;
   guint shown;
@@ -145,6 +150,66 @@ previous_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+zoom (SwPreview *self, double factor)
+{
+  double px_per_mm = sw_page_view_scale (self->page) * factor;
+
+  sw_page_view_set_scale (self->page,
+                          CLAMP (px_per_mm, SMALLEST_PX_PER_MM, LARGEST_PX_PER_MM));
+}
+
+static void
+zoom_in_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  zoom (SW_PREVIEW (widget), ZOOM_STEP);
+}
+
+static void
+zoom_out_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  zoom (SW_PREVIEW (widget), 1.0 / ZOOM_STEP);
+}
+
+static void
+zoom_fit_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  sw_page_view_set_scale (SW_PREVIEW (widget)->page, 0.0);
+}
+
+static gboolean
+on_scroll (SwPreview *self, double dx, double dy, GtkEventControllerScroll *scroll)
+{
+  GdkModifierType held =
+      gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (scroll));
+
+  if ((held & GDK_CONTROL_MASK) == 0 || self->pages == NULL)
+    return FALSE;
+  zoom (self, dy < 0.0 ? ZOOM_STEP : 1.0 / ZOOM_STEP);
+  return TRUE;
+}
+
+static void
+install_zoom (GtkWidgetClass *klass)
+{
+  static const struct
+  {
+    guint key;
+    const char *action;
+  } keys[] = {
+    { GDK_KEY_plus, "preview.zoom-in" },         { GDK_KEY_equal, "preview.zoom-in" },
+    { GDK_KEY_KP_Add, "preview.zoom-in" },       { GDK_KEY_minus, "preview.zoom-out" },
+    { GDK_KEY_KP_Subtract, "preview.zoom-out" }, { GDK_KEY_0, "preview.zoom-fit" },
+  };
+
+  gtk_widget_class_install_action (klass, "preview.zoom-in", NULL, zoom_in_action);
+  gtk_widget_class_install_action (klass, "preview.zoom-out", NULL, zoom_out_action);
+  gtk_widget_class_install_action (klass, "preview.zoom-fit", NULL, zoom_fit_action);
+  for (gsize i = 0; i < G_N_ELEMENTS (keys); i++)
+    gtk_widget_class_add_binding_action (klass, keys[i].key, GDK_CONTROL_MASK,
+                                         keys[i].action, NULL);
+}
+
+static void
 sw_preview_map (GtkWidget *widget)
 {
   SwPreview *self = SW_PREVIEW (widget);
@@ -179,6 +244,7 @@ sw_preview_class_init (SwPreviewClass *klass)
   gtk_widget_class_bind_template_child (widget_class, SwPreview, thumbs);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, place);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, problem);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, document);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, paper);
   gtk_widget_class_bind_template_callback (widget_class, on_row);
   gtk_widget_class_install_action (widget_class, "preview.next", NULL, next_action);
@@ -188,6 +254,7 @@ sw_preview_class_init (SwPreviewClass *klass)
                                        NULL);
   gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Page_Up, 0,
                                        "preview.previous", NULL);
+  install_zoom (widget_class);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "preview");
 }
@@ -204,12 +271,17 @@ GtkWidget *
 sw_preview_new (SwStage *stage)
 {
   SwPreview *self = g_object_new (SW_TYPE_PREVIEW, NULL);
+  GtkEventController *scroll =
+      gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_VERTICAL);
 
   self->stage = g_object_ref (stage);
   self->page = SW_PAGE_VIEW (sw_page_view_new (sw_stage_stock (stage), PAGE_PX));
   gtk_widget_set_hexpand (GTK_WIDGET (self->page), TRUE);
   gtk_widget_set_vexpand (GTK_WIDGET (self->page), TRUE);
-  gtk_box_append (self->paper, GTK_WIDGET (self->page));
+  gtk_scrolled_window_set_child (self->paper, GTK_WIDGET (self->page));
+  gtk_box_append (self->document, sw_form_new_in_line (stage, sw_document_fields));
+  gtk_widget_add_controller (GTK_WIDGET (self->page), scroll);
+  g_signal_connect_swapped (scroll, "scroll", G_CALLBACK (on_scroll), self);
   g_signal_connect_object (stage, "changed", G_CALLBACK (on_changed), self,
                            G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);

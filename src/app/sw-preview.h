@@ -5,7 +5,8 @@
 
 #include "sw-stage.h"
 
-/** SwPreview: the pages of the pack as they will be printed, always on white. Actions "preview.next", "preview.previous". */
+/** SwPreview: the pages of the pack as they will be printed, always on white. Actions "preview.next", "preview.previous",
+ * "preview.zoom-in", "preview.zoom-out", "preview.zoom-fit". */
 #define SW_TYPE_PREVIEW (sw_preview_get_type ())
 G_DECLARE_FINAL_TYPE (SwPreview, sw_preview, SW, PREVIEW, GtkWidget)
 

@@ -26,7 +26,8 @@ struct _SwWindow
   GtkBox *section_room, *pack_room, *tally_room, *findings_room;
   GtkPaned *lower;
   SwInspector *inspector;
-  gboolean closing; /* saving is the last thing to do before the window goes */
+  SwCanvasView alone; /* the one view shown; SW_CANVAS_KIND_COUNT: all */
+  gboolean closing;   /* saving is the last thing to do before the window goes */
 };
 
 /** Take what is being typed. */
@@ -48,3 +49,9 @@ void sw_window_load_copy (SwWindow *window, GFile *file);
 
 /** Actions of the start page, and win.measure. */
 void sw_window_install_start_actions (GtkWidgetClass *klass);
+
+/** Actions on what is shown: show-view, show-alone; to be called once the template is set. */
+void sw_window_install_view_actions (GtkWidgetClass *klass);
+
+/** Actions that need a slope, or one that can be laid out, only where there is one. */
+void sw_window_allow_actions (SwWindow *window);

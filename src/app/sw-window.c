@@ -106,15 +106,6 @@ print_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
-show_view_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  SwWindow *self = SW_WINDOW (widget);
-
-  sw_window_settle (self);
-  gtk_stack_set_visible_child_name (self->views, g_variant_get_string (parameter, NULL));
-}
-
-static void
 show_step (SwWindow *self, GtkWidget *button, const char *action, const char *plain,
            const char *format, const char *label)
 {
@@ -165,22 +156,6 @@ show_problem (SwWindow *self)
 }
 
 static void
-allow_actions (SwWindow *self)
-{
-  static const char *const of_slope[] = { "win.save", "win.save-as", "win.export-drawing",
-                                          "win.mirror-face", "win.compare-practices" };
-  static const char *const of_layout[] = { "win.export-pack", "win.export-quantities",
-                                           "win.print" };
-  gboolean drawn = !sw_window_is_at_start (self);
-  gboolean laid = drawn && sw_stage_result (self->stage)->status == SW_OK;
-
-  for (gsize i = 0; i < G_N_ELEMENTS (of_slope); i++)
-    gtk_widget_action_set_enabled (GTK_WIDGET (self), of_slope[i], drawn);
-  for (gsize i = 0; i < G_N_ELEMENTS (of_layout); i++)
-    gtk_widget_action_set_enabled (GTK_WIDGET (self), of_layout[i], laid);
-}
-
-static void
 on_changed (SwWindow *self)
 {
   SwDocument *document = document_of (self);
@@ -189,7 +164,7 @@ on_changed (SwWindow *self)
              sw_document_undo_label (document));
   show_step (self, self->redo, "win.redo", _ ("Redo"), _ ("Redo: %s"),
              sw_document_redo_label (document));
-  allow_actions (self);
+  sw_window_allow_actions (self);
   show_title (self);
   show_problem (self);
 }
@@ -248,17 +223,6 @@ on_marked (SwWindow *self)
 
   if (message != NULL)
     sw_stage_tell (self->stage, message);
-}
-
-/* A slope that nobody measured has no numbers worth showing. */
-static void
-on_view (SwWindow *self)
-{
-  gboolean at_start = sw_window_is_at_start (self);
-
-  gtk_widget_set_visible (self->side, !at_start);
-  gtk_widget_set_visible (self->foot, !at_start);
-  allow_actions (self);
 }
 
 static void
@@ -352,7 +316,6 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, SwWindow, inspector);
   gtk_widget_class_bind_template_child (klass, SwWindow, side);
   gtk_widget_class_bind_template_child (klass, SwWindow, foot);
-  gtk_widget_class_bind_template_callback (klass, on_view);
 }
 
 static void
@@ -384,15 +347,16 @@ sw_window_class_init (SwWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.compare-practices", NULL,
                                    compare_practices_action);
   gtk_widget_class_install_action (widget_class, "win.print", NULL, print_action);
-  gtk_widget_class_install_action (widget_class, "win.show-view", "s", show_view_action);
   sw_window_install_file_actions (widget_class);
   sw_window_install_start_actions (widget_class);
+  sw_window_install_view_actions (widget_class);
 }
 
 static void
 sw_window_init (SwWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  self->alone = SW_CANVAS_KIND_COUNT;
 }
 
 static void

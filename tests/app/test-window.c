@@ -5,7 +5,9 @@
 #include "export.h"
 #include "form-fields.h"
 #include "print.h"
+#include "sw-canvas-pane.h"
 #include "sw-findings-list.h"
+#include "sw-page-view.h"
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
 #include "sw-practices-dialog.h"
@@ -335,6 +337,82 @@ test_roll_list (Fixture *f, gconstpointer data)
   g_assert_finalize_object (widget);
 }
 
+static GtkWidget *
+descendant (GtkWidget *root, GType type)
+{
+  for (GtkWidget *child = gtk_widget_get_first_child (root); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    {
+      GtkWidget *found =
+          G_TYPE_CHECK_INSTANCE_TYPE (child, type) ? child : descendant (child, type);
+
+      if (found != NULL)
+        return found;
+    }
+  return NULL;
+}
+
+static gboolean
+view_shown (Fixture *f, SwCanvasView view)
+{
+  GtkWidget *canvas = GTK_WIDGET (sw_window_canvas (f->window, view));
+
+  return gtk_widget_get_visible (gtk_widget_get_ancestor (canvas, SW_TYPE_CANVAS_PANE));
+}
+
+static void
+test_view_alone (Fixture *f, gconstpointer data)
+{
+  GtkWidget *window = GTK_WIDGET (f->window);
+
+  gtk_widget_activate_action (window, "win.show-alone", "s", "plan");
+  g_assert_true (view_shown (f, SW_CANVAS_PLAN));
+  g_assert_false (view_shown (f, SW_CANVAS_SECTION));
+  gtk_widget_activate_action (window, "win.show-alone", "s", "section");
+  g_assert_false (view_shown (f, SW_CANVAS_PLAN));
+  g_assert_true (view_shown (f, SW_CANVAS_SECTION));
+  gtk_widget_activate_action (window, "win.show-alone", "s", "section");
+  g_assert_true (view_shown (f, SW_CANVAS_PLAN));
+  gtk_widget_activate_action (window, "win.show-alone", "s", "plan");
+  gtk_widget_activate_action (window, "win.show-alone", "s", "all");
+  g_assert_true (view_shown (f, SW_CANVAS_FACE_VIEW));
+}
+
+/* What is printed is chosen beside the pages; each choice is one step. */
+static void
+test_preview_chooses_the_document (Fixture *f, gconstpointer data)
+{
+  GtkWidget *preview = descendant (GTK_WIDGET (f->window), SW_TYPE_PREVIEW);
+  SwForm *form = SW_FORM (descendant (preview, SW_TYPE_FORM));
+  GtkDropDown *kind = GTK_DROP_DOWN (sw_form_control (form, 0));
+
+  gtk_drop_down_set_selected (kind, SW_PACK_PERMIT);
+  g_assert_cmpint (sw_stage_job (f->stage)->pack.kind, ==, SW_PACK_PERMIT);
+  sw_document_undo (f->document);
+  g_assert_cmpuint (gtk_drop_down_get_selected (kind), ==, SW_PACK_CREW);
+}
+
+/* By hand: an A4 page at 4 px to the millimetre is 840 px wide and 1188 px high. */
+static void
+test_page_keeps_its_scale (Fixture *f, gconstpointer data)
+{
+  g_autoptr (GPtrArray) pages = sw_export_pages (f->stage);
+  GtkWidget *view = g_object_ref_sink (sw_page_view_new (f->stock, 700));
+  int least, natural;
+
+  sw_page_view_show (SW_PAGE_VIEW (view), pages, 0);
+  sw_page_view_set_scale (SW_PAGE_VIEW (view), 4.0);
+  gtk_widget_measure (view, GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural, NULL, NULL);
+  g_assert_cmpint (least, ==, 840);
+  gtk_widget_measure (view, GTK_ORIENTATION_VERTICAL, 840, &least, &natural, NULL, NULL);
+  g_assert_cmpint (natural, ==, 1188);
+  g_assert_cmpfloat_with_epsilon (sw_page_view_scale (SW_PAGE_VIEW (view)), 4.0, 1e-9);
+  sw_page_view_set_scale (SW_PAGE_VIEW (view), 0.0);
+  gtk_widget_measure (view, GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural, NULL, NULL);
+  g_assert_cmpint (natural, ==, 700);
+  g_assert_finalize_object (view);
+}
+
 /* Side by side on this slope; taking the other one is one step. */
 static void
 test_practices_dialog (Fixture *f, gconstpointer data)
@@ -509,6 +587,9 @@ main (int argc, char *argv[])
   ADD ("plan-limits-are-the-files", test_plan_limits_are_the_files);
   ADD ("species-list", test_species_list);
   ADD ("roll-list", test_roll_list);
+  ADD ("view-alone", test_view_alone);
+  ADD ("preview-chooses-the-document", test_preview_chooses_the_document);
+  ADD ("page-keeps-its-scale", test_page_keeps_its_scale);
   ADD ("practices-dialog", test_practices_dialog);
   ADD ("findings-follow", test_findings_follow);
   ADD ("preview-has-the-pages", test_preview_has_the_pages);

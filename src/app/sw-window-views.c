@@ -1,0 +1,87 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-window-private.h"
+
+void
+sw_window_allow_actions (SwWindow *self)
+{
+  static const char *const of_slope[] = { "win.save", "win.save-as", "win.export-drawing",
+                                          "win.mirror-face", "win.compare-practices" };
+  static const char *const of_layout[] = { "win.export-pack", "win.export-quantities",
+                                           "win.print" };
+  gboolean drawn = !sw_window_is_at_start (self);
+  gboolean laid = drawn && sw_stage_result (self->stage)->status == SW_OK;
+
+  for (gsize i = 0; i < G_N_ELEMENTS (of_slope); i++)
+    gtk_widget_action_set_enabled (GTK_WIDGET (self), of_slope[i], drawn);
+  for (gsize i = 0; i < G_N_ELEMENTS (of_layout); i++)
+    gtk_widget_action_set_enabled (GTK_WIDGET (self), of_layout[i], laid);
+}
+
+/* A slope that nobody measured has no numbers worth showing. */
+static void
+on_view (SwWindow *self)
+{
+  gboolean at_start = sw_window_is_at_start (self);
+
+  gtk_widget_set_visible (self->side, !at_start);
+  gtk_widget_set_visible (self->foot, !at_start);
+  sw_window_allow_actions (self);
+}
+
+static void
+show_view_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  sw_window_settle (self);
+  gtk_stack_set_visible_child_name (self->views, g_variant_get_string (parameter, NULL));
+}
+
+static SwCanvasView
+view_of_code (const char *code)
+{
+  SwCanvasView view = 0;
+
+  while (view < SW_CANVAS_KIND_COUNT && !g_str_equal (sw_canvas_kind (view)->code, code))
+    view++;
+  return view;
+}
+
+/* SW_CANVAS_KIND_COUNT: all of them. */
+static void
+show_alone (SwWindow *self, SwCanvasView alone)
+{
+  gboolean all = alone == SW_CANVAS_KIND_COUNT;
+
+  self->alone = alone;
+  for (SwCanvasView view = 0; view < SW_CANVAS_KIND_COUNT; view++)
+    {
+      gtk_widget_set_visible (GTK_WIDGET (self->panes[view]), all || view == alone);
+      sw_canvas_pane_set_alone (self->panes[view], view == alone);
+    }
+  gtk_widget_set_visible (GTK_WIDGET (self->section_room),
+                          all || alone == SW_CANVAS_SECTION);
+  gtk_widget_set_visible (GTK_WIDGET (self->lower), all || alone != SW_CANVAS_SECTION);
+}
+
+/* The same view once more brings the others back; so does any other word. */
+static void
+show_alone_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+  SwCanvasView view = view_of_code (g_variant_get_string (parameter, NULL));
+
+  sw_window_settle (self);
+  gtk_stack_set_visible_child_name (self->views, "drawing");
+  show_alone (self, view == self->alone ? SW_CANVAS_KIND_COUNT : view);
+  if (self->alone != SW_CANVAS_KIND_COUNT && gtk_widget_get_mapped (widget))
+    gtk_widget_grab_focus (GTK_WIDGET (sw_window_canvas (self, self->alone)));
+}
+
+void
+sw_window_install_view_actions (GtkWidgetClass *klass)
+{
+  gtk_widget_class_bind_template_callback (klass, on_view);
+  gtk_widget_class_install_action (klass, "win.show-view", "s", show_view_action);
+  gtk_widget_class_install_action (klass, "win.show-alone", "s", show_alone_action);
+}
