@@ -37,7 +37,7 @@ sw_export_pages (SwStage *stage)
   g_autofree char *fingerprint = fingerprint_of (job);
   const SwDraw draw = { .texts = texts,
                         .measure = sw_stage_stock (stage)->measure,
-                        .style = { job->units, sw_texts_decimal_mark (texts) } };
+                        .style = { job->units, sw_texts_decimal_mark (texts), texts } };
 
   if (result->status != SW_OK)
     return NULL;
@@ -89,7 +89,7 @@ sw_export_quantities (SwStage *stage, GFile *file, GError **error)
   if (path == NULL)
     return FALSE;
   table = sw_report_tally (sw_stage_result (stage), texts,
-                           (SwNumberStyle){ job->units, '.' }, SW_TALLY_CSV);
+                           (SwNumberStyle){ job->units, '.', texts }, SW_TALLY_CSV);
   return g_file_set_contents (path, table, -1, error);
 }
 

@@ -308,7 +308,8 @@ sw_choice_practice_names (SwStage *stage, gsize which)
   for (guint i = 0; i < practices->len; i++)
     {
       const SwPractice *practice = g_ptr_array_index (practices, i);
-      names[i] = g_strdup (practice->name);
+      names[i] =
+          g_strdup (sw_texts_get (sw_stage_stock (stage)->texts, practice->name_id));
     }
   return names;
 }

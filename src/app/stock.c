@@ -35,9 +35,10 @@ sw_stock_free (SwStock *stock)
 }
 
 SwNumberStyle
-sw_stock_style (SwUnitSystem units)
+sw_stock_style (const SwStock *stock, SwUnitSystem units)
 {
   const char *mark = localeconv ()->decimal_point;
 
-  return (SwNumberStyle){ units, mark != NULL && mark[0] == ',' ? ',' : '.' };
+  return (SwNumberStyle){ units, mark != NULL && mark[0] == ',' ? ',' : '.',
+                          stock->texts };
 }

@@ -21,4 +21,4 @@ void sw_stock_free (SwStock *stock);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwStock, sw_stock_free)
 
 /** The decimal mark of the locale, and the job's units. */
-SwNumberStyle sw_stock_style (SwUnitSystem units);
+SwNumberStyle sw_stock_style (const SwStock *stock, SwUnitSystem units);

@@ -2,6 +2,7 @@
 #include "sw-practice-page.h"
 
 #include <glib/gi18n.h>
+#include <slopewright/sheet/report.h>
 
 #include "form-choices.h"
 #include "sw-form.h"
@@ -107,15 +108,11 @@ on_reset (Row *row)
 }
 
 static char *
-origin_words (SwPracticePage *self, const SwPractice *practice, const SwSourced *sourced)
+origin_words (SwPracticePage *self, const SwPractice *practice, SwPracticeValue value)
 {
-  g_autofree char *id =
-      g_strconcat ("evidence.", sw_evidence_code (sourced->evidence), NULL);
-  const char *evidence = sw_texts_get (sw_stage_stock (self->stage)->texts, id);
-  const char *source = sourced->source != NULL ? sourced->source : practice->source;
-
-  return source != NULL && *source != '\0' ? g_strdup_printf ("%s (%s)", source, evidence)
-                                           : g_strdup (evidence);
+  return sw_report_source_words (sw_practice_source (practice, value),
+                                 practice->values[value].evidence,
+                                 sw_stage_stock (self->stage)->texts);
 }
 
 static void
@@ -124,7 +121,7 @@ refresh_row (Row *row, const SwPractice *practice)
   SwPracticePage *self = row->page;
   const SwSourced *sourced = &practice->values[row->value];
   const SwOverride *own = override_of (sw_stage_job (self->stage), row->value);
-  g_autofree char *origin = origin_words (self, practice, sourced);
+  g_autofree char *origin = origin_words (self, practice, row->value);
 
   sw_value_entry_set_value (row->entry, sourced->value, sw_stage_style (self->stage));
   gtk_widget_set_tooltip_text (row->label, origin);
@@ -144,6 +141,7 @@ refresh (SwPracticePage *self)
 {
   g_autoptr (SwPractice) practice = sw_job_practice (
       sw_stage_job (self->stage), sw_stage_stock (self->stage)->catalogue);
+  const SwTexts *texts = sw_stage_stock (self->stage)->texts;
   g_autofree char *source = NULL;
 
   if (practice == NULL)
@@ -152,8 +150,8 @@ refresh (SwPracticePage *self)
                           _ ("This practice is not in the catalogue: choose another."));
       return;
     }
-  source = g_strdup_printf ("%s, %s", practice->agency != NULL ? practice->agency : "",
-                            practice->edition != NULL ? practice->edition : "");
+  source = g_strdup_printf ("%s, %s", sw_texts_get (texts, practice->agency_id),
+                            sw_texts_get (texts, practice->edition_id));
   gtk_label_set_text (self->source, source);
   for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     refresh_row (&self->rows[i], practice);

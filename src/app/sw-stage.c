@@ -128,7 +128,7 @@ sw_stage_result (SwStage *stage)
 SwNumberStyle
 sw_stage_style (SwStage *stage)
 {
-  return sw_stock_style (sw_stage_job (stage)->units);
+  return sw_stock_style (stage->stock, sw_stage_job (stage)->units);
 }
 
 guint

@@ -311,7 +311,7 @@ sw_value_entry_init (SwValueEntry *self)
   self->least = -INFINITY;
   self->most = INFINITY;
   self->value = NAN;
-  self->style = (SwNumberStyle){ SW_UNITS_METRIC, '.' };
+  self->style = (SwNumberStyle){ SW_UNITS_METRIC, '.', NULL };
   self->field = GTK_ENTRY (gtk_entry_new ());
   gtk_editable_set_width_chars (GTK_EDITABLE (self->field), 9);
   gtk_editable_set_max_width_chars (GTK_EDITABLE (self->field), 12);

@@ -72,16 +72,30 @@ scan_kelvin (SwScan *scan, double number)
          + number * bare_si (SW_UNIT_KELVIN, scale);
 }
 
+/* A sign that fields show, beside one or many. */
+static gboolean
+scan_sign_of (SwScan *scan, SwUnit unit, SwNumberStyle style)
+{
+  const char *many = sw_quantity_unit (unit, style);
+
+  return *many != '\0'
+         && (sw_scan_word (scan, many)
+             || sw_scan_word (scan, sw_quantity_unit_of_one (unit, style)));
+}
+
+/* Signs of the reader's language, and the English ones. */
 static double
 scan_suffix (SwScan *scan, SwUnit unit)
 {
+  const SwTexts *const languages[] = { scan->style.texts, NULL };
+
   for (gsize i = 0; i < G_N_ELEMENTS (suffixes); i++)
     if (suffixes[i].unit == unit && sw_scan_word (scan, suffixes[i].word))
       return suffixes[i].si;
-  for (SwUnitSystem units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
-    if (*sw_quantity_unit (unit, units) != '\0'
-        && sw_scan_word (scan, sw_quantity_unit (unit, units)))
-      return bare_si (unit, units);
+  for (gsize i = 0; i < G_N_ELEMENTS (languages); i++)
+    for (SwUnitSystem units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
+      if (scan_sign_of (scan, unit, (SwNumberStyle){ units, '.', languages[i] }))
+        return bare_si (unit, units);
   return bare_si (unit, scan->style.units);
 }
 
@@ -170,15 +184,15 @@ trimmed (char *digits, char decimal_mark)
 }
 
 static const char *
-edit_unit (SwUnit unit, SwUnitSystem units)
+edit_unit (SwUnit unit, SwNumberStyle style)
 {
-  return unit == SW_UNIT_HV ? ":1" : sw_quantity_unit (unit, units);
+  return unit == SW_UNIT_HV ? ":1" : sw_quantity_unit (unit, style);
 }
 
 char *
 sw_value_edit_text (double value, SwUnit unit, SwNumberStyle style)
 {
-  const char *symbol = edit_unit (unit, style.units);
+  const char *symbol = edit_unit (unit, style);
   gboolean joined = unit == SW_UNIT_HV || unit == SW_UNIT_RAD || unit == SW_UNIT_ANGLE
                     || *symbol == '\0';
   double shown = value;

@@ -54,6 +54,12 @@ const SwPracticeKey sw_practice_keys[SW_PRACTICE_VALUE_COUNT] = {
   [SW_PRACTICE_COLLAR_M] = { "collar_m", SW_UNIT_SMALL_M, 0.0, 2.0, FALSE },
 };
 
+gboolean
+sw_evidence_is_source (SwEvidence evidence)
+{
+  return evidence == SW_EVIDENCE_PROPOSED || evidence == SW_EVIDENCE_COMMON_PRACTICE;
+}
+
 SwLimit
 sw_practice_limit (SwPracticeValue value)
 {
@@ -138,16 +144,26 @@ sw_practice_new (void)
   return g_new0 (SwPractice, 1);
 }
 
+const char *
+sw_practice_source (const SwPractice *practice, SwPracticeValue value)
+{
+  const SwSourced *sourced = &practice->values[value];
+
+  return sourced->source != NULL || sourced->evidence == SW_EVIDENCE_USER
+             ? sourced->source
+             : practice->source_id;
+}
+
 SwPractice *
 sw_practice_copy (const SwPractice *practice)
 {
   SwPractice *copy = g_memdup2 (practice, sizeof *practice);
 
   copy->id = g_strdup (practice->id);
-  copy->name = g_strdup (practice->name);
-  copy->agency = g_strdup (practice->agency);
-  copy->edition = g_strdup (practice->edition);
-  copy->source = g_strdup (practice->source);
+  copy->name_id = g_strdup (practice->name_id);
+  copy->agency_id = g_strdup (practice->agency_id);
+  copy->edition_id = g_strdup (practice->edition_id);
+  copy->source_id = g_strdup (practice->source_id);
   for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     copy->values[i].source = g_strdup (practice->values[i].source);
   copy->density =
@@ -163,10 +179,10 @@ sw_practice_free (SwPractice *practice)
   if (practice == NULL)
     return;
   g_free (practice->id);
-  g_free (practice->name);
-  g_free (practice->agency);
-  g_free (practice->edition);
-  g_free (practice->source);
+  g_free (practice->name_id);
+  g_free (practice->agency_id);
+  g_free (practice->edition_id);
+  g_free (practice->source_id);
   for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     g_free (practice->values[i].source);
   for (guint i = 0; i < practice->n_density; i++)
@@ -182,7 +198,7 @@ sw_soil_free (SwSoil *soil)
     return;
   g_free (soil->id);
   g_free (soil->name_id);
-  g_free (soil->source);
+  g_free (soil->source_id);
   g_free (soil->pin_firm_m.source);
   g_free (soil->pin_loose_m.source);
   g_free (soil->swell.source);
@@ -199,7 +215,7 @@ sw_blanket_copy (const SwBlanket *blanket)
 
   copy->id = g_strdup (blanket->id);
   copy->name_id = g_strdup (blanket->name_id);
-  copy->source = g_strdup (blanket->source);
+  copy->source_id = g_strdup (blanket->source_id);
   copy->life_months.source = g_strdup (blanket->life_months.source);
   copy->max_hv.source = g_strdup (blanket->max_hv.source);
   copy->max_c.source = g_strdup (blanket->max_c.source);
@@ -216,7 +232,7 @@ sw_blanket_free (SwBlanket *blanket)
     return;
   g_free (blanket->id);
   g_free (blanket->name_id);
-  g_free (blanket->source);
+  g_free (blanket->source_id);
   g_free (blanket->life_months.source);
   g_free (blanket->max_hv.source);
   g_free (blanket->max_c.source);
@@ -232,7 +248,7 @@ sw_roll_free (SwRoll *roll)
   if (roll == NULL)
     return;
   g_free (roll->id);
-  g_free (roll->source);
+  g_free (roll->source_id);
   g_free (roll);
 }
 
@@ -243,7 +259,7 @@ sw_pin_free (SwPin *pin)
     return;
   g_free (pin->id);
   g_free (pin->name_id);
-  g_free (pin->source);
+  g_free (pin->source_id);
   g_free (pin);
 }
 

@@ -91,6 +91,16 @@ static const Display us[SW_UNIT_COUNT_OF_UNITS] = {
   [SW_UNIT_MONEY] = { "", 1.0, 2, TRUE },
 };
 
+/* Ids of the signs that are words of a language; those of the tables are English. */
+static const char *const sign_ids[SW_UNIT_COUNT_OF_UNITS][SW_UNITS_US + 1] = {
+  [SW_UNIT_MONTH] = { "unit.month", "unit.month" },
+  [SW_UNIT_DAY] = { "unit.day", "unit.day" },
+  [SW_UNIT_LOSS] = { "unit.loss.metric", "unit.loss.us" },
+  [SW_UNIT_EROSIVITY] = { "unit.erosivity.metric", "unit.us-units" },
+  [SW_UNIT_ERODIBILITY] = { NULL, "unit.us-units" },
+  [SW_UNIT_WIND] = { NULL, "unit.wind.us" },
+};
+
 static const Display *
 display_of (SwUnit unit, SwUnitSystem units)
 {
@@ -261,7 +271,9 @@ sw_quantity_text (double value, SwUnit unit, SwNumberStyle style)
     return feet_and_inches (value, style);
 
   g_autofree char *number = sw_quantity_number (value, unit, style);
-  const char *symbol = sw_quantity_unit (unit, style.units);
+  const char *symbol = g_strcmp0 (number, "1") == 0
+                           ? sw_quantity_unit_of_one (unit, style)
+                           : sw_quantity_unit (unit, style);
   gboolean alone = number == NULL || *symbol == '\0' || !isfinite (value);
   if (alone)
     return g_steal_pointer (&number);
@@ -304,10 +316,21 @@ sw_quantity_limit_text (double value, SwUnit unit, SwLimit limit, SwNumberStyle 
 }
 
 const char *
-sw_quantity_unit (SwUnit unit, SwUnitSystem units)
+sw_quantity_unit (SwUnit unit, SwNumberStyle style)
 {
   g_return_val_if_fail ((unsigned) unit < SW_UNIT_COUNT_OF_UNITS, "");
-  return display_of (unit, units)->symbol;
+  const char *id = sign_ids[unit][style.units];
+
+  return id != NULL && style.texts != NULL ? sw_texts_get (style.texts, id)
+                                           : display_of (unit, style.units)->symbol;
+}
+
+const char *
+sw_quantity_unit_of_one (SwUnit unit, SwNumberStyle style)
+{
+  return unit == SW_UNIT_MONTH && style.texts != NULL
+             ? sw_texts_get (style.texts, "unit.month.one")
+             : sw_quantity_unit (unit, style);
 }
 
 static char *

@@ -86,7 +86,7 @@ sw_working_practice (SwWorking *working, const char *symbol, const SwPractice *p
 
   input->name = g_strdup (sw_practice_keys[value].key);
   input->evidence = sourced->evidence;
-  input->source = g_strdup (sourced->source != NULL ? sourced->source : practice->source);
+  input->source = g_strdup (sw_practice_source (practice, value));
 }
 
 void

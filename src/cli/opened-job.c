@@ -59,7 +59,7 @@ choose_style (const SlopepackReader *reader, SlopepackJob *opened)
   const char *language =
       reader->language != NULL ? reader->language : opened->job->language;
 
-  opened->style = (SwNumberStyle){ opened->job->units, '.' };
+  opened->style = (SwNumberStyle){ opened->job->units, '.', NULL };
   if (g_strcmp0 (reader->units, "metric") == 0)
     opened->style.units = SW_UNITS_METRIC;
   else if (g_strcmp0 (reader->units, "us") == 0)
@@ -78,6 +78,7 @@ choose_style (const SlopepackReader *reader, SlopepackJob *opened)
           language, list);
     }
   opened->style.decimal_mark = sw_texts_decimal_mark (opened->texts);
+  opened->style.texts = opened->texts;
   return SLOPEPACK_DONE;
 }
 

@@ -62,7 +62,7 @@ draw_bar (SwFigure *figure, double x_mm, double y_mm, double mm_per_m, double si
   g_autofree char *half = sw_decimal_text (whole / 2.0, decimals, draw->style);
   g_autofree char *all = sw_decimal_text (whole, decimals_of (whole), draw->style);
   g_autofree char *end =
-      g_strconcat (all, " ", sw_quantity_unit (SW_UNIT_M, draw->style.units), NULL);
+      g_strconcat (all, " ", sw_quantity_unit (SW_UNIT_M, draw->style), NULL);
 
   sw_figure_segment (figure, SW_ROLE_SCALE_BAR, x_mm, y_mm, x_mm + length, y_mm);
   sw_figure_segment (figure, SW_ROLE_SCALE_BAR, x_mm, y_mm + BAR_MM, x_mm + length,

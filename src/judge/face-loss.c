@@ -7,8 +7,7 @@
 #define BARE_COVER 1.0
 #define NO_SUPPORT 1.0 /* P: nothing but the slope itself holds water back */
 
-static const char nomograph_source[] =
-    "nomograph equation of Wischmeier, Johnson and Cross 1971; Handbook 703 eq. 3-1";
+static const char nomograph_source[] = "source.nomograph";
 
 static const SwSourced not_known = { NAN, SW_EVIDENCE_USER, NULL };
 

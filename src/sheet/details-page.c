@@ -106,7 +106,7 @@ add_as_laid (const SwSheet *sheet, SwTable *table, guint face, SwDetail detail)
   if (detail == SW_DETAIL_PIN && layout->pin != NULL)
     as_laid_row (sheet, table, "pin", layout->pin->length_m, SW_LIMIT_LEAST,
                  sw_sheet_plain (sheet, sw_sheet_keep (sheet, sw_report_source_words (
-                                                                  layout->pin->source,
+                                                                  layout->pin->source_id,
                                                                   layout->pin->evidence,
                                                                   sheet->texts))));
 }
@@ -212,8 +212,10 @@ sw_page_details (SwSheet *sheet)
 
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "pack.details.practice", "name",
-                               sheet->practice->name, "edition", sheet->practice->edition,
-                               "agency", sheet->practice->agency, NULL));
+                               sw_sheet_get (sheet, sheet->practice->name_id), "edition",
+                               sw_sheet_get (sheet, sheet->practice->edition_id),
+                               "agency", sw_sheet_get (sheet, sheet->practice->agency_id),
+                               NULL));
   for (guint face = 0; face < sheet->layout->n_faces; face++)
     for (int detail = 0; detail < SW_DETAIL_COUNT; detail++)
       if (differs (sheet, face, (SwDetail) detail)

@@ -29,15 +29,15 @@ static void
 add_part (const SwSheet *sheet, SwFlow *flow, const char *part, SwTable *table)
 {
   const char *ending = sw_table_n_rows (table) > 0 ? "how" : "missing";
-  SwUnitSystem units = sheet->draw->style.units;
+  SwNumberStyle style = sheet->draw->style;
 
   sw_flow_heading (
       flow, sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.judge.%s.title", part)));
   sw_flow_text (
       flow, SW_STYLE_BODY, SW_ROLE_TEXT,
       sw_sheet_fill (sheet, sw_sheet_format (sheet, "pack.judge.%s.%s", part, ending),
-                     "r_unit", sw_quantity_unit (SW_UNIT_EROSIVITY, units), "k_unit",
-                     sw_quantity_unit (SW_UNIT_ERODIBILITY, units), NULL));
+                     "r_unit", sw_quantity_unit (SW_UNIT_EROSIVITY, style), "k_unit",
+                     sw_quantity_unit (SW_UNIT_ERODIBILITY, style), NULL));
   if (sw_table_n_rows (table) > 0)
     {
       sw_flow_tie (flow);

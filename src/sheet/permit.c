@@ -158,8 +158,9 @@ practice_words (const SwSheet *sheet, const char *id)
 {
   const SwPractice *practice = sheet->practice;
 
-  return sw_sheet_fill (sheet, id, "practice", practice->name, "edition",
-                        practice->edition, "agency", practice->agency, NULL);
+  return sw_sheet_fill (sheet, id, "practice", sw_sheet_get (sheet, practice->name_id),
+                        "edition", sw_sheet_get (sheet, practice->edition_id), "agency",
+                        sw_sheet_get (sheet, practice->agency_id), NULL);
 }
 
 void

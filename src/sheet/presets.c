@@ -37,13 +37,22 @@ add_practice (const SwSheet *sheet, SwFlow *flow)
     }
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "pack.presets.practice", "name",
-                               sheet->practice->name, "edition", sheet->practice->edition,
-                               "agency", sheet->practice->agency, "source",
-                               sheet->practice->source, "changed",
-                               sw_sheet_count (sheet, sheet->job->n_overrides), NULL));
+                               sw_sheet_get (sheet, sheet->practice->name_id), "edition",
+                               sw_sheet_get (sheet, sheet->practice->edition_id),
+                               "agency", sw_sheet_get (sheet, sheet->practice->agency_id),
+                               "source", sw_sheet_get (sheet, sheet->practice->source_id),
+                               "changed", sw_sheet_count (sheet, sheet->job->n_overrides),
+                               NULL));
   sw_flow_tie (flow);
   sw_flow_space (flow, 1.5);
   sw_flow_table (flow, table);
+}
+
+/* Without the evidence, which differs from number to number of an entry. */
+static const char *
+source_words (const SwSheet *sheet, const char *source_id)
+{
+  return sw_sheet_plain (sheet, sw_sheet_get (sheet, source_id));
 }
 
 /* Soils, blanket and pins as the catalogue has them. */
@@ -60,7 +69,7 @@ add_catalogue (const SwSheet *sheet, SwFlow *flow)
   const char *before = NULL;
 
   sw_table_row (table, sw_sheet_get (sheet, blanket->name_id),
-                sw_sheet_plain (sheet, blanket->source), NULL);
+                source_words (sheet, blanket->source_id), NULL);
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     {
       const SwSoil *soil = sw_catalogue_soil (sheet->layout->catalogue,
@@ -68,7 +77,7 @@ add_catalogue (const SwSheet *sheet, SwFlow *flow)
 
       if (g_strcmp0 (soil->id, before) != 0)
         sw_table_row (table, sw_sheet_get (sheet, soil->name_id),
-                      sw_sheet_plain (sheet, soil->source), NULL);
+                      source_words (sheet, soil->source_id), NULL);
       before = soil->id;
     }
   for (guint i = 0; i < sheet->tally->pin_orders->len; i++)
@@ -80,9 +89,10 @@ add_catalogue (const SwSheet *sheet, SwFlow *flow)
             table,
             sw_sheet_format (sheet, "%s %s", sw_sheet_get (sheet, pin->name_id),
                              sw_sheet_limit (sheet, pin->length_m, SW_LIMIT_LEAST)),
-            sw_sheet_plain (sheet, sw_sheet_keep (sheet, sw_report_source_words (
-                                                             pin->source, pin->evidence,
-                                                             sheet->texts))),
+            sw_sheet_plain (sheet,
+                            sw_sheet_keep (sheet, sw_report_source_words (pin->source_id,
+                                                                          pin->evidence,
+                                                                          sheet->texts))),
             NULL);
     }
   sw_flow_space (flow, 4.0);

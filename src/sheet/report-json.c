@@ -168,7 +168,7 @@ write_trenches (SwReportJson *json, const SwTally *tally)
 }
 
 static void
-write_input (SwReportJson *json, const SwInput *input)
+write_input (SwReportJson *json, const SwInput *input, const SwTexts *texts)
 {
   static const char *const origins[SW_ORIGIN_COUNT] = {
     [SW_ORIGIN_MEASURED] = "measured", [SW_ORIGIN_TYPED] = "typed",
@@ -188,7 +188,8 @@ write_input (SwReportJson *json, const SwInput *input)
   if (sourced)
     sw_report_json_string (json, "evidence", sw_evidence_code (input->evidence));
   if (sourced && input->source != NULL)
-    sw_report_json_string (json, "source", input->source);
+    sw_report_json_string (json, "source",
+                           sw_report_source (input->source, input->evidence, texts));
   sw_report_json_close (json, '}');
 }
 
@@ -212,7 +213,7 @@ write_workings (SwReportJson *json, const SwTally *tally, const SwTexts *texts)
       sw_report_json_string (json, "rounding", roundings[working->rounding]);
       sw_report_json_open (json, "inputs", '[');
       for (guint j = 0; j < working->inputs->len; j++)
-        write_input (json, &g_array_index (working->inputs, SwInput, j));
+        write_input (json, &g_array_index (working->inputs, SwInput, j), texts);
       sw_report_json_close (json, ']');
       sw_report_json_close (json, '}');
     }

@@ -50,7 +50,8 @@ calculator_digits (double value, int decimals, SwNumberStyle style)
   return digits;
 }
 
-/* What a calculator works in; the SI value is divided by the factor. */
+/* What a calculator works in; the SI value is divided by the factor. Where no sign stands,
+ * the unit is that of the quantity. */
 static const struct
 {
   SwUnit unit;
@@ -66,7 +67,7 @@ static const struct
   { SW_UNIT_KG_PER_M2, "kg/m²", "lb/ft²", SW_KG_PER_LB / SW_M2_PER_FT2, 6 },
   { SW_UNIT_PERCENT, "", "", 1.0, 4 },
   { SW_UNIT_HOUR, "h", "h", 1.0, 4 },
-  { SW_UNIT_DAY, "d", "d", 1.0, 4 },
+  { SW_UNIT_DAY, NULL, NULL, 1.0, 4 },
 };
 
 char *
@@ -77,7 +78,8 @@ sw_report_calculator (double value, SwUnit unit, SwNumberStyle style)
   for (guint i = 0; i < G_N_ELEMENTS (calculator); i++)
     if (calculator[i].unit == unit)
       {
-        const char *symbol = us ? calculator[i].us : calculator[i].metric;
+        const char *own = us ? calculator[i].us : calculator[i].metric;
+        const char *symbol = own != NULL ? own : sw_quantity_unit (unit, style);
         g_autofree char *digits = calculator_digits (
             us ? value / calculator[i].us_factor : value, calculator[i].decimals, style);
 
@@ -126,21 +128,25 @@ sw_report_input_words (const SwInput *input, const SwTexts *texts)
   return g_strdup (sw_texts_get (texts, id));
 }
 
+const char *
+sw_report_source (const char *source, SwEvidence evidence, const SwTexts *texts)
+{
+  return source == NULL || evidence == SW_EVIDENCE_USER ? source
+                                                        : sw_texts_get (texts, source);
+}
+
 char *
 sw_report_source_words (const char *source, SwEvidence evidence, const SwTexts *texts)
 {
   g_autofree char *id = g_strdup_printf ("evidence.%s", sw_evidence_code (evidence));
-  g_autofree char *says_id =
-      g_strdup_printf ("report.says.%s", sw_evidence_code (evidence));
   const char *how = sw_texts_get (texts, id);
 
   if (source == NULL || *source == '\0')
     return g_strdup (how);
-  /* "this program's default, after …" needs no "this program's own default" behind it. */
-  if (sw_texts_has (texts, says_id)
-      && g_str_has_prefix (source, sw_texts_get (texts, says_id)))
-    return g_strdup (source);
-  return sw_texts_fill (texts, "report.source", "source", source, "evidence", how, NULL);
+  const char *words = sw_report_source (source, evidence, texts);
+  if (sw_evidence_is_source (evidence))
+    return g_strdup (words);
+  return sw_texts_fill (texts, "report.source", "source", words, "evidence", how, NULL);
 }
 
 void

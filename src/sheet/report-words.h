@@ -49,8 +49,8 @@ char *sw_report_limit (const SwInput *input, SwNumberStyle style);
 char *sw_report_working_value (const SwWorking *working, SwNumberStyle style);
 /** Name of an input: "side lap". */
 char *sw_report_input_words (const SwInput *input, const SwTexts *texts);
-/** "Illinois Urban Manual 830 (read in the agency's text)". */
-char *sw_report_source_words (const char *source, SwEvidence evidence,
+/** The source alone, without its evidence. Returns: (transfer none) (nullable): like @source */
+const char *sw_report_source (const char *source, SwEvidence evidence,
                               const SwTexts *texts);
 
 /** Append @text and fill up to @width characters. */

@@ -170,8 +170,7 @@ const char *
 sw_sheet_practice_source (const SwSheet *sheet, SwPracticeValue value)
 {
   const SwSourced *sourced = &sheet->practice->values[value];
-  const char *source =
-      sourced->source != NULL ? sourced->source : sheet->practice->source;
+  const char *source = sw_practice_source (sheet->practice, value);
 
   return sw_sheet_keep (sheet,
                         sw_report_source_words (source, sourced->evidence, sheet->texts));

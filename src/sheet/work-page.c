@@ -39,7 +39,7 @@ seed_mass (const SwSheet *sheet, double kg)
       sw_sheet_keep (
           sheet,
           sw_decimal_text (kg * sw_quantity_per_si (SW_UNIT_KG, style.units), 2, style)),
-      sw_quantity_unit (SW_UNIT_KG, style.units));
+      sw_quantity_unit (SW_UNIT_KG, style));
 }
 
 /* What is not counted is a dash, not a nought. */

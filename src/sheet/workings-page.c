@@ -207,9 +207,9 @@ add_cut_lengths (const SwSheet *sheet, SwFlow *flow)
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
       add_cut_rows (sheet, table, &sheet->layout->faces[f], t);
-  sw_flow_heading (
-      flow, sw_sheet_fill (sheet, "pack.term.title", "unit",
-                           sw_quantity_unit (SW_UNIT_M, sheet->draw->style.units), NULL));
+  sw_flow_heading (flow, sw_sheet_fill (sheet, "pack.term.title", "unit",
+                                        sw_quantity_unit (SW_UNIT_M, sheet->draw->style),
+                                        NULL));
   sw_flow_table (flow, table);
 }
 

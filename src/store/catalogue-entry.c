@@ -11,6 +11,15 @@ text_member (const SwJsonPlace *object, const char *key)
   return sw_json_words (&place);
 }
 
+/* The words of a source are texts, since a reader of any language is to judge it. */
+static char *
+source_member (const SwJsonPlace *object)
+{
+  g_autofree char *name = text_member (object, "source");
+
+  return g_strconcat ("source.", name, NULL);
+}
+
 static double
 number_member (const SwJsonPlace *object, const char *key, SwJsonRange range)
 {
@@ -49,7 +58,7 @@ sourced_member (const SwJsonPlace *object, const char *key, SwJsonRange range,
   else
     sourced.value = sw_json_number (&value, range);
   sourced.evidence = evidence_member (&place);
-  sourced.source = text_member (&place, "source");
+  sourced.source = source_member (&place);
   return sourced;
 }
 
@@ -93,8 +102,7 @@ read_values (const SwJsonPlace *values, SwPractice *practice)
 SwPractice *
 sw_practice_read (const SwJsonPlace *place)
 {
-  static const char *const keys[] = { "id",         "name",    "agency",
-                                      "edition",    "source",  "evidence",
+  static const char *const keys[] = { "id",         "source",  "evidence",
                                       "toe_kind",   "values",  "trench_lining",
                                       "toe_lining", "density", NULL };
   static const char *const linings[] = { "down", "down-across", "down-across-up", NULL };
@@ -108,10 +116,10 @@ sw_practice_read (const SwJsonPlace *place)
 
   sw_json_only (place, keys);
   practice->id = text_member (place, "id");
-  practice->name = text_member (place, "name");
-  practice->agency = text_member (place, "agency");
-  practice->edition = text_member (place, "edition");
-  practice->source = text_member (place, "source");
+  practice->name_id = g_strconcat ("practice-name.", practice->id, NULL);
+  practice->agency_id = g_strconcat ("practice-agency.", practice->id, NULL);
+  practice->edition_id = g_strconcat ("practice-edition.", practice->id, NULL);
+  practice->source_id = source_member (place);
   practice->evidence = evidence_member (place);
   practice->trench_lining = (SwLining) sw_json_choice (&trench_lining, linings);
   practice->toe_lining = (SwLining) sw_json_choice (&toe_lining, linings);
@@ -135,7 +143,7 @@ sw_soil_read (const SwJsonPlace *place)
   sw_json_only (place, keys);
   soil->id = text_member (place, "id");
   soil->name_id = g_strconcat ("soil.", soil->id, NULL);
-  soil->source = text_member (place, "source");
+  soil->source_id = source_member (place);
   soil->pin_firm_m = sourced_member (place, "pin_firm_m", pin_m, NULL, NAN);
   soil->pin_loose_m = sourced_member (place, "pin_loose_m", pin_m, NULL, NAN);
   soil->swell =
@@ -165,7 +173,7 @@ sw_blanket_read (const SwJsonPlace *place)
   sw_json_only (place, keys);
   blanket->id = text_member (place, "id");
   blanket->name_id = g_strconcat ("blanket.", blanket->id, NULL);
-  blanket->source = text_member (place, "source");
+  blanket->source_id = source_member (place);
   blanket->life_months =
       sourced_member (place, "life_months", (SwJsonRange){ 0.0, 1200.0, TRUE, FALSE },
                       "permanent", INFINITY);
@@ -193,7 +201,7 @@ sw_roll_read (const SwJsonPlace *place)
 
   sw_json_only (place, keys);
   roll->id = text_member (place, "id");
-  roll->source = text_member (place, "source");
+  roll->source_id = source_member (place);
   roll->evidence = evidence_member (place);
   roll->width_m =
       number_member (place, "width_m", (SwJsonRange){ 0.1, 20.0, FALSE, FALSE });
@@ -217,7 +225,7 @@ sw_pin_read (const SwJsonPlace *place)
   sw_json_only (place, keys);
   pin->id = text_member (place, "id");
   pin->name_id = g_strconcat ("pin.", kinds[sw_json_choice (&kind, kinds)], NULL);
-  pin->source = text_member (place, "source");
+  pin->source_id = source_member (place);
   pin->evidence = evidence_member (place);
   pin->length_m =
       number_member (place, "length_m", (SwJsonRange){ 0.05, 1.5, FALSE, FALSE });

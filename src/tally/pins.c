@@ -243,7 +243,7 @@ round_to_boxes (SwTally *tally, const SwLayout *layout, SwPinOrder *order)
   if (order->boxes > 0)
     {
       SwSourced per_box = { order->pin->per_box, order->pin->evidence,
-                            order->pin->source };
+                            order->pin->source_id };
 
       sw_working_sourced (working, "per_box", &per_box, SW_UNIT_COUNT);
       sw_working_part (working, "boxes", order->boxes, SW_UNIT_COUNT);

@@ -5,6 +5,7 @@
 
 #include "length-text.h"
 #include "value-text.h"
+#include <slopewright/store/store.h>
 
 /* Within the rounding of a sum of a few doubles. */
 #define EXACT 1e-12
@@ -12,7 +13,7 @@
 static SwNumberStyle
 style_of (SwUnitSystem units)
 {
-  return (SwNumberStyle){ units, '.' };
+  return (SwNumberStyle){ units, '.', NULL };
 }
 
 typedef struct
@@ -211,10 +212,10 @@ test_other_refusals (void)
 static void
 test_round_trip (void)
 {
-  static const SwNumberStyle styles[] = { { SW_UNITS_METRIC, '.' },
-                                          { SW_UNITS_METRIC, ',' },
-                                          { SW_UNITS_US, '.' },
-                                          { SW_UNITS_US, ',' } };
+  static const SwNumberStyle styles[] = { { SW_UNITS_METRIC, '.', NULL },
+                                          { SW_UNITS_METRIC, ',', NULL },
+                                          { SW_UNITS_US, '.', NULL },
+                                          { SW_UNITS_US, ',', NULL } };
   static const struct
   {
     SwUnit unit;
@@ -249,6 +250,72 @@ test_round_trip (void)
       }
 }
 
+/* What a field shows in any language it reads back, and the English signs with it: a
+ * notebook from elsewhere may have them. */
+static void
+test_signs_of_languages (void)
+{
+  static const struct
+  {
+    const char *language, *text;
+    SwUnit unit;
+    double want;
+  } rows[] = {
+    { "fr", "7 j", SW_UNIT_DAY, 7.0 },     { "fr", "7 d", SW_UNIT_DAY, 7.0 },
+    { "fr", "12 mois", SW_UNIT_MONTH, 12 }, { "fr", "12 mo", SW_UNIT_MONTH, 12 },
+    { "es", "7 d", SW_UNIT_DAY, 7.0 },     { "es", "12 meses", SW_UNIT_MONTH, 12 },
+    { "es", "1 mes", SW_UNIT_MONTH, 1.0 }, { "es", "12 months", SW_UNIT_MONTH, 12 },
+    { "fr", "36 km/h", SW_UNIT_WIND, 10 }, { "fr", "20 mi/h", SW_UNIT_WIND, 8.9408 },
+    { "fr", "20 mph", SW_UNIT_WIND, 8.9408 },
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (SwTexts) texts = sw_texts_load (rows[i].language);
+      const SwNumberStyle style = { SW_UNITS_METRIC, ',', texts };
+      g_autofree char *problem = NULL;
+      double got = 0.0;
+
+      g_test_message ("%s: %s", rows[i].language, rows[i].text);
+      g_assert_true (sw_value_parse (rows[i].text, rows[i].unit, style, &got, &problem));
+      g_assert_cmpfloat_with_epsilon (got, rows[i].want, 1e-9);
+    }
+}
+
+static void
+check_reads_back (double value, SwUnit unit, SwNumberStyle style)
+{
+  g_autofree char *text = sw_value_edit_text (value, unit, style);
+  g_autofree char *problem = NULL;
+  double got = 0.0;
+
+  if (!sw_value_parse (text, unit, style, &got, &problem))
+    g_error ("%s: \"%s\": %s", sw_texts_language (style.texts), text, problem);
+  /* Fields show three decimals of their own unit, lengths in feet a quarter of an inch. */
+  g_assert_cmpfloat_with_epsilon (got, value, value * 0.2);
+}
+
+static void
+test_every_unit_reads_back (void)
+{
+  g_auto (GStrv) languages = sw_texts_languages ();
+
+  for (guint i = 0; languages[i] != NULL; i++)
+    {
+      g_autoptr (SwTexts) texts = sw_texts_load (languages[i]);
+
+      for (int units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
+        for (int unit = 0; unit < SW_UNIT_COUNT_OF_UNITS; unit++)
+          {
+            const SwNumberStyle style = { (SwUnitSystem) units, ',', texts };
+            double si = 3.0 / sw_quantity_per_si ((SwUnit) unit, style.units)
+                        + sw_quantity_zero_si ((SwUnit) unit, style.units);
+
+            check_reads_back (unit == SW_UNIT_RAD ? 0.5 : si, (SwUnit) unit, style);
+          }
+    }
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -259,5 +326,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/app/value-text/others", test_other_values);
   g_test_add_func ("/app/value-text/refuses", test_other_refusals);
   g_test_add_func ("/app/value-text/round-trip", test_round_trip);
+  g_test_add_func ("/app/length/signs-of-languages", test_signs_of_languages);
+  g_test_add_func ("/app/length/every-unit-reads-back", test_every_unit_reads_back);
   return g_test_run ();
 }

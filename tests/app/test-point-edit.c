@@ -4,7 +4,7 @@
 #include "points-paste.h"
 #include <string.h>
 
-static const SwNumberStyle metric = { SW_UNITS_METRIC, '.' };
+static const SwNumberStyle metric = { SW_UNITS_METRIC, '.', NULL };
 
 /* The default job: crest (0, 5), toe (10, 0); outline 20 m along, 0 to 10 m out. */
 static const SwFace *

@@ -3,7 +3,7 @@
 #include "sw-text-entry.h"
 #include "sw-value-entry.h"
 
-static const SwNumberStyle metric = { SW_UNITS_METRIC, '.' };
+static const SwNumberStyle metric = { SW_UNITS_METRIC, '.', NULL };
 
 typedef struct
 {
@@ -159,7 +159,7 @@ static void
 test_units_of_the_reader (Fixture *f, gconstpointer data)
 {
   sw_value_entry_set_value (SW_VALUE_ENTRY (f->entry), 3.048,
-                            (SwNumberStyle){ SW_UNITS_US, '.' });
+                            (SwNumberStyle){ SW_UNITS_US, '.', NULL });
   type (f, "11' 6\"");
   press_enter (f);
   g_assert_cmpfloat_with_epsilon (f->last, 3.5052, 1e-12); /* 138 in x 25.4 mm */

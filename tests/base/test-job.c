@@ -12,7 +12,7 @@ small_catalogue (void)
   SwPractice *practice = sw_practice_new ();
 
   practice->id = g_strdup ("common");
-  practice->source = g_strdup ("test");
+  practice->source_id = g_strdup ("test");
   practice->values[SW_PRACTICE_SIDE_LAP_M] =
       (SwSourced){ 0.1, SW_EVIDENCE_PROPOSED, g_strdup ("test") };
   practice->density = g_new0 (SwDensityRow, 1);

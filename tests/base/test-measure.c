@@ -260,7 +260,7 @@ test_working (void)
   SwWorking *runs =
       sw_working_new ("run_count", 12.0, SW_UNIT_COUNT, SW_ROUNDING_UP, "A.1.runs");
 
-  practice->source = g_strdup ("the practice");
+  practice->source_id = g_strdup ("the practice");
   practice->values[SW_PRACTICE_SIDE_LAP_M] = (SwSourced){ 0.1, SW_EVIDENCE_SEEN, NULL };
   practice->values[SW_PRACTICE_SET_BACK_M] =
       (SwSourced){ 0.6, SW_EVIDENCE_USER, g_strdup ("because") };

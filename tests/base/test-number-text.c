@@ -8,9 +8,9 @@
 
 #define NBSP "\xc2\xa0"
 
-static const SwNumberStyle metric = { SW_UNITS_METRIC, '.' };
-static const SwNumberStyle comma = { SW_UNITS_METRIC, ',' };
-static const SwNumberStyle us = { SW_UNITS_US, '.' };
+static const SwNumberStyle metric = { SW_UNITS_METRIC, '.', NULL };
+static const SwNumberStyle comma = { SW_UNITS_METRIC, ',', NULL };
+static const SwNumberStyle us = { SW_UNITS_US, '.', NULL };
 
 typedef struct
 {
@@ -152,10 +152,10 @@ test_columns (void)
   g_assert_cmpstr (inches, ==, "5⅞");
   g_assert_cmpstr (metres, ==, "13.42");
   g_assert_cmpstr (angle, ==, "26.6");
-  g_assert_cmpstr (sw_quantity_unit (SW_UNIT_M, SW_UNITS_METRIC), ==, "m");
-  g_assert_cmpstr (sw_quantity_unit (SW_UNIT_M, SW_UNITS_US), ==, "ft");
-  g_assert_cmpstr (sw_quantity_unit (SW_UNIT_SMALL_M, SW_UNITS_METRIC), ==, "mm");
-  g_assert_cmpstr (sw_quantity_unit (SW_UNIT_COUNT, SW_UNITS_US), ==, "");
+  g_assert_cmpstr (sw_quantity_unit (SW_UNIT_M, metric), ==, "m");
+  g_assert_cmpstr (sw_quantity_unit (SW_UNIT_M, us), ==, "ft");
+  g_assert_cmpstr (sw_quantity_unit (SW_UNIT_SMALL_M, metric), ==, "mm");
+  g_assert_cmpstr (sw_quantity_unit (SW_UNIT_COUNT, us), ==, "");
 }
 
 /* Every unit has words in both systems, or is a bare number on purpose. */
@@ -165,12 +165,43 @@ test_every_unit (void)
   for (int unit = 0; unit < SW_UNIT_COUNT_OF_UNITS; unit++)
     for (int units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
       {
-        const char *symbol = sw_quantity_unit ((SwUnit) unit, (SwUnitSystem) units);
+        const char *symbol = sw_quantity_unit (
+            (SwUnit) unit, (SwNumberStyle){ (SwUnitSystem) units, '.', NULL });
         gboolean bare = unit == SW_UNIT_RATIO || unit == SW_UNIT_COUNT
-                        || unit == SW_UNIT_HV || unit == SW_UNIT_FACTOR || unit == SW_UNIT_MONEY;
+                        || unit == SW_UNIT_HV || unit == SW_UNIT_FACTOR
+                        || unit == SW_UNIT_MONEY;
         g_assert_nonnull (symbol);
         g_assert_cmpint (*symbol == '\0', ==, bare);
       }
+}
+
+/* Signs that are words are those of the texts, in the number that stands beside them; the
+ * others are everybody's. */
+static void
+test_signs_of_a_language (void)
+{
+  static const struct
+  {
+    double value;
+    SwUnit unit;
+    const char *want;
+  } rows[] = {
+    { 1.0, SW_UNIT_MONTH, "1" NBSP "mes" },  { 3.0, SW_UNIT_MONTH, "3" NBSP "meses" },
+    { 7.0, SW_UNIT_DAY, "7" NBSP "días" },   { 2.0, SW_UNIT_LOSS, "2.0" NBSP "t/(ha·año)" },
+    { 1.5, SW_UNIT_M, "1.50" NBSP "m" },
+  };
+  g_autoptr (SwTexts) texts = sw_texts_new ("es");
+  const SwNumberStyle style = { SW_UNITS_METRIC, '.', texts };
+
+  sw_texts_add (texts, "unit.month", "meses");
+  sw_texts_add (texts, "unit.month.one", "mes");
+  sw_texts_add (texts, "unit.day", "días");
+  sw_texts_add (texts, "unit.loss.metric", "t/(ha·año)");
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *got = sw_quantity_text (rows[i].value, rows[i].unit, style);
+      g_assert_cmpstr (got, ==, rows[i].want);
+    }
 }
 
 /* Ratio, degrees and percent of the usual gradients: atan (1 / hv), by calculator. */
@@ -293,8 +324,9 @@ test_limits (void)
 
       g_assert_cmpstr (us_text, ==, rows[i].want);
     }
-  g_autofree char *metric_text = sw_quantity_limit_text (
-      0.1524, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, (SwNumberStyle){ SW_UNITS_METRIC, '.' });
+  g_autofree char *metric_text =
+      sw_quantity_limit_text (0.1524, SW_UNIT_SMALL_M, SW_LIMIT_LEAST,
+                              (SwNumberStyle){ SW_UNITS_METRIC, '.', NULL });
 
   g_assert_cmpstr (metric_text, ==, "152" NBSP "mm");
 }
@@ -308,6 +340,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/base/number-text/signs-and-gaps", test_signs_and_gaps);
   g_test_add_func ("/base/number-text/columns", test_columns);
   g_test_add_func ("/base/number-text/every-unit", test_every_unit);
+  g_test_add_func ("/base/number-text/signs-of-a-language", test_signs_of_a_language);
   g_test_add_func ("/base/number-text/gradient-three-ways", test_gradient_three_ways);
   g_test_add_func ("/base/number-text/decimals", test_decimals);
   g_test_add_func ("/base/number-text/exact-shortest", test_exact_shortest);

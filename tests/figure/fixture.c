@@ -37,7 +37,7 @@ make_practice (SlopeKind slope, SwToeKind toe)
   SwPractice *practice = sw_practice_new ();
 
   practice->id = g_strdup ("common");
-  practice->name = g_strdup ("Common practice");
+  practice->name_id = g_strdup ("Common practice");
   practice->trench_lining = linings[toe];
   practice->toe_lining = SW_LINING_DOWN_ACROSS;
   practice->toe_kind = toe;
@@ -315,7 +315,7 @@ fixture_set_up (Fixture *fixture, SlopeKind slope, SwToeKind toe, SwUnitSystem u
   fixture->measure = (SwTextMeasure){ measure_text, NULL, 0.94, 0.24 };
   fixture->draw = (SwDraw){ .texts = fixture->texts,
                             .measure = &fixture->measure,
-                            .style = { units, '.' } };
+                            .style = { units, '.', NULL } };
   sw_job_unref (job);
 }
 

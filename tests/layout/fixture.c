@@ -58,10 +58,10 @@ practice_new (void)
   SwPractice *practice = sw_practice_new ();
 
   practice->id = g_strdup ("worked");
-  practice->name = g_strdup ("Worked by hand");
-  practice->agency = g_strdup ("tests");
-  practice->edition = g_strdup ("1");
-  practice->source = g_strdup (SOURCE);
+  practice->name_id = g_strdup ("Worked by hand");
+  practice->agency_id = g_strdup ("tests");
+  practice->edition_id = g_strdup ("1");
+  practice->source_id = g_strdup (SOURCE);
   practice->evidence = SW_EVIDENCE_PROPOSED;
   practice->trench_lining = SW_LINING_DOWN_ACROSS_UP;
   practice->toe_lining = SW_LINING_DOWN_ACROSS;
@@ -80,7 +80,7 @@ add_soil (SwCatalogue *catalogue)
 
   soil->id = g_strdup ("firm");
   soil->name_id = g_strdup ("soil.firm");
-  soil->source = g_strdup (SOURCE);
+  soil->source_id = g_strdup (SOURCE);
   soil->pin_firm_m = (SwSourced){ 0.15, SW_EVIDENCE_PROPOSED, NULL };
   soil->pin_loose_m = (SwSourced){ 0.30, SW_EVIDENCE_PROPOSED, NULL };
   soil->swell = (SwSourced){ 0.25, SW_EVIDENCE_PROPOSED, NULL };
@@ -97,7 +97,7 @@ add_blanket (SwCatalogue *catalogue)
 
   blanket->id = g_strdup ("mat");
   blanket->name_id = g_strdup ("blanket.mat");
-  blanket->source = g_strdup (SOURCE);
+  blanket->source_id = g_strdup (SOURCE);
   blanket->life_months = (SwSourced){ 12.0, SW_EVIDENCE_PROPOSED, NULL };
   blanket->max_hv = (SwSourced){ 1.5, SW_EVIDENCE_PROPOSED, NULL };
   blanket->max_c = (SwSourced){ 0.10, SW_EVIDENCE_PROPOSED, NULL };
@@ -115,7 +115,7 @@ add_pin (SwCatalogue *catalogue, const char *id, double length_m, int per_box)
 
   pin->id = g_strdup (id);
   pin->name_id = g_strdup ("pin.staple");
-  pin->source = g_strdup (SOURCE);
+  pin->source_id = g_strdup (SOURCE);
   pin->length_m = length_m;
   pin->crown_m = 0.025;
   pin->wire_m = 0.003;

@@ -57,7 +57,7 @@ example_new_changed (const char *name, void (*change) (SwJob *job))
   g_assert_cmpint (example->result->status, ==, SW_OK);
   example->draw = (SwDraw){ .texts = example->texts,
                             .measure = sw_paint_measure (&error),
-                            .style = { example->job->units, '.' } };
+                            .style = { example->job->units, '.', example->texts } };
   g_assert_no_error (error);
   return example;
 }
@@ -78,6 +78,7 @@ example_speak (Example *example, const char *code)
   example->texts = texts;
   example->draw.texts = texts;
   example->draw.style.decimal_mark = sw_texts_decimal_mark (texts);
+  example->draw.style.texts = texts;
 }
 
 void

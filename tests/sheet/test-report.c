@@ -6,7 +6,7 @@
 #include <slopewright/sheet/report.h>
 #include <string.h>
 
-static const SwNumberStyle metric = { SW_UNITS_METRIC, '.' };
+static const SwNumberStyle metric = { SW_UNITS_METRIC, '.', NULL };
 
 static json_t *
 tally_json (const Example *example)
@@ -197,8 +197,8 @@ test_working_in_feet (void)
   g_autoptr (Example) example = example_new ("pinfold-cutting");
   const SwWorking *volume =
       sw_tally_working (example->result->tally, "A.1.key-trench-volume");
-  g_autofree char *check = sw_report_working_check (volume, example->texts,
-                                                    (SwNumberStyle){ SW_UNITS_US, '.' });
+  g_autofree char *check = sw_report_working_check (
+      volume, example->texts, (SwNumberStyle){ SW_UNITS_US, '.', NULL });
 
   g_assert_nonnull (strstr (check, "157.4803\xc2\xa0"
                                    "ft × 0.4921\xc2\xa0"
@@ -314,6 +314,40 @@ test_same_bytes (void)
     }
 }
 
+/* In every language: the program's own number says once whose it is, an agency's names its
+ * text and how that was read, and a reason that somebody typed stays as it was typed. */
+static void
+test_sources (void)
+{
+  static const struct
+  {
+    const char *language, *source;
+    SwEvidence evidence;
+    const char *want;
+  } rows[] = {
+    { "en", "source.own", SW_EVIDENCE_PROPOSED, "this program's default" },
+    { "fr", "source.own", SW_EVIDENCE_PROPOSED, "valeur propre à ce programme" },
+    { "es", "source.own", SW_EVIDENCE_PROPOSED, "valor propio de este programa" },
+    { "es", "source.common-practice", SW_EVIDENCE_COMMON_PRACTICE,
+      "práctica común, sin fuente" },
+    { "es", "source.renton-213.20", SW_EVIDENCE_SEEN,
+      "City of Renton, Washington, Standard Plan 213.20; leído en el texto de la propia "
+      "agencia" },
+    { "fr", "cerca a 0.7 m", SW_EVIDENCE_USER,
+      "cerca a 0.7 m\302\240; saisi pour ce chantier" },
+    { "fr", NULL, SW_EVIDENCE_PROPOSED, "valeur propre à ce programme" },
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (SwTexts) texts = sw_texts_load (rows[i].language);
+      g_autofree char *got =
+          sw_report_source_words (rows[i].source, rows[i].evidence, texts);
+
+      g_assert_cmpstr (got, ==, rows[i].want);
+    }
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -335,5 +369,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/report/practices", test_practices);
   g_test_add_func ("/sheet/report/practices-unlaid", test_practices_unlaid);
   g_test_add_func ("/sheet/report/same-bytes", test_same_bytes);
+  g_test_add_func ("/sheet/report/sources", test_sources);
   return g_test_run ();
 }

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
+#include <slopewright/base/number-text.h>
 #include <slopewright/store/store.h>
 
 #include <string.h>
@@ -46,11 +47,53 @@ test_refused (void)
       "t.json:2: not a JSON file: duplicate object key near '\"a\"' (column 4)");
 }
 
+/* Without texts numbers carry English signs: those of the English texts. */
+static void
+test_english_signs (void)
+{
+  g_autoptr (SwTexts) texts = sw_texts_load ("en");
+
+  for (int units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
+    for (int unit = 0; unit < SW_UNIT_COUNT_OF_UNITS; unit++)
+      {
+        const SwNumberStyle bare = { (SwUnitSystem) units, '.', NULL };
+        const SwNumberStyle spoken = { (SwUnitSystem) units, '.', texts };
+
+        g_assert_cmpstr (sw_quantity_unit ((SwUnit) unit, spoken), ==,
+                         sw_quantity_unit ((SwUnit) unit, bare));
+      }
+}
+
+/* Every sign is there in every language: a gap would show its id. */
+static void
+test_signs (void)
+{
+  g_auto (GStrv) languages = sw_texts_languages ();
+
+  for (guint i = 0; languages[i] != NULL; i++)
+    {
+      g_autoptr (SwTexts) texts = sw_texts_load (languages[i]);
+
+      for (int units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
+        for (int unit = 0; unit < SW_UNIT_COUNT_OF_UNITS; unit++)
+          {
+            const SwNumberStyle style = { (SwUnitSystem) units, '.', texts };
+
+            g_assert_false (
+                g_str_has_prefix (sw_quantity_unit ((SwUnit) unit, style), "unit."));
+            g_assert_false (g_str_has_prefix (
+                sw_quantity_unit_of_one ((SwUnit) unit, style), "unit."));
+          }
+    }
+}
+
 int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/store/texts/load", test_load);
   g_test_add_func ("/store/texts/refused", test_refused);
+  g_test_add_func ("/store/texts/english-signs", test_english_signs);
+  g_test_add_func ("/store/texts/signs", test_signs);
   return g_test_run ();
 }

@@ -27,12 +27,17 @@ typedef enum
 const char *sw_evidence_code (SwEvidence evidence);
 gboolean sw_evidence_from_code (const char *code, SwEvidence *evidence);
 
+/** Whether the words of a source with this evidence tell it already: what is this
+ * program's own, or common practice, has no other source to name. */
+gboolean sw_evidence_is_source (SwEvidence evidence);
+
 /** A number that knows where it comes from. @value is SI. */
 typedef struct
 {
   double value;
   SwEvidence evidence;
-  char *source; /* may be NULL: then the source of the whole entry holds */
+  char *source; /* text id "source.<…>", or the user's own words when the evidence is
+                   SW_EVIDENCE_USER; may be NULL: then the source of the whole entry holds */
 } SwSourced;
 
 /** The numbers of a practice. Each is a key of the practice file and a text id "practice.<key>". */
@@ -127,8 +132,10 @@ typedef struct
 /** A named, dated, sourced set of dimensions. */
 typedef struct
 {
-  char *id, *name, *agency, *edition, *source;
-  SwEvidence evidence; /* of values that do not say their own */
+  char *id;
+  char *name_id, *agency_id, *edition_id; /* text ids "practice-name.<id>" and so on */
+  char *source_id;                        /* text id "source.<…>", as in every entry */
+  SwEvidence evidence;                    /* of values that do not say their own */
   SwLining trench_lining, toe_lining;
   SwToeKind toe_kind;
   SwSourced values[SW_PRACTICE_VALUE_COUNT];
@@ -138,7 +145,7 @@ typedef struct
 
 typedef struct
 {
-  char *id, *name_id, *source;       /* name_id: text id "soil.<id>" */
+  char *id, *name_id, *source_id;    /* name_id: text id "soil.<id>" */
   SwSourced pin_firm_m, pin_loose_m; /* pin length by state */
   SwSourced swell;                   /* loose volume per bank volume, minus 1 */
   SwSourced compaction;              /* compacted volume per bank volume */
@@ -148,7 +155,7 @@ typedef struct
 
 typedef struct
 {
-  char *id, *name_id, *source;
+  char *id, *name_id, *source_id;
   SwSourced life_months; /* INFINITY: permanent */
   SwSourced max_hv;      /* steepest H:V the class table allows */
   SwSourced max_c;       /* C factor ceiling; NaN where the table has none */
@@ -162,14 +169,14 @@ typedef struct
 
 typedef struct
 {
-  char *id, *source; /* "1.22x34.3" */
+  char *id, *source_id; /* "1.22x34.3" */
   double width_m, length_m, core_m;
   SwEvidence evidence;
 } SwRoll;
 
 typedef struct
 {
-  char *id, *name_id, *source; /* kind: "pin.staple", "pin.washer-pin", "pin.stake" */
+  char *id, *name_id, *source_id; /* kind: "pin.staple", "pin.washer-pin", "pin.stake" */
   double length_m, crown_m, wire_m;
   int per_box;
   SwEvidence evidence;
@@ -195,6 +202,10 @@ sw_practice_get (const SwPractice *practice, SwPracticeValue value)
 {
   return practice->values[value].value;
 }
+
+/** Where a value of the practice comes from: its own source, or that of the practice;
+ * NULL where the user typed the value and gave no reason. */
+const char *sw_practice_source (const SwPractice *practice, SwPracticeValue value);
 
 SwPractice *sw_practice_new (void);
 SwPractice *sw_practice_copy (const SwPractice *practice);

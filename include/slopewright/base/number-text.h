@@ -2,13 +2,15 @@
 #pragma once
 
 #include <glib.h>
+#include <slopewright/base/texts.h>
 #include <slopewright/base/units.h>
 
 /** How numbers are written for one reader. */
 typedef struct
 {
   SwUnitSystem units;
-  char decimal_mark; /* '.' or ',' */
+  char decimal_mark;    /* '.' or ',' */
+  const SwTexts *texts; /* whose signs stand for months, days and years; NULL: English */
 } SwNumberStyle;
 
 /**
@@ -64,8 +66,14 @@ char *sw_quantity_number (double value, SwUnit unit, SwNumberStyle style);
 /** What is shown as 0, in SI: 0, but for the scales of temperature. */
 double sw_quantity_zero_si (SwUnit unit, SwUnitSystem units);
 
-/** The unit alone as in a column head: "m", "ft", "mm"; "" for counts. */
-const char *sw_quantity_unit (SwUnit unit, SwUnitSystem units);
+/**
+ * The unit alone as in a column head: "m", "ft", "mm"; "" for counts. Signs that are
+ * words of a language, such as "mo" for months, are those of the style's texts.
+ */
+const char *sw_quantity_unit (SwUnit unit, SwNumberStyle style);
+
+/** The same as it stands beside exactly 1: "1 mes", but "3 meses". */
+const char *sw_quantity_unit_of_one (SwUnit unit, SwNumberStyle style);
 
 /** What 1 in SI is in the unit that sw_quantity_unit() names: 1000 for mm. */
 double sw_quantity_per_si (SwUnit unit, SwUnitSystem units);

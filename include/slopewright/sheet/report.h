@@ -66,6 +66,13 @@ char *sw_report_dates (const SwResult *result, const SwTexts *texts);
 char *sw_report_working_title (const SwWorking *working, const SwTexts *texts);
 char *sw_report_working_check (const SwWorking *working, const SwTexts *texts,
                                SwNumberStyle style);
+/**
+ * "Illinois Urban Manual 830 …; read in the agency's own text", and of what is this
+ * program's own or common practice the source alone, which says so.
+ * @source: of an SwSourced or SwInput with that @evidence; may be NULL
+ */
+char *sw_report_source_words (const char *source, SwEvidence evidence,
+                              const SwTexts *texts);
 char *sw_report_input_origin (const SwInput *input, const SwTexts *texts);
 char *sw_report_finding_title (const SwFinding *finding, const SwTexts *texts);
 char *sw_report_finding_text (const SwResult *result, const SwFinding *finding,
