@@ -102,11 +102,12 @@ show_lines (SwPracticesDialog *self, const GPtrArray *words)
 static void
 show_now (SwPracticesDialog *self, const char *practice_id)
 {
-  const SwPractice *practice =
-      sw_catalogue_practice (sw_stage_stock (self->stage)->catalogue, practice_id);
+  const SwStock *stock = sw_stage_stock (self->stage);
+  const SwPractice *practice = sw_catalogue_practice (stock->catalogue, practice_id);
   g_autofree char *text =
       g_strdup_printf (_ ("%s, as in the job, and"),
-                       practice != NULL ? practice->name : _ ("An unknown practice"));
+                       practice != NULL ? sw_texts_get (stock->texts, practice->name_id)
+                                        : _ ("An unknown practice"));
 
   gtk_label_set_text (self->now, text);
 }

@@ -53,8 +53,8 @@ agency_words (const Pair *pair, int side, gsize which)
 {
   const SwPractice *practice = pair->practices[side];
 
-  return g_strdup_printf ("%s, %s", practice->agency != NULL ? practice->agency : "",
-                          practice->edition != NULL ? practice->edition : "");
+  return g_strdup_printf ("%s, %s", sw_texts_get (pair->texts, practice->agency_id),
+                          sw_texts_get (pair->texts, practice->edition_id));
 }
 
 static char *
@@ -312,8 +312,9 @@ sw_report_practices_text (const SwResult *now, const SwResult *other,
 
   if (first == NULL || second == NULL)
     return g_strdup ("");
-  title = sw_texts_fill (texts, "compare.practices", "now", first->name, "other",
-                         second->name, NULL);
+  title = sw_texts_fill (texts, "compare.practices", "now",
+                         sw_texts_get (texts, first->name_id), "other",
+                         sw_texts_get (texts, second->name_id), NULL);
   report = g_string_new (title);
   g_string_append_c (report, '\n');
   for (guint i = 0; i < lines->len; i++)
