@@ -94,11 +94,11 @@ sw_sheet_working_value (const SwSheet *sheet, const SwWorking *working)
 const char *
 sw_sheet_whole_length (const SwSheet *sheet, double length_m)
 {
-  SwUnitSystem units = sheet->draw->style.units;
-  double whole = units == SW_UNITS_US ? length_m / SW_M_PER_FT : length_m;
+  SwNumberStyle style = sheet->draw->style;
+  double whole = style.units == SW_UNITS_US ? length_m / SW_M_PER_FT : length_m;
 
   return sw_sheet_format (sheet, "%s" NO_BREAK_SPACE "%s", sw_sheet_count (sheet, whole),
-                          sw_quantity_unit (SW_UNIT_M, units));
+                          sw_quantity_unit (SW_UNIT_M, style));
 }
 
 const char *
