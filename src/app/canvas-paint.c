@@ -42,7 +42,8 @@ static void
 grid_lines (SwCanvasPaint *paint, double step_m, gboolean upright)
 {
   const SwViewport *viewport = paint->viewport;
-  double step_px = step_m * viewport->px_per_m;
+  double step_px =
+      step_m * (upright ? viewport->px_per_m : sw_viewport_y_px_per_m (viewport));
   double origin_px = upright ? viewport->x_px : viewport->y_px;
   double across_px = upright ? viewport->width_px : viewport->height_px;
   double along_px = upright ? viewport->height_px : viewport->width_px;

@@ -71,7 +71,7 @@ drag_target (SwCanvas *self, SwSpot spot, double dx_px, double dy_px,
         dx_px = 0.0;
     }
   to.x_m += dx_px / self->viewport.px_per_m;
-  to.y_m += down * dy_px / self->viewport.px_per_m;
+  to.y_m += down * dy_px / sw_viewport_y_px_per_m (&self->viewport);
   if (held & GDK_ALT_MASK)
     return (SwSnap){ .to = to };
   return sw_snap_point (sw_canvas_committed_face (self), spot.list, spot.index,

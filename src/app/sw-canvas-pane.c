@@ -5,14 +5,18 @@
 
 #define ZOOM_STEP 1.25
 
+/* How many times as large as distances heights are drawn. */
+static const guint stretches[] = { 1, 2, 5, 10 };
+
 struct _SwCanvasPane
 {
   GtkWidget parent_instance;
   GtkWidget *box;
   GtkLabel *title, *hint;
-  GtkWidget *add, *enlarge;
+  GtkWidget *add, *enlarge, *heights;
   SwCanvas *canvas;
-  guint key; /* with Ctrl, shows this view alone */
+  guint stretch; /* index of how much larger heights are drawn */
+  guint key;     /* with Ctrl, shows this view alone */
 };
 
 G_DEFINE_FINAL_TYPE (SwCanvasPane, sw_canvas_pane, GTK_TYPE_WIDGET)
@@ -56,6 +60,27 @@ add_zone_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+show_stretch (SwCanvasPane *self)
+{
+  g_autofree char *label = g_strdup_printf (_ ("Heights × %u"), stretches[self->stretch]);
+
+  gtk_button_set_label (GTK_BUTTON (self->heights), label);
+}
+
+/* One after the other, and back to true. */
+static void
+heights_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwCanvasPane *self = SW_CANVAS_PANE (widget);
+
+  if (!gtk_widget_get_visible (self->heights))
+    return;
+  self->stretch = (self->stretch + 1) % G_N_ELEMENTS (stretches);
+  sw_canvas_set_stretch (self->canvas, stretches[self->stretch]);
+  show_stretch (self);
+}
+
+static void
 sw_canvas_pane_dispose (GObject *object)
 {
   gtk_widget_dispose_template (GTK_WIDGET (object), SW_TYPE_CANVAS_PANE);
@@ -72,6 +97,7 @@ bind_keys (GtkWidgetClass *klass)
     const char *action;
   } keys[] = {
     { GDK_KEY_f, 0, "canvas.fit" },
+    { GDK_KEY_h, 0, "canvas.heights" },
     { GDK_KEY_m, 0, "canvas.measure" },
     { GDK_KEY_o, 0, "canvas.add-obstacle" },
     { GDK_KEY_z, 0, "canvas.add-zone" },
@@ -86,6 +112,7 @@ bind_keys (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "canvas.fit", NULL, fit_action);
   gtk_widget_class_install_action (klass, "canvas.zoom-in", NULL, zoom_in_action);
   gtk_widget_class_install_action (klass, "canvas.zoom-out", NULL, zoom_out_action);
+  gtk_widget_class_install_action (klass, "canvas.heights", NULL, heights_action);
   gtk_widget_class_install_action (klass, "canvas.measure", NULL, measure_action);
   gtk_widget_class_install_action (klass, "canvas.add-obstacle", NULL,
                                    add_obstacle_action);
@@ -108,6 +135,7 @@ sw_canvas_pane_class_init (SwCanvasPaneClass *klass)
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, hint);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, add);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, enlarge);
+  gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, heights);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "canvas-pane");
   bind_keys (widget_class);
@@ -132,6 +160,8 @@ sw_canvas_pane_new (SwCanvasView view, SwStage *stage)
       self->hint, kind->has_points ? _ ("Drag a point · double-click a line to add one")
                                    : _ ("Seen from the toe, laid flat"));
   gtk_widget_set_visible (self->add, view == SW_CANVAS_PLAN);
+  gtk_widget_set_visible (self->heights, kind->y_up);
+  show_stretch (self);
   self->canvas = SW_CANVAS (sw_canvas_new (view));
   gtk_actionable_set_action_target (GTK_ACTIONABLE (self->enlarge), "s", kind->code);
   self->key = (guint) view + 1;

@@ -113,6 +113,15 @@ sw_canvas_zoom (SwCanvas *self, double factor)
   sw_canvas_view_changed (self, TRUE);
 }
 
+void
+sw_canvas_set_stretch (SwCanvas *self, double stretch)
+{
+  g_return_if_fail (self->kind->y_up && stretch >= 1.0);
+
+  self->viewport.y_stretch = stretch;
+  sw_canvas_fit (self);
+}
+
 /* The view stands still while a point is dragged; afterwards it follows. */
 static void
 refit_if_needed (SwCanvas *self)

@@ -23,6 +23,9 @@ void sw_canvas_fit (SwCanvas *canvas);
 /** About the middle. */
 void sw_canvas_zoom (SwCanvas *canvas, double factor);
 
+/** Draw heights of a section so many times as large as distances; 1 as they are. */
+void sw_canvas_set_stretch (SwCanvas *canvas, double stretch);
+
 /** Scale of the drawing on screen, pixels to a metre. */
 double sw_canvas_px_per_m (SwCanvas *canvas);
 

@@ -10,23 +10,36 @@
 #define LEAST_ROOM_PX 4.0
 
 static double
-y_sign (const SwViewport *viewport)
+y_stretch (const SwViewport *viewport)
 {
-  return viewport->y_up ? -1.0 : 1.0;
+  return viewport->y_stretch > 0.0 ? viewport->y_stretch : 1.0;
+}
+
+double
+sw_viewport_y_px_per_m (const SwViewport *viewport)
+{
+  return y_stretch (viewport) * viewport->px_per_m;
+}
+
+/* Downwards on screen. */
+static double
+down_px_per_m (const SwViewport *viewport)
+{
+  return (viewport->y_up ? -1.0 : 1.0) * sw_viewport_y_px_per_m (viewport);
 }
 
 SwPoint
 sw_viewport_to_px (const SwViewport *viewport, SwPoint world)
 {
   return (SwPoint){ viewport->x_px + world.x_m * viewport->px_per_m,
-                    viewport->y_px + y_sign (viewport) * world.y_m * viewport->px_per_m };
+                    viewport->y_px + world.y_m * down_px_per_m (viewport) };
 }
 
 SwPoint
 sw_viewport_to_world (const SwViewport *viewport, SwPoint px)
 {
   return (SwPoint){ (px.x_m - viewport->x_px) / viewport->px_per_m,
-                    y_sign (viewport) * (px.y_m - viewport->y_px) / viewport->px_per_m };
+                    (px.y_m - viewport->y_px) / down_px_per_m (viewport) };
 }
 
 /* Labels may run into each other before the drawing gets less than half the room. */
@@ -49,16 +62,15 @@ sw_viewport_fit (SwViewport *viewport, SwBox world, SwInsets insets)
   double width_px = viewport->width_px - insets.left_px - insets.right_px;
   double height_px = viewport->height_px - insets.top_px - insets.bottom_px;
   double width_m = fmax (world.x1_m - world.x0_m, 0.1);
-  double height_m = fmax (world.y1_m - world.y0_m, 0.1);
+  double height_m = fmax (world.y1_m - world.y0_m, 0.1) * y_stretch (viewport);
   double px_per_m = fmin (fmax (width_px, LEAST_ROOM_PX) / width_m,
                           fmax (height_px, LEAST_ROOM_PX) / height_m);
 
   viewport->px_per_m = CLAMP (px_per_m, LEAST_PX_PER_M, MOST_PX_PER_M);
   viewport->x_px = insets.left_px + width_px / 2.0
                    - (world.x0_m + world.x1_m) / 2.0 * viewport->px_per_m;
-  viewport->y_px =
-      insets.top_px + height_px / 2.0
-      - y_sign (viewport) * (world.y0_m + world.y1_m) / 2.0 * viewport->px_per_m;
+  viewport->y_px = insets.top_px + height_px / 2.0
+                   - (world.y0_m + world.y1_m) / 2.0 * down_px_per_m (viewport);
 }
 
 gboolean
@@ -102,7 +114,7 @@ sw_viewport_view (const SwViewport *viewport, double px_per_mm)
     .x_origin_mm = viewport->x_px / px_per_mm,
     .y_origin_mm = viewport->y_px / px_per_mm,
     .x_mm_per_m = viewport->px_per_m / px_per_mm,
-    .y_mm_per_m = y_sign (viewport) * viewport->px_per_m / px_per_mm,
+    .y_mm_per_m = down_px_per_m (viewport) / px_per_mm,
   };
 }
 

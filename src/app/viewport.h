@@ -6,7 +6,8 @@
 
 /**
  * SwViewport: which part of the world a canvas shows. Plain state: pixels of
- * the widget against metres of the world, the same scale both ways.
+ * the widget against metres of the world, the same scale both ways unless
+ * heights are stretched.
  */
 typedef struct
 {
@@ -14,6 +15,7 @@ typedef struct
   double px_per_m;
   double x_px, y_px; /* where the world's origin lies */
   gboolean y_up;
+  double y_stretch; /* y is drawn so many times as large as x; 0 is 1 */
 } SwViewport;
 
 /** Room kept free on each side, pixels. */
@@ -21,6 +23,9 @@ typedef struct
 {
   double left_px, right_px, top_px, bottom_px;
 } SwInsets;
+
+/** Pixels to a metre of height, on a section or of distance out, on plan. */
+double sw_viewport_y_px_per_m (const SwViewport *viewport);
 
 SwPoint sw_viewport_to_px (const SwViewport *viewport, SwPoint world);
 SwPoint sw_viewport_to_world (const SwViewport *viewport, SwPoint px);

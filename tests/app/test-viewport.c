@@ -36,6 +36,29 @@ test_fit (void)
   g_assert_cmpfloat_with_epsilon (low.y_m, 30.0, NEAR); /* down is down */
 }
 
+/* Heights five times as large: 5 m of them need as much as 25 m. Room of 200 px for 25
+ * m is 8 px per m along, 40 px per m up; there and back is the same place. */
+static void
+test_stretched (void)
+{
+  SwViewport viewport = {
+    .width_px = 500.0, .height_px = 280.0, .y_up = TRUE, .y_stretch = 5.0
+  };
+  SwPoint low, high, back;
+
+  sw_viewport_fit (&viewport, (SwBox){ 0.0, 0.0, 10.0, 5.0 }, insets);
+  g_assert_cmpfloat_with_epsilon (viewport.px_per_m, 8.0, NEAR);
+  low = sw_viewport_to_px (&viewport, (SwPoint){ 0.0, 0.0 });
+  high = sw_viewport_to_px (&viewport, (SwPoint){ 10.0, 5.0 });
+  g_assert_cmpfloat_with_epsilon (high.x_m - low.x_m, 80.0, NEAR);
+  g_assert_cmpfloat_with_epsilon (low.y_m - high.y_m, 200.0, NEAR);
+  back = sw_viewport_to_world (&viewport, high);
+  g_assert_cmpfloat_with_epsilon (back.x_m, 10.0, NEAR);
+  g_assert_cmpfloat_with_epsilon (back.y_m, 5.0, NEAR);
+  g_assert_cmpfloat_with_epsilon (sw_viewport_view (&viewport, 4.0).y_mm_per_m, -10.0,
+                                  NEAR);
+}
+
 static void
 test_fit_without_room (void)
 {
@@ -148,6 +171,7 @@ main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/app/viewport/fit", test_fit);
+  g_test_add_func ("/app/viewport/stretched", test_stretched);
   g_test_add_func ("/app/viewport/fit-without-room", test_fit_without_room);
   g_test_add_func ("/app/viewport/insets-leave-half", test_insets_leave_half);
   g_test_add_func ("/app/viewport/there-and-back", test_there_and_back);
