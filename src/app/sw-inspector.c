@@ -29,6 +29,16 @@ sw_inspector_show_page (SwInspector *self, const char *page)
   gtk_stack_set_visible_child_name (self->stack, page);
 }
 
+static GtkWidget *
+make_compare_types (void)
+{
+  GtkWidget *button = gtk_button_new_with_mnemonic (_ ("_Types Against This Job…"));
+
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), "win.compare-types");
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  return button;
+}
+
 void
 sw_inspector_set_stage (SwInspector *self, SwStage *stage)
 {
@@ -45,6 +55,7 @@ sw_inspector_set_stage (SwInspector *self, SwStage *stage)
       gtk_box_append (self->face, sw_point_table_new (stage, kind));
     }
   gtk_box_append (self->blanket, sw_form_new (stage, sw_blanket_fields));
+  gtk_box_append (self->blanket, make_compare_types ());
   gtk_box_append (self->blanket, sw_roll_list_new (stage));
   gtk_box_append (self->blanket, sw_form_new (stage, sw_product_fields));
   gtk_box_append (self->practice, sw_practice_page_new (stage));

@@ -6,15 +6,7 @@
 
 #include "choice.h"
 #include "form-choices.h"
-
-/* Mark, label, the job's own, the other. */
-#define COLUMNS 4
-#define CELL_CHARS 30
-
-typedef struct
-{
-  GtkLabel *cells[COLUMNS];
-} Line;
+#include "text-grid.h"
 
 struct _SwPracticesDialog
 {
@@ -22,9 +14,8 @@ struct _SwPracticesDialog
   SwStage *stage;
   GtkDropDown *other;
   GtkLabel *now;
-  GtkGrid *grid;
+  GtkGrid *grid; /* mark, label, the job's own, the other */
   GtkWidget *use;
-  GArray *lines; /* (element-type Line): rows of the grid */
 };
 
 G_DEFINE_FINAL_TYPE (SwPracticesDialog, sw_practices_dialog, GTK_TYPE_WINDOW)
@@ -39,64 +30,15 @@ chosen (SwPracticesDialog *self)
 }
 
 static void
-add_line (SwPracticesDialog *self)
+show_line (SwPracticesDialog *self, guint row, const SwPracticeLine *line)
 {
-  Line line;
-  int at = (int) self->lines->len;
+  const char *style = line->differs ? "unlike" : NULL;
+  gboolean heading = line->now == NULL;
 
-  for (int column = 0; column < COLUMNS; column++)
-    {
-      GtkWidget *label = gtk_label_new (NULL);
-
-      line.cells[column] = GTK_LABEL (label);
-      gtk_label_set_xalign (line.cells[column], 0.0f);
-      gtk_label_set_yalign (line.cells[column], 0.0f);
-      gtk_label_set_wrap (line.cells[column], TRUE);
-      if (column > 0)
-        gtk_label_set_max_width_chars (line.cells[column], CELL_CHARS);
-      gtk_widget_set_hexpand (label, column > 0);
-      gtk_grid_attach (self->grid, label, column, at, 1, 1);
-    }
-  g_array_append_val (self->lines, line);
-}
-
-static void
-set_class (GtkLabel *label, const char *name, gboolean wanted)
-{
-  if (wanted)
-    gtk_widget_add_css_class (GTK_WIDGET (label), name);
-  else
-    gtk_widget_remove_css_class (GTK_WIDGET (label), name);
-}
-
-static void
-show_line (const Line *line, const SwPracticeLine *words)
-{
-  gboolean heading = words->now == NULL;
-
-  gtk_label_set_text (line->cells[0], words->differs ? "≠" : "");
-  gtk_label_set_text (line->cells[1], words->label);
-  gtk_label_set_text (line->cells[2], heading ? "" : words->now);
-  gtk_label_set_text (line->cells[3], heading ? "" : words->other);
-  set_class (line->cells[1], "heading", heading);
-  for (int column = 2; column < COLUMNS; column++)
-    set_class (line->cells[column], "unlike", words->differs);
-}
-
-static void
-show_lines (SwPracticesDialog *self, const GPtrArray *words)
-{
-  while (self->lines->len < words->len)
-    add_line (self);
-  for (guint i = 0; i < self->lines->len; i++)
-    {
-      const Line *line = &g_array_index (self->lines, Line, i);
-
-      for (int column = 0; column < COLUMNS; column++)
-        gtk_widget_set_visible (GTK_WIDGET (line->cells[column]), i < words->len);
-      if (i < words->len)
-        show_line (line, words->pdata[i]);
-    }
+  sw_text_grid_set (self->grid, row, 0, line->differs ? "≠" : "", NULL);
+  sw_text_grid_set (self->grid, row, 1, line->label, heading ? "heading" : NULL);
+  sw_text_grid_set (self->grid, row, 2, heading ? "" : line->now, style);
+  sw_text_grid_set (self->grid, row, 3, heading ? "" : line->other, style);
 }
 
 static void
@@ -127,7 +69,9 @@ refresh (SwPracticesDialog *self)
   other = sw_result_of_practice (result, practice->id);
   words = sw_report_practices (result, other, sw_stage_stock (self->stage)->texts,
                                sw_stage_style (self->stage));
-  show_lines (self, words);
+  for (guint i = 0; i < words->len; i++)
+    show_line (self, i, words->pdata[i]);
+  sw_text_grid_keep (self->grid, words->len);
   gtk_widget_set_sensitive (self->use, !g_str_equal (practice->id, practice_id));
 }
 
@@ -156,8 +100,7 @@ sw_practices_dialog_choose (SwPracticesDialog *self, guint index)
 const char *
 sw_practices_dialog_text (SwPracticesDialog *self, guint index, guint column)
 {
-  g_return_val_if_fail (index < self->lines->len && column + 1 < COLUMNS, NULL);
-  return gtk_label_get_text (g_array_index (self->lines, Line, index).cells[column + 1]);
+  return sw_text_grid_get (self->grid, index, column + 1);
 }
 
 static gboolean
@@ -175,17 +118,9 @@ sw_practices_dialog_dispose (GObject *object)
 }
 
 static void
-sw_practices_dialog_finalize (GObject *object)
-{
-  g_array_unref (SW_PRACTICES_DIALOG (object)->lines);
-  G_OBJECT_CLASS (sw_practices_dialog_parent_class)->finalize (object);
-}
-
-static void
 sw_practices_dialog_class_init (SwPracticesDialogClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = sw_practices_dialog_dispose;
-  G_OBJECT_CLASS (klass)->finalize = sw_practices_dialog_finalize;
   gtk_widget_class_add_binding (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0, on_escape,
                                 NULL);
 }
@@ -231,10 +166,7 @@ sw_practices_dialog_init (SwPracticesDialog *self)
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
   GtkWidget *scrolled = gtk_scrolled_window_new ();
 
-  self->lines = g_array_new (FALSE, FALSE, sizeof (Line));
-  self->grid = GTK_GRID (gtk_grid_new ());
-  gtk_grid_set_row_spacing (self->grid, 4);
-  gtk_grid_set_column_spacing (self->grid, 12);
+  self->grid = GTK_GRID (sw_text_grid_new ());
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), GTK_WIDGET (self->grid));
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER,
                                   GTK_POLICY_AUTOMATIC);

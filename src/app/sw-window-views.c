@@ -4,8 +4,10 @@
 void
 sw_window_allow_actions (SwWindow *self)
 {
-  static const char *const of_slope[] = { "win.save", "win.save-as", "win.export-drawing",
-                                          "win.mirror-face", "win.compare-practices" };
+  static const char *const of_slope[] = {
+    "win.save",        "win.save-as",           "win.export-drawing",
+    "win.mirror-face", "win.compare-practices", "win.compare-types"
+  };
   static const char *const of_layout[] = { "win.export-pack", "win.export-quantities",
                                            "win.print" };
   gboolean drawn = !sw_window_is_at_start (self);

@@ -10,6 +10,7 @@
 #include "sw-dialogs.h"
 #include "sw-practices-dialog.h"
 #include "sw-text-entry.h"
+#include "sw-types-dialog.h"
 #include "sw-value-entry.h"
 
 G_DEFINE_FINAL_TYPE (SwWindow, sw_window, GTK_TYPE_APPLICATION_WINDOW)
@@ -248,6 +249,15 @@ compare_practices_action (GtkWidget *widget, const char *name, GVariant *paramet
 }
 
 static void
+compare_types_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  sw_window_settle (self);
+  gtk_window_present (GTK_WINDOW (sw_types_dialog_new (GTK_WINDOW (self), self->stage)));
+}
+
+static void
 on_save_answered (GtkWindow *window, SwSaveAnswer answer)
 {
   SwWindow *self = SW_WINDOW (window);
@@ -344,6 +354,8 @@ sw_window_class_init (SwWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (widget_class, "win.redo", NULL, redo_action);
   gtk_widget_class_install_action (widget_class, "win.mirror-face", NULL, mirror_action);
+  gtk_widget_class_install_action (widget_class, "win.compare-types", NULL,
+                                   compare_types_action);
   gtk_widget_class_install_action (widget_class, "win.compare-practices", NULL,
                                    compare_practices_action);
   gtk_widget_class_install_action (widget_class, "win.print", NULL, print_action);

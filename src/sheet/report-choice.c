@@ -2,7 +2,7 @@
 #include "report-words.h"
 #include <math.h>
 
-#define COLUMNS (1 + SW_CHOICE_COUNT)
+#define COLUMNS SW_REPORT_CHOICE_COLUMNS
 #define GAP 2
 
 static char *
@@ -152,15 +152,14 @@ append_product (GString *report, const SwProduct *product, const SwTexts *texts)
     g_string_append_printf (report, "%s\n", words);
 }
 
-char *
-sw_report_choice (const SwResult *result, const SwTexts *texts, SwNumberStyle style)
+GPtrArray *
+sw_report_choice_cells (const SwResult *result, const SwTexts *texts, SwNumberStyle style)
 {
-  g_autoptr (GPtrArray) cells = g_ptr_array_new_with_free_func (g_free);
+  GPtrArray *cells = g_ptr_array_new_with_free_func (g_free);
   g_autoptr (GArray) choices = NULL;
-  GString *report;
 
   if (result->layout == NULL)
-    return g_strdup ("");
+    return cells;
   choices = sw_choices_new (result->layout);
   add_head (cells, texts);
   for (guint i = 0; i < choices->len; i++)
@@ -171,6 +170,17 @@ sw_report_choice (const SwResult *result, const SwTexts *texts, SwNumberStyle st
         add_needs (cells, choice, texts, style);
       add_type (cells, choice, sw_product_given (&result->job->product), texts, style);
     }
+  return cells;
+}
+
+char *
+sw_report_choice (const SwResult *result, const SwTexts *texts, SwNumberStyle style)
+{
+  g_autoptr (GPtrArray) cells = sw_report_choice_cells (result, texts, style);
+  GString *report;
+
+  if (cells->len == 0)
+    return g_strdup ("");
   report = g_string_new (sw_texts_get (texts, "choice.title"));
   g_string_append_c (report, '\n');
   append_table (report, cells);

@@ -14,6 +14,7 @@
 #include "sw-preview.h"
 #include "sw-roll-list.h"
 #include "sw-species-list.h"
+#include "sw-types-dialog.h"
 #include "sw-value-entry.h"
 #include "window-fixture.h"
 
@@ -413,6 +414,21 @@ test_page_keeps_its_scale (Fixture *f, gconstpointer data)
   g_assert_finalize_object (view);
 }
 
+/* What is asked for stands first, then every type of the catalogue. */
+static void
+test_types_dialog (Fixture *f, gconstpointer data)
+{
+  SwTypesDialog *dialog;
+
+  load_example (f, "sandlark-bluff-road.slope.json");
+  dialog = SW_TYPES_DIALOG (sw_types_dialog_new (GTK_WINDOW (f->window), f->stage));
+  g_assert_nonnull (strstr (sw_types_dialog_text (dialog, 1, 1), "1.5"));
+  g_assert_cmpuint (sw_stage_stock (f->stage)->catalogue->blankets->len, >=, 2);
+  g_assert_nonnull (sw_types_dialog_text (
+      dialog, 1 + sw_stage_stock (f->stage)->catalogue->blankets->len, 1));
+  gtk_window_destroy (GTK_WINDOW (dialog));
+}
+
 /* Side by side on this slope; taking the other one is one step. */
 static void
 test_practices_dialog (Fixture *f, gconstpointer data)
@@ -590,6 +606,7 @@ main (int argc, char *argv[])
   ADD ("view-alone", test_view_alone);
   ADD ("preview-chooses-the-document", test_preview_chooses_the_document);
   ADD ("page-keeps-its-scale", test_page_keeps_its_scale);
+  ADD ("types-dialog", test_types_dialog);
   ADD ("practices-dialog", test_practices_dialog);
   ADD ("findings-follow", test_findings_follow);
   ADD ("preview-has-the-pages", test_preview_has_the_pages);

@@ -4,6 +4,7 @@
 #include <slopewright/base/number-text.h>
 #include <slopewright/base/texts.h>
 #include <slopewright/judge/checks.h>
+#include <slopewright/judge/choice.h>
 #include <slopewright/judge/result.h>
 
 /* The same contents as text, for terminals and other programs. All (transfer full). */
@@ -55,6 +56,15 @@ char *sw_report_soil (const SwResult *result, const SwTexts *texts, SwNumberStyl
  */
 char *sw_report_choice (const SwResult *result, const SwTexts *texts,
                         SwNumberStyle style);
+
+#define SW_REPORT_CHOICE_COLUMNS (1 + SW_CHOICE_COUNT)
+
+/**
+ * The same as cells, (element-type utf8), row by row: a head, what is asked for, then the
+ * product and every type; empty where the job cannot be laid out.
+ */
+GPtrArray *sw_report_choice_cells (const SwResult *result, const SwTexts *texts,
+                                   SwNumberStyle style);
 
 /**
  * Inspection and repair dates, one a line, ISO 8601 first. NULL where the job card has no
