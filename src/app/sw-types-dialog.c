@@ -72,7 +72,7 @@ sw_types_dialog_init (SwTypesDialog *self)
   gtk_widget_add_css_class (scrolled, "dialog-page");
   gtk_widget_set_vexpand (scrolled, TRUE);
   gtk_window_set_title (GTK_WINDOW (self), _ ("Blanket Types Against This Job"));
-  gtk_window_set_default_size (GTK_WINDOW (self), 960, 560);
+  gtk_window_set_default_size (GTK_WINDOW (self), 1120, 560);
   gtk_window_set_child (GTK_WINDOW (self), gtk_box_new (GTK_ORIENTATION_VERTICAL, 0));
   gtk_box_append (GTK_BOX (gtk_window_get_child (GTK_WINDOW (self))), scrolled);
 }
