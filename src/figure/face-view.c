@@ -7,6 +7,14 @@
 #define LEAST_BAND_MM 0.7
 #define HIDDEN_DASH_MM 1.0
 
+/* On screen, narrower runs have no laps, and the narrowest no edges: they would fill them
+ * and take their time. */
+#define LEAST_LAPPED_MM 1.4
+#define LEAST_EDGED_MM 0.8
+
+/* On screen, a narrower lap is a line: its hatch would not be told from it. */
+#define LEAST_HATCHED_MM 0.6
+
 /* A smaller angle is its own sine. */
 #define LEAST_SINE 1e-9
 
@@ -80,6 +88,12 @@ cut_to_view (const SwDrawing *drawing, double *from_m, double *to_m)
   *to_m = fmin (*to_m, drawing->seen.y1_m + more_m);
 }
 
+static double
+between_mm (SwPaperPoint a, SwPaperPoint b)
+{
+  return hypot (b.x_mm - a.x_mm, b.y_mm - a.y_mm);
+}
+
 /* A piece of blanket from the upper left round: its sides straight, its ends along the
  * contour. @quad: its corners on paper. FALSE: out of view, and not drawn. */
 static gboolean
@@ -106,12 +120,25 @@ draw_quad (SwDrawing *drawing, SwRole role, const double along_m[4], double from
   g_array_append_vals (path, lower->data, lower->len);
   if (!is_on_sheet (drawing, path))
     return FALSE;
-  sw_figure_area (drawing->figure, role, (SwPaperPoint *) path->data, path->len);
+  if (role != SW_ROLE_LAP || !drawing->draw->on_screen
+      || between_mm (quad[0], quad[1]) >= LEAST_HATCHED_MM
+      || between_mm (quad[2], quad[3]) >= LEAST_HATCHED_MM)
+    sw_figure_area (drawing->figure, role, (SwPaperPoint *) path->data, path->len);
   return TRUE;
 }
 
+/* Whether runs are drawn at least so wide; paper shows all. */
+static gboolean
+runs_reach (const SwDrawing *drawing, double least_mm)
+{
+  double run_mm = sw_job_roll_width_m (drawing->result->job, FALSE)
+                  * fabs (drawing->view->x_mm_per_m);
+
+  return !drawing->draw->on_screen || run_mm >= least_mm;
+}
+
 static void
-draw_run (SwDrawing *drawing, guint i)
+draw_run (SwDrawing *drawing, guint i, gboolean with_edges)
 {
   const SwRun *run = &drawing->laid->runs[i];
   double from_m = run_top_m (drawing, run), to_m = run->down_to_m;
@@ -121,7 +148,7 @@ draw_run (SwDrawing *drawing, guint i)
   SwPaperPoint quad[4];
 
   sw_drawing_object (drawing, "/run/%u", i);
-  if (!draw_quad (drawing, SW_ROLE_RUN, along_m, from_m, to_m, quad))
+  if (!draw_quad (drawing, SW_ROLE_RUN, along_m, from_m, to_m, quad) || !with_edges)
     return;
   for (int side = 0; side <= 1; side++)
     sw_figure_segment (drawing->figure, SW_ROLE_RUN_EDGE, quad[side].x_mm,
@@ -172,7 +199,7 @@ draw_lap (SwDrawing *drawing, Neighbours pair)
     return;
   sw_figure_segment (drawing->figure, SW_ROLE_RUN_EDGE, quad[upper].x_mm,
                      quad[upper].y_mm, quad[3 - upper].x_mm, quad[3 - upper].y_mm);
-  if (hypot (quad[1].x_mm - quad[0].x_mm, quad[1].y_mm - quad[0].y_mm) > LEAST_DASHED_MM)
+  if (between_mm (quad[0], quad[1]) > LEAST_DASHED_MM)
     sw_draft_dashes (drawing->figure, SW_ROLE_MUTED, quad[hidden].x_mm, quad[hidden].y_mm,
                      quad[3 - hidden].x_mm, quad[3 - hidden].y_mm, HIDDEN_DASH_MM);
 }
@@ -264,11 +291,11 @@ draw_end_lap (SwDrawing *drawing, guint i, double from_m, double to_m)
                  quad))
     sw_labels_reserve (
         drawing->labels,
-        (SwLabelBox){
-            (quad[0].x_mm + quad[2].x_mm) / 2.0, (quad[0].y_mm + quad[2].y_mm) / 2.0,
-            hypot (quad[1].x_mm - quad[0].x_mm, quad[1].y_mm - quad[0].y_mm) / 2.0,
-            half_m * fabs (drawing->view->y_mm_per_m),
-            sw_face_view_turn_rad (drawing, (left_m + right_m) / 2.0) });
+        (SwLabelBox){ (quad[0].x_mm + quad[2].x_mm) / 2.0,
+                      (quad[0].y_mm + quad[2].y_mm) / 2.0,
+                      between_mm (quad[0], quad[1]) / 2.0,
+                      half_m * fabs (drawing->view->y_mm_per_m),
+                      sw_face_view_turn_rad (drawing, (left_m + right_m) / 2.0) });
 }
 
 /* Between the pieces of a run, and at the free end of infill. */
@@ -351,6 +378,17 @@ sw_face_view_shows_pins (const SwDrawing *drawing)
          && least_m * fabs (drawing->view->x_mm_per_m) >= LEAST_PIN_GAP_MM;
 }
 
+/* Whether a pin can be in view, told without laying it; a round face needs that. */
+static gboolean
+may_be_seen (const SwDrawing *drawing, const SwPinPlace *pin)
+{
+  const SwBox seen = drawing->seen;
+
+  return sw_development_is_bent (drawing->development)
+         || ((double) pin->along_m >= seen.x0_m && (double) pin->along_m <= seen.x1_m
+             && (double) pin->down_m >= seen.y0_m && (double) pin->down_m <= seen.y1_m);
+}
+
 static void
 draw_pins (SwDrawing *drawing)
 {
@@ -361,9 +399,11 @@ draw_pins (SwDrawing *drawing)
   for (gsize i = 0; i < laid->n_pins; i++)
     {
       const SwPinPlace *pin = &laid->pins[i];
-      SwPaperPoint at =
-          sw_face_view_at (drawing, (double) pin->along_m, (double) pin->down_m);
+      SwPaperPoint at;
 
+      if (!may_be_seen (drawing, pin))
+        continue;
+      at = sw_face_view_at (drawing, (double) pin->along_m, (double) pin->down_m);
       if (at.x_mm < 0.0 || at.x_mm > view->width_mm || at.y_mm < 0.0
           || at.y_mm > view->height_mm)
         continue;
@@ -388,13 +428,16 @@ draw_laid (SwDrawing *drawing)
   const SwLie lie = { sw_unfold, sw_unfold_at };
   const SwFaceLayout *laid = drawing->laid;
   gboolean with_pins = sw_face_view_shows_pins (drawing);
+  gboolean with_edges = runs_reach (drawing, LEAST_EDGED_MM);
+  gboolean with_laps = runs_reach (drawing, LEAST_LAPPED_MM);
 
   for (int layer = 0; layer < LAYERS; layer++)
     for (guint i = 0; i < laid->n_runs; i++)
       if (layer_of (drawing, &laid->runs[i]) == layer)
-        draw_run (drawing, i);
-  draw_laps (drawing);
-  for (guint i = 0; i < laid->n_runs; i++)
+        draw_run (drawing, i, with_edges);
+  if (with_laps)
+    draw_laps (drawing);
+  for (guint i = 0; with_laps && i < laid->n_runs; i++)
     draw_end_laps (drawing, i);
   for (guint i = 0; i < laid->n_trenches; i++)
     draw_trench (drawing, i);
