@@ -335,7 +335,7 @@ sw_choice_answer_names (SwStage *stage, gsize which)
   return names_of_ids (stage, ids, G_N_ELEMENTS (ids));
 }
 
-/* "Taped on the face, 3 %": the share where the basis has one. */
+/* "3 %: for a shape taped on the face", or "Usual" where there is no share. */
 char **
 sw_choice_allowance_names (SwStage *stage, gsize which)
 {
@@ -344,12 +344,14 @@ sw_choice_allowance_names (SwStage *stage, gsize which)
   for (guint i = 0; i < SW_ALLOWANCE_COUNT; i++)
     {
       g_autofree char *id = g_strconcat ("allowance.", sw_allowance_codes[i], NULL);
-      g_autofree char *name = capitalised (text_of (stage, id));
+      const char *basis = text_of (stage, id);
       g_autofree char *share = sw_quantity_text (sw_allowance_shares[i], SW_UNIT_PERCENT,
                                                  sw_stage_style (stage));
 
-      names[i] = sw_allowance_shares[i] > 0.0 ? g_strdup_printf ("%s: %s", share, name)
-                                              : g_strdup (name);
+      /* Translators: a name and what is said of it */
+      names[i] = sw_allowance_shares[i] > 0.0
+                     ? g_strdup_printf (_ ("%s: %s"), share, basis)
+                     : capitalised (basis);
     }
   return names;
 }

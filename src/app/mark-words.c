@@ -47,7 +47,7 @@ shape_text (const SwFace *face, SwPointList list, SwNumberStyle style)
   g_autofree char *label = sw_point_label (face, list, SW_WHOLE);
   g_autofree char *words = sw_point_description (face, list, SW_WHOLE, style);
 
-  return g_strdup_printf ("%s: %s", label, words);
+  return g_strdup_printf (_ ("%s: %s"), label, words);
 }
 
 char *

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include <fontconfig/fontconfig.h>
+#include <glib/gi18n.h>
 
 #include <slopewright/paint/paint.h>
 
@@ -86,8 +87,8 @@ sw_paint_font_path (SwTypeface typeface, GError **error)
 
   if (!path)
     g_set_error (error, SW_PAINT_ERROR, SW_PAINT_ERROR_FONT,
-                 "the sheet font “%s%s” is not installed; "
-                 "on Debian it comes with the package %s",
+                 _ ("the sheet font “%s%s” is not installed; "
+                    "on Debian it comes with the package %s"),
                  FAMILY, typeface == SW_FACE_BOLD ? " Bold" : "", PACKAGE);
   return path;
 }

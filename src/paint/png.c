@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include <glib/gi18n.h>
 #include <math.h>
 
 #include <slopewright/base/units.h>
@@ -40,8 +41,8 @@ sw_paint_png (const SwFigure *figure, const SwPalette *palette, double dots_per_
   if (!(longest > 0.0 && longest <= LARGEST_DOTS))
     {
       g_set_error (error, SW_PAINT_ERROR, SW_PAINT_ERROR_SIZE,
-                   "%s: the picture would be %.0f dots long; 1 to %.0f can be made", path,
-                   longest, LARGEST_DOTS);
+                   _ ("%s: the picture would be %.0f dots long; 1 to %.0f can be made"),
+                   path, longest, LARGEST_DOTS);
       return FALSE;
     }
   surface = paint_image (figure, palette, dots_per_mm);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "job-fields.h"
 
+#include <glib/gi18n.h>
 #include <math.h>
 
 void
@@ -72,9 +73,8 @@ sw_count_parts (const SwJsonPlace *list, gsize most, const char *expected)
 
   if (count > most)
     sw_json_trouble (list, SW_STORE_ERROR_VALUE,
-                     "found %" G_GSIZE_FORMAT " in the list, expected at most "
-                     "%" G_GSIZE_FORMAT,
-                     count, most);
+                     _ ("found %u in the list, expected at most %u"), (guint) count,
+                     (guint) most);
   return list->reader->error == NULL ? count : 0;
 }
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "job-json.h"
 
+#include <glib/gi18n.h>
 #include <glib/gstdio.h>
 #include <string.h>
 
@@ -80,9 +81,10 @@ is_too_large (GFile *file, GError **error)
   if (size <= LARGEST_FILE_BYTES)
     return FALSE;
   g_autofree char *name = g_file_get_parse_name (file);
+  g_autofree char *found = g_strdup_printf ("%" G_GOFFSET_FORMAT, size);
   g_set_error (error, SW_STORE_ERROR, SW_STORE_ERROR_READ,
-               "%s: found %" G_GOFFSET_FORMAT " bytes, expected a job file of at most %d",
-               name, size, LARGEST_FILE_BYTES);
+               _ ("%s: found %s bytes, expected a job file of at most %d"), name, found,
+               LARGEST_FILE_BYTES);
   return TRUE;
 }
 
@@ -98,7 +100,7 @@ sw_job_load (GFile *file, GError **error)
     return NULL;
   if (!g_file_load_contents (file, NULL, &text, &length, NULL, &cause))
     {
-      set_file_error (error, SW_STORE_ERROR_READ, "cannot be read", file, cause);
+      set_file_error (error, SW_STORE_ERROR_READ, _ ("cannot be read"), file, cause);
       return NULL;
     }
   return sw_job_parse (text, length, name, error);
@@ -117,7 +119,7 @@ replace_local (const char *path, const char *text, GError **error)
   if (real != NULL && g_access (real, W_OK) != 0)
     {
       g_set_error_literal (error, G_FILE_ERROR, G_FILE_ERROR_ACCES,
-                           "the file is write-protected");
+                           _ ("the file is write-protected"));
       return FALSE;
     }
   return g_file_set_contents_full (
@@ -141,6 +143,6 @@ sw_job_save (const SwJob *job, GFile *file, GError **error)
     saved = g_file_replace_contents (file, text, strlen (text), NULL, FALSE,
                                      G_FILE_CREATE_NONE, NULL, NULL, &cause);
   if (!saved)
-    set_file_error (error, SW_STORE_ERROR_WRITE, "was not saved", file, cause);
+    set_file_error (error, SW_STORE_ERROR_WRITE, _ ("was not saved"), file, cause);
   return saved;
 }

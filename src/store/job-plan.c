@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "job-fields.h"
 
+#include <glib/gi18n.h>
 #include <math.h>
 #include <slopewright/base/range.h>
 
@@ -16,9 +17,9 @@ read_rate (const SwJsonPlace *place, SwSeedSpecies *species)
   species->seeds_per_m2 = sw_read_extra (place, "seeds_per_m2", SW_SEEDS_PER_M2_MOST);
   species->seeds_per_kg = sw_read_extra (place, "seeds_per_kg", SW_SEEDS_PER_KG_MOST);
   if (species->seeds_per_m2 > 0.0 && species->pls_kg_per_m2 > 0.0)
-    sw_json_expected (&seeds, "0, since pls_kg_per_m2 gives the rate");
+    sw_json_expected (&seeds, _ ("0, since pls_kg_per_m2 gives the rate"));
   else if (species->seeds_per_m2 > 0.0 && !(species->seeds_per_kg > 0.0))
-    sw_json_expected (&count, "a number above 0, since the rate is in seeds_per_m2");
+    sw_json_expected (&count, _ ("a number above 0, since the rate is in seeds_per_m2"));
 }
 
 static void
@@ -32,7 +33,7 @@ read_species (const SwJsonPlace *place, SwSeedMix *mix)
   species.germination = sw_read_above_zero (place, "germination", 1.0);
   species.hard = sw_read_extra (place, "hard", 1.0);
   if (species.germination + species.hard > 1.0 + SW_SHARES_SLACK)
-    sw_json_expected (&hard, "no more than germination leaves of 1");
+    sw_json_expected (&hard, _ ("no more than germination leaves of 1"));
   read_rate (place, &species);
   sw_seed_mix_add (mix, &species);
   g_free (species.name);
@@ -74,7 +75,7 @@ sw_read_seed (const SwJsonPlace *root, SwSeedMix *mix)
     }
   SwJsonPlace single = sw_json_member (&place, "pls_kg_per_m2");
   if (single.value != NULL)
-    sw_json_expected (&single, "no rate beside the list of species");
+    sw_json_expected (&single, _ ("no rate beside the list of species"));
   gsize count = sw_count_parts (&list, SW_SPECIES_MOST, EXPECTED_SPECIES);
   for (gsize i = 0; i < count; i++)
     {
@@ -120,7 +121,7 @@ read_plan_number (const SwJsonPlace *object, const SwPlanKey *key)
   number =
       sw_json_number (&place, (SwJsonRange){ key->least, key->most, FALSE, or_zero });
   if (key->unit == SW_UNIT_COUNT && floor (number) < number)
-    sw_json_expected (&place, "a whole number");
+    sw_json_expected (&place, _ ("a whole number"));
   return number;
 }
 
@@ -133,7 +134,8 @@ check_label (const SwJsonPlace *root, const SwWorkPlan *plan)
 
   if (sum > 1.0 + SW_SHARES_SLACK)
     sw_json_trouble (&place, SW_STORE_ERROR_VALUE,
-                     "found n, p2o5 and k2o of %.15g in all, expected at most 1", sum);
+                     _ ("found n, p2o5 and k2o of %.15g in all, expected at most 1"),
+                     sum);
 }
 
 /* The text or the choices that stand among the numbers of a group. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "job-fields.h"
 
+#include <glib/gi18n.h>
 #include <slopewright/base/count.h>
 
 #include <string.h>
@@ -33,7 +34,7 @@ read_points (const SwJsonPlace *place, gsize least, const char *expected,
 
   if (size > MOST_POINTS)
     sw_json_trouble (place, SW_STORE_ERROR_VALUE,
-                     "found %" G_GSIZE_FORMAT " points, expected at most %d", size,
+                     _ ("found %u points, expected at most %d"), (guint) size,
                      MOST_POINTS);
   if (place->reader->error != NULL)
     size = 0;
@@ -54,7 +55,7 @@ check_growing (const SwJsonPlace *section, const SwPoint *points, guint count)
     {
       SwJsonPlace point = sw_json_element (section, i);
       if (!(points[i].x_m > points[i - 1].x_m))
-        sw_json_expected (&point, "a point further out than the one before it");
+        sw_json_expected (&point, _ ("a point further out than the one before it"));
     }
 }
 
@@ -64,8 +65,8 @@ read_section (const SwJsonPlace *place, SwFace *face)
   SwJsonPlace section = sw_json_member (place, "section_m");
   guint count = 0;
   g_autofree SwPoint *points =
-      read_points (&section, 2, "a list of at least two points [out, up]",
-                   "a point [out, up] in metres", &count);
+      read_points (&section, 2, _ ("a list of at least two points [out, up]"),
+                   _ ("a point [out, up] in metres"), &count);
 
   check_growing (&section, points, count);
   sw_face_set_section (face, points, count);
@@ -80,18 +81,18 @@ read_further_section (const SwJsonPlace *place, SwFace *face)
   double along_m = sw_json_number (&along, coordinate_m);
   guint count = 0;
   g_autofree SwPoint *points =
-      read_points (&section, 2, "a list of at least two points [out, up]",
-                   "a point [out, up] in metres", &count);
+      read_points (&section, 2, _ ("a list of at least two points [out, up]"),
+                   _ ("a point [out, up] in metres"), &count);
 
   if (count != face->n_section)
-    sw_json_expected (&section, "as many points as in the face's own section, %u",
+    sw_json_expected (&section, _ ("as many points as in the face's own section, %u"),
                       face->n_section);
   check_growing (&section, points, count);
   for (guint i = 0; i < face->n_further; i++)
     if (sw_ticks (face->further[i].along_m) == sw_ticks (along_m))
-      sw_json_expected (&along, "a place where no other section stands");
+      sw_json_expected (&along, _ ("a place where no other section stands"));
   if (sw_ticks (face->section_along_m) == sw_ticks (along_m))
-    sw_json_expected (&along, "a place where no other section stands");
+    sw_json_expected (&along, _ ("a place where no other section stands"));
   if (place->reader->error == NULL)
     sw_face_add_section (face, along_m, points);
 }
@@ -107,7 +108,7 @@ read_further_sections (const SwJsonPlace *place, SwFace *face)
     face->section_along_m = sw_json_number (&along, coordinate_m);
   if (further.value == NULL)
     return;
-  count = sw_json_list (&further, 0, "a list of sections elsewhere on the crest");
+  count = sw_json_list (&further, 0, _ ("a list of sections elsewhere on the crest"));
   for (gsize i = 0; i < count && place->reader->error == NULL; i++)
     {
       SwJsonPlace element = sw_json_element (&further, i);
@@ -125,7 +126,7 @@ read_crest_form (const SwJsonPlace *place, SwFace *face)
   face->fan = (SwFan) sw_read_option (place, "fan", sw_fan_words);
   face->crest_radius_m = sw_read_extra (place, "crest_radius_m", 10000.0);
   if (face->crest_form != SW_CREST_STRAIGHT && !(face->crest_radius_m > 0.0))
-    sw_json_expected (&radius, "the radius of the crest on plan, more than 0");
+    sw_json_expected (&radius, _ ("the radius of the crest on plan, more than 0"));
 }
 
 static void
@@ -139,7 +140,7 @@ read_crest_and_toe (const SwJsonPlace *place, SwFace *face)
   face->crest = sw_json_index (&crest, face->n_section - 1);
   face->toe = sw_json_index (&toe, face->n_section - 1);
   if (face->toe <= face->crest)
-    sw_json_expected (&toe, "the number of a point after the crest, which is %u",
+    sw_json_expected (&toe, _ ("the number of a point after the crest, which is %u"),
                       face->crest);
 }
 
@@ -148,8 +149,8 @@ read_outline (const SwJsonPlace *place, guint *count)
 {
   SwJsonPlace outline = sw_json_member (place, "outline_m");
 
-  return read_points (&outline, 3, "a list of at least three points [along, out]",
-                      "a point [along, out] in metres", count);
+  return read_points (&outline, 3, _ ("a list of at least three points [along, out]"),
+                      _ ("a point [along, out] in metres"), count);
 }
 
 /* Faces, obstacles and zones all begin with their id. */
@@ -163,7 +164,7 @@ has_id (const GPtrArray *others, const char *id)
 }
 
 static char *
-read_id (const SwJsonPlace *place, const GPtrArray *others, const char *what)
+read_id (const SwJsonPlace *place, const GPtrArray *others, const char *expected)
 {
   SwJsonPlace id_place = sw_json_member (place, "id");
   char *id = sw_json_string (&id_place);
@@ -174,16 +175,17 @@ read_id (const SwJsonPlace *place, const GPtrArray *others, const char *what)
   G_STATIC_ASSERT (G_STRUCT_OFFSET (SwObstacle, id) == 0);
   G_STATIC_ASSERT (G_STRUCT_OFFSET (SwZone, id) == 0);
   if (n == 0 || n > ID_LENGTH || fitting != n)
-    sw_json_expected (&id_place, "one to eight letters A to Z, digits or hyphens");
+    sw_json_expected (&id_place, _ ("one to eight letters A to Z, digits or hyphens"));
   if (has_id (others, id))
-    sw_json_expected (&id_place, "an id that no other %s has", what);
+    sw_json_expected (&id_place, "%s", expected);
   return id;
 }
 
 static SwObstacle *
 read_obstacle (const SwJsonPlace *place, const SwFace *face)
 {
-  g_autofree char *id = read_id (place, face->obstacles, "obstacle of the face");
+  g_autofree char *id = read_id (place, face->obstacles,
+                                 _ ("an id that no other obstacle of the face has"));
   SwObstacle *obstacle = sw_obstacle_new (id);
   guint count = 0;
   g_autofree SwPoint *points = read_outline (place, &count);
@@ -196,7 +198,8 @@ read_obstacle (const SwJsonPlace *place, const SwFace *face)
 static SwZone *
 read_zone (const SwJsonPlace *place, const SwFace *face)
 {
-  g_autofree char *id = read_id (place, face->zones, "zone of the face");
+  g_autofree char *id =
+      read_id (place, face->zones, _ ("an id that no other zone of the face has"));
   SwZone *zone = sw_zone_new (id);
   SwJsonPlace loose = sw_json_member (place, "loose");
   guint count = 0;
@@ -215,14 +218,14 @@ read_obstacles_and_zones (const SwJsonPlace *place, SwFace *face)
 {
   SwJsonPlace obstacles = sw_json_member (place, "obstacles");
   SwJsonPlace zones = sw_json_member (place, "zones");
-  gsize count = sw_count_parts (&obstacles, MOST_OBSTACLES, "a list of obstacles");
+  gsize count = sw_count_parts (&obstacles, MOST_OBSTACLES, _ ("a list of obstacles"));
 
   for (gsize i = 0; i < count && place->reader->error == NULL; i++)
     {
       SwJsonPlace obstacle = sw_json_element (&obstacles, i);
       g_ptr_array_add (face->obstacles, read_obstacle (&obstacle, face));
     }
-  count = sw_count_parts (&zones, MOST_ZONES, "a list of soil zones");
+  count = sw_count_parts (&zones, MOST_ZONES, _ ("a list of soil zones"));
   for (gsize i = 0; i < count && place->reader->error == NULL; i++)
     {
       SwJsonPlace zone = sw_json_element (&zones, i);
@@ -233,7 +236,7 @@ read_obstacles_and_zones (const SwJsonPlace *place, SwFace *face)
 static SwFace *
 read_face (const SwJsonPlace *place, const SwJob *job)
 {
-  g_autofree char *id = read_id (place, job->faces, "face");
+  g_autofree char *id = read_id (place, job->faces, _ ("an id that no other face has"));
   SwFace *face = sw_face_new (id);
   SwJsonPlace loose = sw_json_member (place, "loose");
   g_autofree SwPoint *outline = NULL;
@@ -264,7 +267,7 @@ void
 sw_read_faces (const SwJsonPlace *root, SwJob *job)
 {
   SwJsonPlace place = sw_json_member (root, "faces");
-  gsize count = sw_json_list (&place, 1, "a list with at least one face");
+  gsize count = sw_json_list (&place, 1, _ ("a list with at least one face"));
 
   for (gsize i = 0; i < count && root->reader->error == NULL; i++)
     {

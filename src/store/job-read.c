@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "job-fields.h"
 
+#include <glib/gi18n.h>
 #include <math.h>
 #include <slopewright/judge/sowing-window.h>
 #include <string.h>
@@ -13,13 +14,13 @@ read_version (const SwJsonPlace *root)
 
   if (!json_is_number (place.value) || version < 1.0 || floor (version) != version)
     sw_json_expected (&place,
-                      "%d, the format of the file; without it this is not a job file",
+                      _ ("%d, the format of the file; without it this is not a job file"),
                       SW_JOB_FORMAT_VERSION);
   else if (version > SW_JOB_FORMAT_VERSION)
     sw_json_trouble (&place, SW_STORE_ERROR_VERSION,
-                     "made by a newer version of the program (found format %.15g, "
-                     "expected at most %d): open it there, or update this program; "
-                     "the file was not changed",
+                     _ ("made by a newer version of the program (found format %.15g, "
+                        "expected at most %d): open it there, or update this program; "
+                        "the file was not changed"),
                      version, SW_JOB_FORMAT_VERSION);
 }
 
@@ -30,7 +31,7 @@ check_month_day (const SwJsonPlace *card, const char *key, const char *text)
   int month, day;
 
   if (*text != '\0' && !sw_month_day_parse (text, &month, &day))
-    sw_json_expected (&place, "a day of the year such as \"09-01\", or \"\"");
+    sw_json_expected (&place, _ ("a day of the year such as \"09-01\", or \"\""));
 }
 
 static void
@@ -58,12 +59,12 @@ read_override (const SwJsonPlace *place, SwJob *job)
 
   if (value == SW_PRACTICE_VALUE_COUNT)
     {
-      sw_json_expected (&key, "a practice value such as \"side_lap_m\"");
+      sw_json_expected (&key, _ ("a practice value such as \"side_lap_m\""));
       return;
     }
   for (guint i = 0; i < job->n_overrides; i++)
     if (job->overrides[i].value == value)
-      sw_json_expected (&key, "a practice value that no other override replaces");
+      sw_json_expected (&key, _ ("a practice value that no other override replaces"));
   sw_read_text (place, "why", &why);
   sw_job_set_override (job, value,
                        sw_json_number (&number, sw_json_practice_range (value)), why);
@@ -78,7 +79,7 @@ read_practice (const SwJsonPlace *root, SwJob *job)
   SwJsonPlace overrides = sw_json_member (&place, "overrides");
   if (overrides.value == NULL)
     return;
-  gsize count = sw_json_list (&overrides, 0, "a list of replaced practice values");
+  gsize count = sw_json_list (&overrides, 0, _ ("a list of replaced practice values"));
   for (gsize i = 0; i < count; i++)
     {
       SwJsonPlace override = sw_json_element (&overrides, i);
@@ -97,7 +98,7 @@ read_stock_line (const SwJsonPlace *place)
       sw_read_number (place, "length_m", SW_STOCK_LENGTH_LEAST_M, SW_STOCK_LENGTH_MOST_M);
   line.count = sw_json_index (&count, SW_STOCK_COUNT_MOST);
   if (line.source == SW_STOCK_ON_HAND && line.count == 0)
-    sw_json_expected (&count, "how many lie ready, at least 1");
+    sw_json_expected (&count, _ ("how many lie ready, at least 1"));
   return line;
 }
 
@@ -106,7 +107,7 @@ read_stock (const SwJsonPlace *root, SwJob *job)
 {
   SwJsonPlace place = sw_json_member (root, "stock");
   gsize count =
-      sw_count_parts (&place, SW_STOCK_LINES_MOST, "a list of rolls and off-cuts");
+      sw_count_parts (&place, SW_STOCK_LINES_MOST, _ ("a list of rolls and off-cuts"));
 
   for (gsize i = 0; i < count && root->reader->error == NULL; i++)
     {
@@ -200,7 +201,7 @@ read_language (const SwJsonPlace *root, SwJob *job)
   sw_text_set (&job->language, "en");
   sw_read_text (root, "language", &job->language);
   if (strlen (job->language) != 2 || strspn (job->language, G_CSET_a_2_z) != 2)
-    sw_json_expected (&place, "a language code of two small letters such as \"en\"");
+    sw_json_expected (&place, _ ("a language code of two small letters such as \"en\""));
 }
 
 static void

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "job-fields.h"
 
+#include <glib/gi18n.h>
 #include <slopewright/judge/texture.h>
 
 #define RIBBON_MOST_M 0.3
@@ -38,7 +39,7 @@ read_laboratory (const SwJsonPlace *place, SwSoilTest *test)
   test->structure = read_rank (place, "structure", STRUCTURE_MOST);
   test->permeability = read_rank (place, "permeability", PERMEABILITY_MOST);
   if (test->fine_sand > test->sand + SW_TEXTURE_SUM_TOLERANCE)
-    sw_json_expected (&fine_sand, "no more very fine sand than sand");
+    sw_json_expected (&fine_sand, _ ("no more very fine sand than sand"));
 }
 
 static void
@@ -51,10 +52,10 @@ check_class (const SwJsonPlace *face_place, const SwJsonPlace *place, const SwFa
     return;
   if (sw_texture_from_test (&face->soil_test, &texture) != SW_OK)
     sw_json_expected (place, face->soil_test.known == SW_SOIL_BY_FEEL
-                                 ? "no ribbon of a soil that does not hold together"
-                                 : "sand, silt and clay that add up to 1");
+                                 ? _ ("no ribbon of a soil that does not hold together")
+                                 : _ ("sand, silt and clay that add up to 1"));
   else if (!g_str_equal (sw_texture_code (texture), face->soil_id))
-    sw_json_expected (&soil, "\"%s\", the class that follows from soil_test",
+    sw_json_expected (&soil, _ ("\"%s\", the class that follows from soil_test"),
                       sw_texture_code (texture));
 }
 

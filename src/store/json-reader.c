@@ -3,6 +3,7 @@
 
 #include "json-line.h"
 
+#include <glib/gi18n.h>
 #include <math.h>
 #include <slopewright/base/number-text.h>
 #include <string.h>
@@ -34,8 +35,8 @@ sw_json_open (SwJsonReader *reader, const char *text, gsize length, const char *
   reader->root = json_loadb (text, length, JSON_REJECT_DUPLICATES, &trouble);
   if (reader->root == NULL)
     g_set_error (&reader->error, SW_STORE_ERROR, SW_STORE_ERROR_SYNTAX,
-                 "%s:%d: not a JSON file: %s (column %d)", where, MAX (trouble.line, 1),
-                 trouble.text, MAX (trouble.column, 1));
+                 _ ("%s:%d: not a JSON file: %s (column %d)"), where,
+                 MAX (trouble.line, 1), trouble.text, MAX (trouble.column, 1));
   return reader->root != NULL;
 }
 
@@ -88,9 +89,9 @@ static char *
 found_text (const json_t *value)
 {
   if (json_is_object (value))
-    return g_strdup ("an object");
+    return g_strdup (_ ("an object"));
   if (json_is_array (value) && json_array_size (value) == 0)
-    return g_strdup ("an empty list");
+    return g_strdup (_ ("an empty list"));
   if (json_is_real (value))
     {
       char buffer[G_ASCII_DTOSTR_BUF_SIZE];
@@ -143,8 +144,8 @@ sw_json_expected (const SwJsonPlace *place, const char *format, ...)
   va_end (arguments);
   g_autofree char *found = place->value != NULL ? found_text (place->value) : NULL;
   g_autofree char *words =
-      found != NULL ? g_strdup_printf ("found %s, expected %s", found, expected)
-                    : g_strdup_printf ("missing, expected %s", expected);
+      found != NULL ? g_strdup_printf (_ ("found %s, expected %s"), found, expected)
+                    : g_strdup_printf (_ ("missing, expected %s"), expected);
   note (place, SW_STORE_ERROR_VALUE, words);
 }
 
@@ -152,7 +153,7 @@ SwJsonPlace
 sw_json_member (const SwJsonPlace *object, const char *key)
 {
   if (!json_is_object (object->value))
-    sw_json_expected (object, "an object with the key \"%s\"", key);
+    sw_json_expected (object, _ ("an object with the key \"%s\""), key);
   return (SwJsonPlace){ .reader = object->reader,
                         .parent = object,
                         .key = key,
@@ -187,11 +188,11 @@ expect_in_range (const SwJsonPlace *place, SwJsonRange range)
   sw_number_exact (range.least, least);
   sw_number_exact (range.most, most);
   if (range.or_zero)
-    sw_json_expected (place, "0 for none, or a number from %s to %s", least, most);
+    sw_json_expected (place, _ ("0 for none, or a number from %s to %s"), least, most);
   else if (range.above)
-    sw_json_expected (place, "a number above %s, at most %s", least, most);
+    sw_json_expected (place, _ ("a number above %s, at most %s"), least, most);
   else
-    sw_json_expected (place, "a number from %s to %s", least, most);
+    sw_json_expected (place, _ ("a number from %s to %s"), least, most);
 }
 
 static gboolean
@@ -231,7 +232,7 @@ sw_json_index (const SwJsonPlace *place, guint most)
   if (json_is_number (place->value) && number >= 0.0 && number <= most
       && floor (number) == number)
     return (guint) number;
-  sw_json_expected (place, "a whole number from 0 to %u", most);
+  sw_json_expected (place, _ ("a whole number from 0 to %u"), most);
   return 0;
 }
 
@@ -239,7 +240,7 @@ gboolean
 sw_json_boolean (const SwJsonPlace *place)
 {
   if (!json_is_boolean (place->value))
-    sw_json_expected (place, "true or false");
+    sw_json_expected (place, _ ("true or false"));
   return json_is_true (place->value);
 }
 
@@ -247,7 +248,7 @@ char *
 sw_json_string (const SwJsonPlace *place)
 {
   if (!json_is_string (place->value))
-    sw_json_expected (place, "text in quotes");
+    sw_json_expected (place, _ ("text in quotes"));
   const char *text = json_string_value (place->value);
   return g_strdup (text != NULL ? text : "");
 }
@@ -258,7 +259,7 @@ sw_json_words (const SwJsonPlace *place)
   char *text = sw_json_string (place);
 
   if (*text == '\0')
-    sw_json_expected (place, "text in quotes, not empty");
+    sw_json_expected (place, _ ("text in quotes, not empty"));
   return text;
 }
 
@@ -271,7 +272,7 @@ sw_json_choice (const SwJsonPlace *place, const char *const *choices)
     if (strcmp (text, choices[i]) == 0)
       return i;
   g_autofree char *all = g_strjoinv ("\", \"", (char **) choices);
-  sw_json_expected (place, "one of \"%s\"", all);
+  sw_json_expected (place, _ ("one of \"%s\""), all);
   return 0;
 }
 
@@ -287,7 +288,7 @@ sw_json_only (const SwJsonPlace *object, const char *const *keys)
       continue;
     SwJsonPlace stray = sw_json_member (object, key);
     g_autofree char *all = g_strjoinv ("\", \"", (char **) keys);
-    sw_json_trouble (&stray, SW_STORE_ERROR_VALUE, "unknown key, expected one of \"%s\"",
-                     all);
+    sw_json_trouble (&stray, SW_STORE_ERROR_VALUE,
+                     _ ("unknown key, expected one of \"%s\""), all);
   }
 }
