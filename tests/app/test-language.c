@@ -168,9 +168,9 @@ test_nothing_clipped (Fixture *f, gconstpointer data)
 
 /* Shown with the comma of the locale, read with either mark. */
 static void
-test_numbers (void)
+test_numbers (Fixture *f, gconstpointer data)
 {
-  SwNumberStyle style = sw_stock_style (SW_UNITS_METRIC);
+  SwNumberStyle style = sw_stage_style (f->stage);
   static const char *const typed[] = { "1,5 m", "1.5 m" };
   g_autofree char *shown = sw_value_edit_text (1.5, SW_UNIT_M, style);
 
@@ -288,10 +288,10 @@ main (int argc, char *argv[])
   ADD ("no-english", test_no_english);
   ADD ("room", test_room);
   ADD ("nothing-clipped", test_nothing_clipped);
+  ADD ("numbers", test_numbers);
   ADD ("tally", test_tally);
   ADD ("pack-has-its-own-language", test_pack_has_its_own_language);
   ADD ("key-letters", test_key_letters);
 #undef ADD
-  g_test_add_func ("/app/language/numbers", test_numbers);
   return g_test_run ();
 }
