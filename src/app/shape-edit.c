@@ -30,6 +30,42 @@ sw_shape_rectangle (const SwFace *face, SwPoint middle, double width_m, double d
 }
 
 /* n corners at r cover n r^2 sin (2 pi / n) / 2; the circle pi radius^2. */
+typedef double (*Across) (const SwGround *ground, double along_m, double at_m);
+
+static double
+down_of (const SwGround *ground, double along_m, double out_m)
+{
+  return sw_ground_down_m (ground, (SwPoint){ along_m, out_m });
+}
+
+/* Both edges, each taken over by itself. */
+static gboolean
+take_over (const SwFace *face, Across across, SwPoint *middle, double *depth_m)
+{
+  g_autoptr (SwGround) ground = NULL;
+  double near_m, far_m;
+
+  if (sw_ground_new (face, &ground) != SW_OK)
+    return FALSE;
+  near_m = across (ground, middle->x_m, middle->y_m - *depth_m / 2.0);
+  far_m = across (ground, middle->x_m, middle->y_m + *depth_m / 2.0);
+  middle->y_m = (near_m + far_m) / 2.0;
+  *depth_m = far_m - near_m;
+  return TRUE;
+}
+
+gboolean
+sw_shape_to_plan (const SwFace *face, SwPoint *middle, double *depth_m)
+{
+  return take_over (face, sw_ground_out_m, middle, depth_m);
+}
+
+gboolean
+sw_shape_to_face (const SwFace *face, SwPoint *middle, double *depth_m)
+{
+  return take_over (face, down_of, middle, depth_m);
+}
+
 void
 sw_shape_round (const SwFace *face, SwPoint middle, double radius_m,
                 SwPoint corners[SW_ROUND_CORNERS])

@@ -20,6 +20,20 @@
 void sw_shape_rectangle (const SwFace *face, SwPoint middle, double width_m,
                          double depth_m, SwPoint corners[4]);
 
+/**
+ * sw_shape_to_plan:
+ * @middle: (inout): along, and how far down the face from the crest; then how far out
+ * @depth_m: (inout): down the face; then on plan
+ *
+ * A tape lies in the face, a plan does not. Its edges, taped, are its edges on plan.
+ *
+ * Returns: FALSE, and nothing is changed, where the face's section makes no ground
+ */
+gboolean sw_shape_to_plan (const SwFace *face, SwPoint *middle, double *depth_m);
+
+/** The inverse of sw_shape_to_plan(). */
+gboolean sw_shape_to_face (const SwFace *face, SwPoint *middle, double *depth_m);
+
 /** A regular polygon of the same area as the circle: it cuts as much blanket away. */
 void sw_shape_round (const SwFace *face, SwPoint middle, double radius_m,
                      SwPoint corners[SW_ROUND_CORNERS]);

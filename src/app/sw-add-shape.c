@@ -18,7 +18,7 @@ struct _SwAddShape
   GtkPopover parent_instance;
   SwStage *stage;
   GtkGrid *grid;
-  GtkDropDown *what, *form;
+  GtkDropDown *what, *form, *taped;
   GtkWidget *labels[SW_SHAPE_FIELD_COUNT];
   SwValueEntry *entries[SW_SHAPE_FIELD_COUNT];
 };
@@ -29,6 +29,12 @@ static gboolean
 is_round (SwAddShape *self)
 {
   return gtk_drop_down_get_selected (self->form) == 1;
+}
+
+static gboolean
+is_down_the_face (SwAddShape *self)
+{
+  return gtk_drop_down_get_selected (self->taped) == 1;
 }
 
 static gboolean
@@ -49,6 +55,23 @@ show_fields (SwAddShape *self)
     }
 }
 
+static void
+name_field (SwAddShape *self, SwShapeField field, const char *name)
+{
+  gtk_label_set_text (GTK_LABEL (self->labels[field]), name);
+  sw_value_entry_set_label (self->entries[field], name);
+}
+
+static void
+name_fields (SwAddShape *self)
+{
+  gboolean down = is_down_the_face (self);
+
+  name_field (self, SW_SHAPE_OUT, down ? _ ("Middle, down the face") : _ ("Middle, out"));
+  name_field (self, SW_SHAPE_DEPTH,
+              down ? _ ("Depth down the face") : _ ("Depth out, on plan"));
+}
+
 static gboolean
 take_fields (SwAddShape *self)
 {
@@ -67,19 +90,38 @@ value (SwAddShape *self, SwShapeField field)
   return sw_value_entry_value (self->entries[field]);
 }
 
+/* What is asked for stays where it is; only its numbers are those of the other way. */
+static void
+on_taped (SwAddShape *self)
+{
+  const SwFace *face = sw_stage_face (self->stage);
+  SwNumberStyle style = sw_stage_style (self->stage);
+  SwPoint middle = { value (self, SW_SHAPE_ALONG), value (self, SW_SHAPE_OUT) };
+  double depth_m = value (self, SW_SHAPE_DEPTH);
+
+  name_fields (self);
+  if (is_down_the_face (self) ? !sw_shape_to_face (face, &middle, &depth_m)
+                              : !sw_shape_to_plan (face, &middle, &depth_m))
+    return;
+  sw_value_entry_set_value (self->entries[SW_SHAPE_OUT], middle.y_m, style);
+  sw_value_entry_set_value (self->entries[SW_SHAPE_DEPTH], depth_m, style);
+}
+
 static guint
 corners_asked (SwAddShape *self, SwPoint corners[SW_ROUND_CORNERS])
 {
   const SwFace *face = sw_stage_face (self->stage);
   SwPoint middle = { value (self, SW_SHAPE_ALONG), value (self, SW_SHAPE_OUT) };
+  double depth_m = is_round (self) ? 0.0 : value (self, SW_SHAPE_DEPTH);
 
+  if (is_down_the_face (self) && !sw_shape_to_plan (face, &middle, &depth_m))
+    return 0;
   if (is_round (self))
     {
       sw_shape_round (face, middle, value (self, SW_SHAPE_RADIUS), corners);
       return SW_ROUND_CORNERS;
     }
-  sw_shape_rectangle (face, middle, value (self, SW_SHAPE_WIDTH),
-                      value (self, SW_SHAPE_DEPTH), corners);
+  sw_shape_rectangle (face, middle, value (self, SW_SHAPE_WIDTH), depth_m, corners);
   return 4;
 }
 
@@ -95,6 +137,8 @@ sw_add_shape_add (SwAddShape *self)
   if (!take_fields (self))
     return;
   guint count = corners_asked (self, corners);
+  if (count == 0)
+    return;
   g_autoptr (SwJob) job =
       sw_shapes_add (sw_document_committed (sw_stage_document (self->stage)), face, kind,
                      (SwRing){ corners, count }, &added);
@@ -126,6 +170,7 @@ sw_add_shape_begin (SwAddShape *self, SwListKind kind, const SwPoint *middle)
   };
 
   gtk_drop_down_set_selected (self->what, kind == SW_LIST_ZONE ? 1 : 0);
+  gtk_drop_down_set_selected (self->taped, 0);
   for (guint i = 0; i < SW_SHAPE_FIELD_COUNT; i++)
     {
       sw_value_entry_restore (self->entries[i]);
@@ -186,13 +231,16 @@ sw_add_shape_init (SwAddShape *self)
   const char *const forms[] = { C_ ("shape on plan", "Rectangle"),
                                 C_ ("shape on plan", "Round"), NULL };
   GtkWidget *add = gtk_button_new_with_label (_ ("Add"));
-  int row = 2;
+  const char *const ways[] = { C_ ("shape on plan", "On plan"),
+                               C_ ("shape on plan", "Down the face"), NULL };
+  int row = 3;
 
   self->grid = GTK_GRID (gtk_grid_new ());
   gtk_grid_set_row_spacing (self->grid, 6);
   gtk_grid_set_column_spacing (self->grid, 12);
   self->what = add_choice (self, 0, C_ ("shape on plan", "What"), whats);
   self->form = add_choice (self, 1, C_ ("shape on plan", "Form"), forms);
+  self->taped = add_choice (self, 2, C_ ("shape on plan", "Measured"), ways);
   add_field (self, SW_SHAPE_ALONG, row++, _ ("Middle, along"));
   add_field (self, SW_SHAPE_OUT, row++, _ ("Middle, out"));
   add_field (self, SW_SHAPE_WIDTH, row++, _ ("Width along"));
@@ -202,6 +250,7 @@ sw_add_shape_init (SwAddShape *self)
   g_signal_connect_swapped (add, "clicked", G_CALLBACK (sw_add_shape_add), self);
   g_signal_connect_swapped (self->form, "notify::selected", G_CALLBACK (show_fields),
                             self);
+  g_signal_connect_swapped (self->taped, "notify::selected", G_CALLBACK (on_taped), self);
   gtk_grid_attach (self->grid, add, 0, row, 2, 1);
   gtk_popover_set_child (GTK_POPOVER (self), GTK_WIDGET (self->grid));
 }
@@ -226,4 +275,10 @@ GtkDropDown *
 sw_add_shape_form (SwAddShape *self)
 {
   return self->form;
+}
+
+GtkDropDown *
+sw_add_shape_taped (SwAddShape *self)
+{
+  return self->taped;
 }

@@ -7,7 +7,8 @@
 
 /**
  * SwAddShape: a popover that asks for a new obstacle or soil zone: rectangle or
- * round, where its middle lies and how large it is. Adding is one step, and shows
+ * round, where its middle lies and how large it is, on plan or as taped down the face.
+ * Adding is one step, and shows
  * what was added.
  */
 #define SW_TYPE_ADD_SHAPE (sw_add_shape_get_type ())
@@ -34,3 +35,4 @@ typedef enum
 /** For tests. */
 GtkWidget *sw_add_shape_entry (SwAddShape *popover, SwShapeField field);
 GtkDropDown *sw_add_shape_form (SwAddShape *popover);
+GtkDropDown *sw_add_shape_taped (SwAddShape *popover);

@@ -24,7 +24,7 @@ struct _SwWindow
   GtkWidget *problem_bar, *undo, *redo, *side, *foot;
   GtkStack *views;
   GtkBox *section_room, *pack_room, *tally_room, *findings_room;
-  GtkPaned *lower;
+  GtkPaned *across, *lower;
   SwInspector *inspector;
   SwCanvasView alone; /* the one view shown; SW_CANVAS_KIND_COUNT: all */
   gboolean closing;   /* saving is the last thing to do before the window goes */

@@ -19,12 +19,26 @@ sw_window_allow_actions (SwWindow *self)
     gtk_widget_action_set_enabled (GTK_WIDGET (self), of_layout[i], laid);
 }
 
+#define SIDE_PX 390
+
+/* While only one side was there, the window may have changed its size. */
+static void
+bring_back_side (SwWindow *self)
+{
+  int width = gtk_widget_get_width (GTK_WIDGET (self->across));
+
+  if (width > 2 * SIDE_PX)
+    gtk_paned_set_position (self->across, width - SIDE_PX);
+}
+
 /* A slope that nobody measured has no numbers worth showing. */
 static void
 on_view (SwWindow *self)
 {
   gboolean at_start = sw_window_is_at_start (self);
 
+  if (!at_start && !gtk_widget_get_visible (self->side))
+    bring_back_side (self);
   gtk_widget_set_visible (self->side, !at_start);
   gtk_widget_set_visible (self->foot, !at_start);
   sw_window_allow_actions (self);

@@ -319,6 +319,7 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, SwWindow, redo);
   gtk_widget_class_bind_template_child (klass, SwWindow, views);
   gtk_widget_class_bind_template_child (klass, SwWindow, section_room);
+  gtk_widget_class_bind_template_child (klass, SwWindow, across);
   gtk_widget_class_bind_template_child (klass, SwWindow, lower);
   gtk_widget_class_bind_template_child (klass, SwWindow, pack_room);
   gtk_widget_class_bind_template_child (klass, SwWindow, tally_room);

@@ -46,6 +46,37 @@ test_rectangle (void)
   g_assert_cmpfloat_with_epsilon (middle.y_m, 4.0, 1e-12);
 }
 
+/* By hand, on 5 up and 10 out: a metre of the face is 10 / sqrt (125) = 0.894427 m out.
+ * Taped 2 to 4 m down it lies 1.788854 to 3.577709 m out: middle 2.683282, 1.788854 deep. */
+static void
+test_taped_down_the_face (void)
+{
+  g_autoptr (SwJob) job = sw_job_new_default ();
+  SwPoint middle = { 5.0, 3.0 };
+  double depth_m = 2.0;
+
+  g_assert_true (sw_shape_to_plan (face_of (job), &middle, &depth_m));
+  g_assert_cmpfloat_with_epsilon (middle.x_m, 5.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (middle.y_m, 2.683282, 1e-6);
+  g_assert_cmpfloat_with_epsilon (depth_m, 1.788854, 1e-6);
+  g_assert_true (sw_shape_to_face (face_of (job), &middle, &depth_m));
+  g_assert_cmpfloat_with_epsilon (middle.y_m, 3.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (depth_m, 2.0, 1e-9);
+}
+
+/* Crest and toe at one height make no ground: nothing is changed. */
+static void
+test_taped_on_no_ground (void)
+{
+  g_autoptr (SwJob) job = sw_job_new_default ();
+  SwPoint middle = { 5.0, 3.0 };
+  double depth_m = 2.0;
+
+  face_of (job)->section[0].y_m = 0.0;
+  g_assert_false (sw_shape_to_plan (face_of (job), &middle, &depth_m));
+  g_assert_cmpfloat_with_epsilon (middle.y_m, 3.0, 1e-12);
+}
+
 /* A circle of 0.75 m radius covers pi 0.75^2 = 1.7671 m2. */
 static void
 test_round (void)
@@ -255,6 +286,8 @@ main (int argc, char *argv[])
 #define ADD(path, function) g_test_add_func ("/app/shape-edit/" path, function)
   ADD ("rectangle", test_rectangle);
   ADD ("round", test_round);
+  ADD ("taped-down-the-face", test_taped_down_the_face);
+  ADD ("taped-on-no-ground", test_taped_on_no_ground);
   ADD ("true-width-on-a-nose", test_true_width_on_a_nose);
   ADD ("ids-and-removal", test_ids_and_removal);
   ADD ("whole-moves-all-corners", test_whole_moves_all_corners);

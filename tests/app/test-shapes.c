@@ -57,6 +57,24 @@ add_shape (Fixture *f, SwListKind kind, const char *along, const char *out,
   g_object_unref (add);
 }
 
+/* What is asked for stays where it is when its numbers are read the other way. */
+static void
+test_taped_down_the_face (Fixture *f, gconstpointer data)
+{
+  SwAddShape *add = SW_ADD_SHAPE (g_object_ref_sink (sw_add_shape_new (f->stage)));
+  const SwObstacle *box;
+
+  sw_add_shape_begin (add, SW_LIST_OBSTACLE, NULL);
+  gtk_drop_down_set_selected (sw_add_shape_taped (add), 1);
+  type (sw_add_shape_entry (add, SW_SHAPE_OUT), "3 m");
+  type (sw_add_shape_entry (add, SW_SHAPE_DEPTH), "2 m");
+  sw_add_shape_add (add);
+  box = g_ptr_array_index (sw_stage_face (f->stage)->obstacles, 0);
+  g_assert_cmpfloat_with_epsilon (box->outline[2].y_m - box->outline[0].y_m, 1.788854,
+                                  1e-6);
+  g_object_unref (add);
+}
+
 static guint
 handles_of (GtkWidget *canvas, const char *label)
 {
@@ -241,6 +259,7 @@ main (int argc, char *argv[])
   gtk_test_init (&argc, &argv, NULL);
 #define ADD(path, function)                                                              \
   g_test_add ("/app/shapes/" path, Fixture, NULL, set_up, function, tear_down)
+  ADD ("taped-down-the-face", test_taped_down_the_face);
   ADD ("obstacle-is-not-covered", test_obstacle_is_not_covered);
   ADD ("nonsense-adds-nothing", test_nonsense_adds_nothing);
   ADD ("plan-shows-shapes", test_plan_shows_shapes);
