@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 #include <slopewright/base/pack-plan.h>
 
-const char *const sw_pack_kind_codes[SW_PACK_KIND_COUNT + 1] = { "crew", "permit",
-                                                                 "class", "class-key",
-                                                                 NULL };
+const char *const sw_pack_kind_codes[SW_PACK_KIND_COUNT + 1] = {
+  "crew", "permit", "class", "class-key", "measure", "measure-blank", NULL
+};
 
 const char *const sw_pack_text_keys[SW_PACK_TEXT_COUNT] = {
   [SW_PACK_TEXT_OFFICE] = "office",         [SW_PACK_TEXT_EDITION] = "edition",

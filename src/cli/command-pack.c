@@ -1,33 +1,18 @@
 /* SPDX-License-Identifier: MIT */
-#include "opened-job.h"
 #include "written-file.h"
-
-#include <slopewright/paint/paint.h>
-#include <slopewright/sheet/pack.h>
-#include <slopewright/sheet/reading.h>
-#include <slopewright/store/store.h>
+#include "written-pack.h"
 
 static SlopepackExit run (char **argv);
 
 const SlopepackCommand slopepack_pack = {
   "pack",
-  "Write the crew pack, permit guidance or class handout as a tagged PDF, or as plain "
-  "text.",
+  "Write the crew pack, permit guidance, class handout or measuring form as a tagged "
+  "PDF, or as plain text.",
   "JOB -o FILE",
   "The same job gives the same bytes. A job with a stop finding still gets its pack,\n"
   "which says so on its first page, and exit status 3.",
   run,
 };
-
-static SlopepackExit
-choose_paper (const char *name, const SwJob *job, SwPaper *paper)
-{
-  *paper = job->paper;
-  if (name == NULL || sw_paper_from_code (name, paper))
-    return SLOPEPACK_DONE;
-  return slopepack_complain (
-      SLOPEPACK_USAGE, "--paper: found '%s'; expected A4, Letter, A3 or Tabloid", name);
-}
 
 /* What was asked for on the command line; where silent, as the job says. */
 typedef struct
@@ -56,34 +41,10 @@ choose_plan (const Wanted *wanted, const SwJob *job, SwPackPlan *plan)
         return SLOPEPACK_DONE;
       }
   return slopepack_complain (
-      SLOPEPACK_USAGE, "--kind: found '%s'; expected crew, permit, class or class-key",
+      SLOPEPACK_USAGE,
+      "--kind: found '%s'; expected crew, permit, class, class-key, "
+      "measure or measure-blank",
       wanted->kind);
-}
-
-static SlopepackExit
-write_pages (const SlopepackJob *opened, SwPaper paper, const SwPackPlan *plan,
-             const SwTextMeasure *measure, gboolean as_text, const char *output)
-{
-  const SwDraw draw = { .texts = opened->texts,
-                        .measure = measure,
-                        .style = opened->style };
-  const SwJobCard *card = &opened->job->card;
-  const SwPdfInfo info = { .title = card->name,
-                           .author = card->prepared_by,
-                           .creator = "slopepack " SW_VERSION };
-  g_autoptr (SwPalette) palette = sw_palette_load ();
-  g_autoptr (GPtrArray) pages =
-      sw_pack_new (opened->result, &draw, paper, plan, SW_VERSION, opened->fingerprint);
-  g_autoptr (GError) error = NULL;
-
-  if (as_text)
-    {
-      g_autofree char *text = sw_pages_text (pages);
-      return slopepack_write_text (text, output);
-    }
-  if (!sw_paint_pdf (pages, palette, &info, output, &error))
-    return slopepack_paint_complaint (error);
-  return SLOPEPACK_DONE;
 }
 
 static SlopepackExit
@@ -91,22 +52,17 @@ pack (const char *path, const SlopepackReader *reader, const Wanted *wanted,
       const char *output)
 {
   g_auto (SlopepackJob) opened = { 0 };
-  g_autoptr (GError) error = NULL;
   SwPackPlan plan;
   SwPaper paper;
   SlopepackExit code = slopepack_job_open (path, reader, &opened);
 
   if (code == SLOPEPACK_DONE)
-    code = choose_paper (wanted->paper, opened.job, &paper);
+    code = slopepack_choose_paper (wanted->paper, opened.job, &paper);
   if (code == SLOPEPACK_DONE)
     code = choose_plan (wanted, opened.job, &plan);
   if (code != SLOPEPACK_DONE)
     return code;
-
-  const SwTextMeasure *measure = sw_paint_measure (&error);
-  if (measure == NULL)
-    return slopepack_paint_complaint (error);
-  code = write_pages (&opened, paper, &plan, measure, wanted->as_text, output);
+  code = slopepack_write_pack (&opened, paper, &plan, wanted->as_text, output);
   return code == SLOPEPACK_DONE ? slopepack_job_verdict (&opened) : code;
 }
 
@@ -121,7 +77,9 @@ run (char **argv)
     { "paper", 0, 0, G_OPTION_ARG_FILENAME, &wanted.paper,
       "A4, Letter, A3 or Tabloid (default: as the job says)", "PAPER" },
     { "kind", 0, 0, G_OPTION_ARG_FILENAME, &wanted.kind,
-      "crew, permit, class or class-key (default: as the job says)", "KIND" },
+      "crew, permit, class, class-key, measure or measure-blank (default: as the job "
+      "says)",
+      "KIND" },
     { "seed", 0, 0, G_OPTION_ARG_INT, &wanted.seed,
       "Of the handout's exercises; the same seed gives the same sheets", "N" },
     { "text", 0, 0, G_OPTION_ARG_NONE, &wanted.as_text,

@@ -28,7 +28,7 @@ typedef struct
 } SlopepackCommand;
 
 extern const SlopepackCommand slopepack_pack, slopepack_tally, slopepack_check,
-    slopepack_draw, slopepack_why, slopepack_compare, slopepack_calendar;
+    slopepack_draw, slopepack_why, slopepack_compare, slopepack_calendar, slopepack_form;
 
 /**
  * slopepack_read_options:

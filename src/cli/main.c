@@ -12,8 +12,8 @@
  */
 
 static const SlopepackCommand *const commands[] = {
-  &slopepack_pack, &slopepack_tally,   &slopepack_check,   &slopepack_draw,
-  &slopepack_why,  &slopepack_compare, &slopepack_calendar
+  &slopepack_pack, &slopepack_tally,   &slopepack_check,    &slopepack_draw,
+  &slopepack_why,  &slopepack_compare, &slopepack_calendar, &slopepack_form
 };
 
 static SlopepackExit

@@ -3,6 +3,7 @@
 #include "unknown-entry.h"
 
 #include <slopewright/store/store.h>
+#include <string.h>
 
 #define FINGERPRINT_DIGITS 12
 
@@ -31,13 +32,21 @@ name_unknown_keys (const SwJob *job, const char *name)
                       name, keys);
 }
 
+static char *
+fingerprint_of (const char *text, gsize length)
+{
+  g_autofree char *digest =
+      g_compute_checksum_for_data (G_CHECKSUM_SHA256, (const guchar *) text, length);
+
+  return g_strndup (digest, FINGERPRINT_DIGITS);
+}
+
 static SlopepackExit
 read_bytes (const char *path, SwJob **job, char **fingerprint)
 {
   g_autoptr (GFile) file = g_file_new_for_commandline_arg (path);
   g_autoptr (GError) error = NULL;
   g_autofree char *text = NULL;
-  g_autofree char *digest = NULL;
   g_autofree char *name = g_filename_display_name (path);
   gsize length = 0;
 
@@ -47,8 +56,7 @@ read_bytes (const char *path, SwJob **job, char **fingerprint)
   *job = sw_job_parse (text, length, name, &error);
   if (*job == NULL)
     return slopepack_complain (SLOPEPACK_UNREADABLE, "%s", error->message);
-  digest = g_compute_checksum_for_data (G_CHECKSUM_SHA256, (const guchar *) text, length);
-  *fingerprint = g_strndup (digest, FINGERPRINT_DIGITS);
+  *fingerprint = fingerprint_of (text, length);
   name_unknown_keys (*job, name);
   return SLOPEPACK_DONE;
 }
@@ -106,25 +114,43 @@ work_out (const char *path, SlopepackJob *opened)
                              name, face->id, sw_status_text (result->status));
 }
 
+/* Words and results for a job that has been read; takes @job. */
+static SlopepackExit
+open_read (const char *path, const SlopepackReader *reader, SlopepackJob *job,
+           SlopepackJob *opened)
+{
+  SlopepackExit code = choose_style (reader, job);
+
+  if (code == SLOPEPACK_DONE)
+    {
+      job->catalogue = sw_catalogue_load ();
+      code = work_out (path, job);
+    }
+  if (code == SLOPEPACK_DONE)
+    {
+      *opened = *job;
+      *job = (SlopepackJob){ 0 };
+    }
+  return code;
+}
+
 SlopepackExit
 slopepack_job_open (const char *path, const SlopepackReader *reader, SlopepackJob *opened)
 {
   g_auto (SlopepackJob) job = { 0 };
   SlopepackExit code = read_bytes (path, &job.job, &job.fingerprint);
 
-  if (code == SLOPEPACK_DONE)
-    code = choose_style (reader, &job);
-  if (code == SLOPEPACK_DONE)
-    {
-      job.catalogue = sw_catalogue_load ();
-      code = work_out (path, &job);
-    }
-  if (code == SLOPEPACK_DONE)
-    {
-      *opened = job;
-      job = (SlopepackJob){ 0 };
-    }
-  return code;
+  return code == SLOPEPACK_DONE ? open_read (path, reader, &job, opened) : code;
+}
+
+SlopepackExit
+slopepack_job_open_new (const SlopepackReader *reader, SlopepackJob *opened)
+{
+  g_auto (SlopepackJob) job = { .job = sw_job_new_default () };
+  g_autofree char *text = sw_job_write (job.job);
+
+  job.fingerprint = fingerprint_of (text, strlen (text));
+  return open_read ("", reader, &job, opened);
 }
 
 void

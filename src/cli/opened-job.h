@@ -53,6 +53,10 @@ typedef struct
  */
 SlopepackExit slopepack_job_open (const char *path, const SlopepackReader *reader,
                                   SlopepackJob *opened);
+
+/** The same of a new job, as the program begins one, with no name. */
+SlopepackExit slopepack_job_open_new (const SlopepackReader *reader,
+                                      SlopepackJob *opened);
 void slopepack_job_close (SlopepackJob *opened);
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (SlopepackJob, slopepack_job_close)
 

@@ -20,7 +20,7 @@ slopepack_check_output (const SlopepackCommand *command, const char *output,
   if (output == NULL || *output == '\0')
     return slopepack_complain (SLOPEPACK_USAGE, "%s: expected -o FILE: where to write",
                                command->name);
-  if (is_same_file (output, job_path))
+  if (job_path != NULL && is_same_file (output, job_path))
     return slopepack_complain (SLOPEPACK_USAGE,
                                "%s: '%s' is the job itself; expected another file for -o",
                                command->name, output);

@@ -6,7 +6,7 @@
 /**
  * slopepack_check_output:
  * @output: (nullable): what -o said
- * @job_path: the job, which must not be written over
+ * @job_path: (nullable): the job, which must not be written over
  *
  * Returns: SLOPEPACK_DONE, or SLOPEPACK_USAGE after having complained.
  */

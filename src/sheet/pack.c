@@ -42,6 +42,8 @@ static const Part crew_parts[] = {
   { SW_PART_AS_BUILT, sw_page_as_built },
   { SW_PART_JUDGEMENT, sw_page_judgement },
   { SW_PART_HAND_CHECK, sw_page_hand_check },
+  { SW_PART_MEASURING, sw_page_measuring },
+  { SW_PART_MEASURING, sw_page_site_visit },
   { SW_PART_WORKINGS, sw_page_workings },
   { SW_PART_COST, sw_page_cost },
 };
@@ -64,6 +66,11 @@ static const Part key_parts[] = {
   { SW_PART_CLASS, sw_page_class_key },
 };
 
+static const Part measuring_parts[] = {
+  { SW_PART_MEASURING, sw_page_measuring },
+  { SW_PART_MEASURING, sw_page_site_visit },
+};
+
 /* What each kind of document contains, in order; only a crew pack has front pages, which
  * list the others. */
 static const struct
@@ -75,6 +82,8 @@ static const struct
   [SW_PACK_CREW] = { crew_parts, G_N_ELEMENTS (crew_parts), sw_page_glance },
   [SW_PACK_CLASS] = { class_parts, G_N_ELEMENTS (class_parts), NULL },
   [SW_PACK_CLASS_KEY] = { key_parts, G_N_ELEMENTS (key_parts), NULL },
+  [SW_PACK_MEASURE] = { measuring_parts, G_N_ELEMENTS (measuring_parts), NULL },
+  [SW_PACK_MEASURE_BLANK] = { measuring_parts, G_N_ELEMENTS (measuring_parts), NULL },
   [SW_PACK_PERMIT] = { permit_parts, G_N_ELEMENTS (permit_parts), NULL },
 };
 
@@ -142,7 +151,8 @@ sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
 
   g_return_val_if_fail (result->status == SW_OK, NULL);
   sheet.practice = result->layout->practice;
-  sheet.stops = count_stops (result->findings);
+  /* A blank form says nothing of the job, and so nothing of its findings. */
+  sheet.stops = plan->kind == SW_PACK_MEASURE_BLANK ? 0 : count_stops (result->findings);
   sw_paper_size_mm (paper, &sheet.width_mm, &sheet.height_mm);
   sheet.pen =
       (SwPen){ draw->measure, sheet.width_mm > LARGE_PAPER_MM ? LARGE_PAPER_SCALE : 1.0 };

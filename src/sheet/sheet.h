@@ -18,6 +18,7 @@ typedef enum
   SW_PART_AS_BUILT,
   SW_PART_JUDGEMENT,
   SW_PART_HAND_CHECK,
+  SW_PART_MEASURING,
   SW_PART_WORK,
   SW_PART_WORKINGS,
   SW_PART_COST,
@@ -161,6 +162,10 @@ void sw_page_as_built (SwSheet *sheet);
 void sw_page_judgement (SwSheet *sheet);
 void sw_page_hand_check (SwSheet *sheet);
 void sw_page_workings (SwSheet *sheet);
+/** Forms to take to the slope: every face with what the job holds of it, or one blank face;
+ * then the site. */
+void sw_page_measuring (SwSheet *sheet);
+void sw_page_site_visit (SwSheet *sheet);
 /** Money: only where the job asks for it. */
 void sw_page_cost (SwSheet *sheet);
 

@@ -150,15 +150,22 @@ sw_table_band (SwTable *table, const char *markup)
   g_array_append_val (table->rows, row);
 }
 
+static SwStyle
+cell_style (const SwTable *table, SwCellKind kind)
+{
+  return kind == SW_CELL_BLANK ? SW_STYLE_TINY : table->style;
+}
+
 /* Width of a text in one line, and of its widest word. */
 static void
-measure_cell (const SwTable *table, const char *markup, double *whole_mm, double *word_mm)
+measure_cell (const SwTable *table, SwStyle style, const char *markup, double *whole_mm,
+              double *word_mm)
 {
   g_autoptr (SwTextBlock) block =
-      sw_text_block_new (&table->pen, table->style, markup, G_MAXDOUBLE);
+      sw_text_block_new (&table->pen, style, markup, G_MAXDOUBLE);
 
   *whole_mm = MAX (*whole_mm, block->widest_mm);
-  *word_mm = MAX (*word_mm, sw_text_word_mm (&table->pen, table->style, markup));
+  *word_mm = MAX (*word_mm, sw_text_word_mm (&table->pen, style, markup));
 }
 
 static void
@@ -171,13 +178,14 @@ measure_column (const SwTable *table, guint column, double *whole_mm, double *wo
   if (table->columns[column].kind == SW_CELL_CHECK)
     *whole_mm = *word_mm = CHECK_BOX_MM * table->pen.scale;
   if (*table->columns[column].head != '\0')
-    measure_cell (table, head, whole_mm, word_mm);
+    measure_cell (table, table->style, head, whole_mm, word_mm);
   for (guint i = 0; i < table->rows->len; i++)
     {
       const Row *row = &g_array_index (table->rows, Row, i);
 
       if (row->kind != ROW_BAND && table->columns[column].kind != SW_CELL_CHECK)
-        measure_cell (table, row->cells[column], &lines_mm, word_mm);
+        measure_cell (table, cell_style (table, table->columns[column].kind),
+                      row->cells[column], &lines_mm, word_mm);
     }
   *whole_mm = MAX (*whole_mm, lines_mm);
   /* A number is one word: "12.50 m" must not be cut at its space. */
@@ -308,6 +316,10 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
                      cell_words (kind, blocks[i], first));
       if (kind == SW_CELL_CHECK && first == 0)
         draw_check_box (s, figure, x_mm, cell_mm);
+      else if (kind == SW_CELL_BLANK)
+        sw_text_block_draw (pen, blocks[i], first, count, figure, SW_ROLE_MUTED,
+                            x_mm + PAD_X_MM, PAD_Y_MM, cell_mm - 2.0 * PAD_X_MM,
+                            SW_ALIGN_LEFT);
       else if (kind != SW_CELL_CHECK)
         sw_text_block_draw (pen, blocks[i], first, count, figure, SW_ROLE_TEXT,
                             x_mm + PAD_X_MM, y_mm, cell_mm - 2.0 * PAD_X_MM,
@@ -330,9 +342,12 @@ set_row (const Setting *s, const Row *row)
 
   for (guint i = 0; i < n_cells; i++)
     {
-      double cell_mm = row->kind == ROW_BAND ? s->width_mm : s->widths[i];
+      gboolean band = row->kind == ROW_BAND;
+      double cell_mm = band ? s->width_mm : s->widths[i];
+      SwStyle style =
+          cell_style (s->table, band ? SW_CELL_TEXT : s->table->columns[i].kind);
 
-      blocks[i] = sw_text_block_new (&s->table->pen, s->table->style, row->cells[i],
+      blocks[i] = sw_text_block_new (&s->table->pen, style, row->cells[i],
                                      cell_mm - 2.0 * PAD_X_MM);
       n_lines = MAX (n_lines, blocks[i]->lines->len);
     }

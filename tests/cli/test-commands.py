@@ -54,7 +54,12 @@ TABLE = [
     ("help-short", ["-h"], DONE, ["Usage: slopepack"], []),
     ("version", ["--version"], DONE, ["slopepack 0."], []),
     ("unknown-command", ["lay"], USAGE, [],
-     ["'lay'", "pack, tally, check, draw, why, compare, calendar"]),
+     ["'lay'", "pack, tally, check, draw, why, compare, calendar, form"]),
+    ("help-of-form", ["form", "--help"], DONE, ["slopepack form", "--paper", "--units"], []),
+    ("form-without-output", ["form"], USAGE, [], ["-o FILE"]),
+    ("form-wants-no-job", ["form", "{job}", "-o", "{tmp}/a.pdf"], USAGE, [], ["did not expect"]),
+    ("form-bad-paper", ["form", "-o", "{tmp}/a.pdf", "--paper", "B5"], USAGE, [], ["'B5'"]),
+    ("form-as-text", ["form", "--text", "--units", "us", "-o", "{tmp}/a.txt"], DONE, [], []),
     *[(f"help-of-{name}", [name, "--help"], DONE,
        [f"slopepack {name}", "JOB", "--units"], []) for name in COMMANDS],
     *[(f"no-job-for-{name}", [name], USAGE, [], [f"{name}: expected JOB"]) for name in COMMANDS],
@@ -379,7 +384,7 @@ def case_manual():
     """The manual page names every command, option and exit status the program knows."""
     manual = (ROOT / "resources" / "man" / "slopepack.1").read_text(encoding="utf-8")
     plain = manual.replace("\\-", "-")
-    for name in COMMANDS:
+    for name in [*COMMANDS, "form"]:
         assert f".B {name}\n" in plain, f"no command {name}"
         text = run(name, "--help").stdout.decode()
         for option in re.findall(r"^ +(?:-\w, )?(--[a-z]+)", text, re.MULTILINE):

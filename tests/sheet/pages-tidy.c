@@ -98,7 +98,7 @@ assert_no_gaps (const char *words)
   g_autoptr (GRegex) gap =
       g_regex_new ("\\b(pack|permit|class|fault|pack-kind|report|evidence|practice|"
                    "finding|working|site|answer|error-source|check"
-                   "|choice|due)"
+                   "|choice|due|measuring|inspecting)"
                    "\\.[a-z]|\\{",
                    0, 0, NULL);
   g_autoptr (GMatchInfo) match = NULL;

@@ -3,7 +3,8 @@
 #include "pages-tidy.h"
 #include <string.h>
 
-static const SwPackKind kinds[] = { SW_PACK_PERMIT, SW_PACK_CLASS, SW_PACK_CLASS_KEY };
+static const SwPackKind kinds[] = { SW_PACK_PERMIT, SW_PACK_CLASS, SW_PACK_CLASS_KEY,
+                                    SW_PACK_MEASURE, SW_PACK_MEASURE_BLANK };
 
 static const SwFigure *
 page_of (const GPtrArray *pages, guint index)

@@ -6,13 +6,15 @@
 /* What kind of document a job is printed as, and what its readers have to be told that
  * does not follow from the slope. */
 
-/** File words "crew", "permit", "class", "class-key". */
+/** File words "crew", "permit", "class", "class-key", "measure", "measure-blank". */
 typedef enum
 {
   SW_PACK_CREW,
   SW_PACK_PERMIT,    /* guidance of an office for a permit holder */
   SW_PACK_CLASS,     /* handout with exercises */
   SW_PACK_CLASS_KEY, /* its answers, never bound with it */
+  SW_PACK_MEASURE,   /* forms to take to the slope, with what the job now holds */
+  SW_PACK_MEASURE_BLANK, /* the same for a slope that nobody has measured */
   SW_PACK_KIND_COUNT
 } SwPackKind;
 
