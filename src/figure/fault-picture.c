@@ -207,8 +207,23 @@ draw_collar (SwFigure *figure, gboolean wrong)
     sw_figure_circle (figure, SW_ROLE_PIN, 26 + ring[i][0], 17 + ring[i][1], 0.6);
 }
 
+/* Made at one size, which holds no text, and grown as a whole. */
+static void
+grow (SwFigure *figure, double by)
+{
+  figure->width_mm *= by;
+  figure->height_mm *= by;
+  for (guint i = 0; i < figure->points->len; i++)
+    {
+      SwPaperPoint *point = &g_array_index (figure->points, SwPaperPoint, i);
+
+      point->x_mm *= by;
+      point->y_mm *= by;
+    }
+}
+
 SwFigure *
-sw_draw_fault (SwFault fault, gboolean wrong)
+sw_draw_fault (SwFault fault, gboolean wrong, double width_mm)
 {
   static void (*const draws[SW_FAULT_COUNT]) (SwFigure * figure, gboolean wrong) = {
     [SW_FAULT_CREST] = draw_crest,     [SW_FAULT_SIDE_LAP] = draw_side_lap,
@@ -220,5 +235,6 @@ sw_draw_fault (SwFault fault, gboolean wrong)
 
   draws[fault](figure, wrong);
   sw_figure_box (figure, SW_ROLE_FRAME, 0, 0, WIDE, HIGH);
+  grow (figure, width_mm / WIDE);
   return figure;
 }

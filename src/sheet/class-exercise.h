@@ -1,14 +1,11 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
-#include "dice.h"
-#include "sheet.h"
+#include "class-slope.h"
 
-/* Exercises of the class handout: slopes with round numbers, worked out like any job. */
+/* What is asked of the slopes of a class, and what the program answers. */
 
-#define SW_EXERCISES 3
-
-/** What is asked of a slope, in order. Text ids "class.ask.<code>", "class.how.<code>". */
+/** Text ids "class.ask.<code>", "class.rule.<code>". */
 typedef enum
 {
   SW_ASK_LENGTH,
@@ -20,12 +17,20 @@ typedef enum
   SW_ASK_PER_ROLL,
   SW_ASK_ROLLS,
   SW_ASK_TRENCH_PINS,
+  SW_ASK_LAP_PINS,
   SW_ASK_PIN,
   SW_ASK_START,
+  SW_ASK_DUG,
+  SW_ASK_LOOSE,
+  SW_ASK_HAUL,
+  SW_ASK_LOADS,
+  SW_ASK_LIVE_SHARE,
+  SW_ASK_LIVE_SEED,
+  SW_ASK_SEED,
   SW_ASK_COUNT
 } SwAsk;
 
-/** Words of the sheet; NULL where this slope has no answer to the question. */
+/** Words of the sheet; answer is NULL where the slope has none. */
 typedef struct
 {
   const char *answer;
@@ -34,25 +39,26 @@ typedef struct
 } SwAnswerWords;
 
 const char *sw_ask_code (SwAsk ask);
+/** Points for a right answer. */
+guint sw_ask_points (SwAsk ask);
+/** "m", "yd²": what the answer is written in; "" for a count or a word. */
+const char *sw_ask_unit (const SwSheet *sheet, SwAsk ask);
+/** Whether slope @number asks it: the last one asks for earth and seed, the others for
+ * what is laid, the example for all. */
+gboolean sw_ask_is_of (SwAsk ask, guint number);
 
-/**
- * sw_exercise_new:
- * @sheet: whose practice, roll and blanket hold
- * @number: 0 .. SW_EXERCISES - 1; SW_EXERCISES for a worked example
- *
- * Returns: (transfer full): a plane face of round rise, gradient and width chosen by the
- *   plan's seed, not far from the job's own, laid out; of runs that one roll holds,
- *   without a joint, and of counts that no rounding changes. NULL where the practice lays
- *   none such.
- */
-SwResult *sw_exercise_new (const SwSheet *sheet, guint number);
-
-/** The answer for the first tier of the first face of @result. */
+/** The answer for the face of @result, which is one of sw_class_slope(). */
 SwAnswerWords sw_exercise_answer (const SwSheet *sheet, const SwResult *result,
                                   SwAsk ask);
 
-/** What is known of the slope: rise, gradient, width, roll, laps, allowances, soil, wind. */
-void sw_exercise_given (const SwSheet *sheet, SwFlow *flow, const SwResult *result);
+/** What is known of slope @number: all that its questions need, and no more. */
+void sw_exercise_given (const SwSheet *sheet, SwFlow *flow, const SwResult *result,
+                        guint number);
 
-/** Dice by the plan's seed. @stream: below 1000; each has throws of its own. */
-SwDice sw_class_dice (const SwSheet *sheet, guint stream);
+/** Words for answers of other exercises. */
+const char *sw_class_within (const SwSheet *sheet, double value, SwUnit unit);
+/** "2", "2.5", or "2.25": what a gradient is across for 1 down. */
+const char *sw_class_ratio (const SwSheet *sheet, double hv);
+/** A quantity as keyed into a calculator; with "= " and how it is read, if otherwise. */
+const char *sw_class_calculator (const SwSheet *sheet, double value, SwUnit unit);
+const char *sw_class_result (const SwSheet *sheet, double value, SwUnit unit);

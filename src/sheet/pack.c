@@ -57,9 +57,10 @@ static const Part permit_parts[] = {
 };
 
 static const Part class_parts[] = {
-  { SW_PART_CLASS, sw_page_class_front },     { SW_PART_CLASS, sw_page_class_example },
-  { SW_PART_CLASS, sw_page_class_exercises }, { SW_PART_CLASS, sw_page_class_faults },
-  { SW_PART_CLASS, sw_page_class_quiz },      { SW_PART_CLASS, sw_page_class_practice },
+  { SW_PART_CLASS, sw_page_class_front },    { SW_PART_CLASS, sw_page_class_words },
+  { SW_PART_CLASS, sw_page_class_example },  { SW_PART_CLASS, sw_page_class_exercises },
+  { SW_PART_CLASS, sw_page_class_faults },   { SW_PART_CLASS, sw_page_class_quiz },
+  { SW_PART_CLASS, sw_page_class_practice },
 };
 
 static const Part key_parts[] = {

@@ -20,6 +20,15 @@ typedef struct
   double head_mm, banner_mm, foot_mm;          /* heights */
 } Frame;
 
+/* A stop is a reason not to begin work; the sheets of a class are not for work, and say so
+ * on their first page. */
+static gboolean
+has_banner (const SwSheet *sheet)
+{
+  return sheet->stops > 0 && sheet->plan->kind != SW_PACK_CLASS
+         && sheet->plan->kind != SW_PACK_CLASS_KEY;
+}
+
 /* A page on its side is punched along its top, which was the left of the sheet. */
 static Frame
 frame_of (const SwSheet *sheet, gboolean turned)
@@ -34,7 +43,7 @@ frame_of (const SwSheet *sheet, gboolean turned)
   frame.right_mm = frame.width_mm - MARGIN_MM;
   frame.bottom_mm = frame.height_mm - MARGIN_MM;
   frame.head_mm = sw_pen_line_mm (&sheet->pen, SW_STYLE_TITLE) + HEAD_GAP_MM;
-  frame.banner_mm = sheet->stops > 0 ? BANNER_MM * sheet->pen.scale + HEAD_GAP_MM : 0.0;
+  frame.banner_mm = has_banner (sheet) ? BANNER_MM * sheet->pen.scale + HEAD_GAP_MM : 0.0;
   frame.foot_mm = FOOT_GAP_MM + 3.0 * sw_pen_line_mm (&sheet->pen, SW_STYLE_TINY) + 1.0;
   return frame;
 }
@@ -280,7 +289,7 @@ draw_banner (const SwSheet *sheet, const Frame *frame, SwFigure *page, gboolean 
   double width_mm = frame->right_mm - frame->left_mm;
   g_autofree char *text = fitted (pen, SW_STYLE_HEADING, words, width_mm - 6.0);
 
-  if (sheet->stops == 0)
+  if (!has_banner (sheet))
     return;
   sw_figure_tag (page, spoken ? SW_TAG_PARAGRAPH : SW_TAG_FURNITURE, spoken ? words : "");
   sw_figure_box (page, SW_ROLE_STOP, frame->left_mm, top_mm, width_mm, height_mm);

@@ -177,6 +177,7 @@ void sw_page_permit_notes (SwSheet *sheet);
 
 /* Handout of a class, and its answers. */
 void sw_page_class_front (SwSheet *sheet);
+void sw_page_class_words (SwSheet *sheet);
 void sw_page_class_example (SwSheet *sheet);
 void sw_page_class_exercises (SwSheet *sheet);
 void sw_page_class_faults (SwSheet *sheet);

@@ -96,7 +96,7 @@ void
 assert_no_gaps (const char *words)
 {
   g_autoptr (GRegex) gap =
-      g_regex_new ("\\b(pack|permit|class|fault|pack-kind|report|evidence|practice|"
+      g_regex_new ("\\b(pack|permit|class|fault|laid-fault|pack-kind|report|evidence|practice|"
                    "finding|working|site|answer|error-source|check"
                    "|choice|due|measuring|inspecting)"
                    "\\.[a-z]|\\{",

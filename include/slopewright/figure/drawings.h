@@ -2,6 +2,7 @@
 #pragma once
 
 #include <slopewright/figure/view.h>
+#include <slopewright/ground/measured.h>
 #include <slopewright/judge/result.h>
 
 /*
@@ -111,9 +112,62 @@ typedef enum
 /** "side-lap". */
 const char *sw_fault_code (SwFault fault);
 
-/** A small picture of it, done as it should be or @wrong; not of a job, not to scale.
- * (transfer full) */
-SwFigure *sw_draw_fault (SwFault fault, gboolean wrong);
+/** A picture of it, done as it should be or @wrong, two thirds as high as wide; not of a
+ * job, not to scale. (transfer full) */
+SwFigure *sw_draw_fault (SwFault fault, gboolean wrong, double width_mm);
+
+/** What can be wrong where a face has been laid. Text ids "laid-fault.<code>". */
+typedef enum
+{
+  SW_LAID_LAP_REVERSED, /* the first four are of a lap, the others of a run */
+  SW_LAID_LAP_NARROW,
+  SW_LAID_LAP_UNPINNED,
+  SW_LAID_JOINTS_IN_LINE,
+  SW_LAID_NOT_BURIED, /* at the crest */
+  SW_LAID_PINS_WIDE,  /* in the key trench */
+  SW_LAID_TOE_LOOSE,
+  SW_LAID_SLOT_MISSING,
+  SW_LAID_FAULT_COUNT
+} SwLaidFault;
+
+/** Most runs that a drawing of faults shows. */
+#define SW_LAID_RUNS 6u
+
+typedef struct
+{
+  SwLaidFault fault;
+  guint place; /* run from 0; of a lap the run before it, from the leeward end */
+} SwSeededFault;
+
+const char *sw_laid_fault_code (SwLaidFault fault);
+gboolean sw_laid_fault_is_of_lap (SwLaidFault fault);
+/** How many runs of its first tier a drawing of this face would show; 0 where infill runs
+ * or cut strips make it no plain one. */
+guint sw_laid_runs (const SwResult *result, guint face);
+/** Whether this face has what the fault is about: joints, check slots. */
+gboolean sw_laid_fault_applies (const SwResult *result, guint face, SwLaidFault fault);
+
+/**
+ * sw_draw_laid:
+ * @marked: with a numbered ring at each of @faults
+ *
+ * Returns: (transfer full) (nullable): the first runs of the face from above with the
+ *   faults in it, not to scale; pin spacing in the key trench above, laps as measured
+ *   below. NULL where fewer than two runs are shown.
+ */
+SwFigure *sw_draw_laid (const SwResult *result, guint face, const SwSeededFault *faults,
+                        guint n_faults, gboolean marked, double width_mm,
+                        double height_mm, const SwDraw *draw);
+
+/**
+ * sw_draw_taped_sides:
+ * @sides: of a face, in its plane, with the one diagonal and perhaps the other
+ *
+ * Returns: (transfer full) (nullable): the four corners and what was taped, the shape
+ *   true but not to a stated scale; NULL where sw_taped_shape() finds none
+ */
+SwFigure *sw_draw_taped_sides (const SwTapedSides *sides, double width_mm,
+                               double height_mm, const SwDraw *draw);
 
 /** Small pictures for the steps, drawn for this face. Text id "step.<code>". */
 typedef enum
