@@ -250,10 +250,6 @@ sw_preview_class_init (SwPreviewClass *klass)
   gtk_widget_class_install_action (widget_class, "preview.next", NULL, next_action);
   gtk_widget_class_install_action (widget_class, "preview.previous", NULL,
                                    previous_action);
-  gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Page_Down, 0, "preview.next",
-                                       NULL);
-  gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Page_Up, 0,
-                                       "preview.previous", NULL);
   install_zoom (widget_class);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "preview");
@@ -265,6 +261,24 @@ sw_preview_init (SwPreview *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   gtk_widget_set_hexpand (GTK_WIDGET (self), TRUE);
   self->stale = TRUE;
+}
+
+/* Before the list of pages takes these keys for a screenful of it. */
+static void
+turn_pages_by_key (SwPreview *self)
+{
+  GtkEventController *keys = gtk_shortcut_controller_new ();
+
+  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
+  gtk_shortcut_controller_add_shortcut (
+      GTK_SHORTCUT_CONTROLLER (keys),
+      gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Page_Down, 0),
+                        gtk_named_action_new ("preview.next")));
+  gtk_shortcut_controller_add_shortcut (
+      GTK_SHORTCUT_CONTROLLER (keys),
+      gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Page_Up, 0),
+                        gtk_named_action_new ("preview.previous")));
+  gtk_widget_add_controller (GTK_WIDGET (self), keys);
 }
 
 GtkWidget *
@@ -281,6 +295,7 @@ sw_preview_new (SwStage *stage)
   gtk_scrolled_window_set_child (self->paper, GTK_WIDGET (self->page));
   gtk_box_append (self->document, sw_form_new_in_line (stage, sw_document_fields));
   gtk_widget_add_controller (GTK_WIDGET (self->page), scroll);
+  turn_pages_by_key (self);
   g_signal_connect_swapped (scroll, "scroll", G_CALLBACK (on_scroll), self);
   g_signal_connect_object (stage, "changed", G_CALLBACK (on_changed), self,
                            G_CONNECT_SWAPPED);

@@ -44,6 +44,18 @@ on_view (SwWindow *self)
   sw_window_allow_actions (self);
 }
 
+/* So that keys mean what is looked at. */
+static void
+focus_view (SwWindow *self)
+{
+  GtkWidget *view = gtk_stack_get_visible_child (self->views);
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (self));
+
+  if (gtk_widget_get_mapped (GTK_WIDGET (self))
+      && (focus == NULL || !gtk_widget_is_ancestor (focus, view)))
+    gtk_widget_child_focus (view, GTK_DIR_TAB_FORWARD);
+}
+
 static void
 show_view_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -51,6 +63,7 @@ show_view_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
   sw_window_settle (self);
   gtk_stack_set_visible_child_name (self->views, g_variant_get_string (parameter, NULL));
+  focus_view (self);
 }
 
 static SwCanvasView
