@@ -19,13 +19,22 @@ fingerprint_of (const SwJob *job)
   return g_strndup (digest, FINGERPRINT_DIGITS);
 }
 
-/* Words in the pack's language; English when there are none in it. */
+/* Words in the pack's language; those of the window when there are none in it. */
 static SwTexts *
 texts_of (SwStage *stage, const SwJob *job)
 {
   SwTexts *texts = sw_texts_load (job->language);
 
   return texts != NULL ? texts : sw_texts_ref (sw_stage_stock (stage)->texts);
+}
+
+static SwDraw
+draw_with (SwStage *stage, const SwTexts *texts)
+{
+  return (SwDraw){ .texts = texts,
+                   .measure = sw_stage_stock (stage)->measure,
+                   .style = { sw_stage_job (stage)->units, sw_texts_decimal_mark (texts),
+                              texts } };
 }
 
 GPtrArray *
@@ -35,9 +44,7 @@ sw_export_pages (SwStage *stage)
   const SwJob *job = sw_stage_job (stage);
   g_autoptr (SwTexts) texts = texts_of (stage, job);
   g_autofree char *fingerprint = fingerprint_of (job);
-  const SwDraw draw = { .texts = texts,
-                        .measure = sw_stage_stock (stage)->measure,
-                        .style = { job->units, sw_texts_decimal_mark (texts), texts } };
+  const SwDraw draw = draw_with (stage, texts);
 
   if (result->status != SW_OK)
     return NULL;
@@ -96,11 +103,9 @@ sw_export_quantities (SwStage *stage, GFile *file, GError **error)
 static SwFigure *
 make_drawing (SwStage *stage, const SwCanvasKind *kind)
 {
-  const SwStock *stock = sw_stage_stock (stage);
   const SwResult *result = sw_stage_result (stage);
-  const SwDraw draw = { .texts = stock->texts,
-                        .measure = stock->measure,
-                        .style = sw_stage_style (stage) };
+  g_autoptr (SwTexts) texts = texts_of (stage, sw_stage_job (stage));
+  const SwDraw draw = draw_with (stage, texts);
   double short_mm, long_mm;
   SwView view;
 

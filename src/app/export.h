@@ -20,7 +20,10 @@ gboolean sw_export_pack (SwStage *stage, GFile *file, GError **error);
 /** Write every quantity as CSV, as slopepack tally does. */
 gboolean sw_export_quantities (SwStage *stage, GFile *file, GError **error);
 
-/** Write one drawing of the face shown; the ending of the name decides: .svg or .png. */
+/**
+ * Write one drawing of the face shown, in the language of the pack; the ending of the
+ * name decides: .svg or .png.
+ */
 gboolean sw_export_drawing (SwStage *stage, const SwCanvasKind *kind, GFile *file,
                             GError **error);
 
