@@ -52,6 +52,18 @@ scan_ratio (SwScan *scan, double a, gboolean a_is_h, gboolean a_is_v, double *an
 }
 
 static gboolean
+scan_degrees (SwScan *scan)
+{
+  static const char *const words[] = { "°",      "degrees", "degree", "deg",
+                                       "degrés", "degré",   "grados", "grado" };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (words); i++)
+    if (sw_scan_word (scan, words[i]))
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
 scan_gradient (SwScan *scan, SwUnit unit, double *angle_rad, char **problem)
 {
   double number;
@@ -62,8 +74,7 @@ scan_gradient (SwScan *scan, SwUnit unit, double *angle_rad, char **problem)
   sw_scan_blanks (scan);
   if (sw_scan_word (scan, "%"))
     *angle_rad = atan (number / 100.0);
-  else if (sw_scan_word (scan, "°") || sw_scan_word (scan, "degrees")
-           || sw_scan_word (scan, "degree") || sw_scan_word (scan, "deg"))
+  else if (scan_degrees (scan))
     *angle_rad = number * RAD_PER_DEGREE;
   else
     {

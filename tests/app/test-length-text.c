@@ -61,6 +61,13 @@ static const Row read_rows[] = {
   { "44\u00a0ft\u00a00¼\u00a0in", SW_UNIT_M, SW_UNITS_US, 13.41755 },
   { "0,125", SW_UNIT_M, SW_UNITS_US, 0.0381 },
   { "1,234", SW_UNIT_M, SW_UNITS_METRIC, 1.234 },
+  { "4,5 mètres", SW_UNIT_M, SW_UNITS_US, 4.5 },
+  { "1 mètre 20 cm", SW_UNIT_M, SW_UNITS_METRIC, 1.2 },
+  { "4.5 metros", SW_UNIT_M, SW_UNITS_US, 4.5 },
+  { "11 pieds 6 pouces", SW_UNIT_M, SW_UNITS_METRIC, 3.5052 },
+  { "11 pi 6 3/4 po", SW_UNIT_M, SW_UNITS_METRIC, 3.52425 },
+  { "11 pies 6 pulgadas", SW_UNIT_M, SW_UNITS_METRIC, 3.5052 },
+  { "6 pulg.", SW_UNIT_SMALL_M, SW_UNITS_METRIC, 0.1524 },
 };
 
 static void
@@ -135,6 +142,8 @@ test_other_values (void)
   static const Row rows[] = {
     { "26.6", SW_UNIT_RAD, SW_UNITS_METRIC, 0.464257581035 },
     { "26,6°", SW_UNIT_RAD, SW_UNITS_METRIC, 0.464257581035 },
+    { "26,6 degrés", SW_UNIT_RAD, SW_UNITS_METRIC, 0.464257581035 },
+    { "26.6 grados", SW_UNIT_ANGLE, SW_UNITS_METRIC, 0.464257581035 },
     { "85", SW_UNIT_PERCENT, SW_UNITS_METRIC, 0.85 },
     { "85 %", SW_UNIT_PERCENT, SW_UNITS_US, 0.85 },
     { "2:1", SW_UNIT_HV, SW_UNITS_METRIC, 2.0 },
