@@ -2,8 +2,10 @@
 #include "tier-numbers.h"
 
 #define WRITE_ROW_MM 9.0
+#define CHECK_ROW_MM 7.5
 #define LOG_ROWS_LEAST 4
 #define LOG_ROWS_MOST 16
+#define LOG_HEAD_ROWS 1 /* what the further lines of its head take */
 
 static const char *
 filled (const SwSheet *sheet, GHashTable *places, const char *id)
@@ -18,6 +20,7 @@ typedef enum
   IF_JOINTS,
   IF_SLOTS,
   IF_LAPS,
+  IF_FIELD, /* pins between the laps */
   IF_OBSTACLES
 } Condition;
 
@@ -34,6 +37,8 @@ holds (const SwSheet *sheet, Condition condition)
         if (condition == IF_SLOTS && tier->slots > 0)
           return TRUE;
         if (condition == IF_LAPS && tier->n_runs > 1)
+          return TRUE;
+        if (condition == IF_FIELD && sw_tier_frame (sheet, tier).most > 0)
           return TRUE;
       }
   return condition == IF_ALWAYS || (condition == IF_JOINTS && sheet->tally->joints > 0);
@@ -53,10 +58,22 @@ static const struct
   const char *code;
   Condition condition;
 } checks[] = {
-  { "contact", IF_ALWAYS }, { "key-trench", IF_ALWAYS },   { "key-pins", IF_ALWAYS },
-  { "side-lap", IF_LAPS },  { "end-lap", IF_JOINTS },      { "slots", IF_SLOTS },
-  { "frame", IF_ALWAYS },   { "pull", IF_ALWAYS },         { "edges", IF_ALWAYS },
-  { "toe", IF_ALWAYS },     { "obstacles", IF_OBSTACLES }, { "run-on", IF_ALWAYS },
+  { "contact", IF_ALWAYS }, { "trench", IF_ALWAYS },       { "key-pins", IF_ALWAYS },
+  { "slots", IF_SLOTS },    { "edges", IF_ALWAYS },        { "toe", IF_ALWAYS },
+  { "run-on", IF_ALWAYS },  { "obstacles", IF_OBSTACLES },
+};
+
+/* What acceptance is measured by, and in how many places. */
+#define PLACES_MOST 5
+
+static const struct
+{
+  const char *code;
+  Condition condition;
+  guint places;
+} pocket_tests[] = {
+  { "side-lap", IF_LAPS, 5 }, { "end-lap", IF_JOINTS, 5 },    { "frame", IF_FIELD, 3 },
+  { "pull", IF_ALWAYS, 5 },   { "key-trench", IF_ALWAYS, 5 },
 };
 
 void
@@ -125,8 +142,22 @@ check_targets (const SwSheet *sheet, const char *id, gboolean *alike)
   return targets;
 }
 
+#define NOTHING "–" /* where nothing is to be written */
+
+/* @places: how many results the row has room for, 0 for the one of a check by eye. */
 static void
-add_check_rows (const SwSheet *sheet, SwTable *table, const char *id)
+add_check_row (SwTable *table, const char *title, const char *target, guint places)
+{
+
+  if (places == 0)
+    sw_table_row (table, title, target, "", "", NULL);
+  else
+    sw_table_row (table, title, target, "", "", "", places > 3 ? "" : NOTHING,
+                  places > 4 ? "" : NOTHING, "", NULL);
+}
+
+static void
+add_check_rows (const SwSheet *sheet, SwTable *table, const char *id, guint places)
 {
   gboolean alike;
   g_autoptr (GPtrArray) targets = check_targets (sheet, id, &alike);
@@ -135,14 +166,14 @@ add_check_rows (const SwSheet *sheet, SwTable *table, const char *id)
 
   if (alike)
     {
-      sw_table_row (table, title, g_ptr_array_index (targets, 0), "", "", NULL);
+      add_check_row (table, title, g_ptr_array_index (targets, 0), places);
       return;
     }
   for (guint f = 0; f < sheet->layout->n_faces; f++)
     for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++, part++)
-      sw_table_row (
+      add_check_row (
           table, sw_sheet_format (sheet, "%s\n*%s*", title, sw_sheet_place (sheet, f, t)),
-          g_ptr_array_index (targets, part), "", "", NULL);
+          g_ptr_array_index (targets, part), places);
 }
 
 static void
@@ -158,37 +189,45 @@ add_checks (const SwSheet *sheet, SwFlow *flow)
       sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
 
   sw_table_set_ruled (table);
+  sw_table_set_row_mm (table, CHECK_ROW_MM);
   for (guint i = 0; i < G_N_ELEMENTS (checks); i++)
     if (holds (sheet, checks[i].condition))
-      add_check_rows (sheet, table, check_id (sheet, checks[i].code));
+      add_check_rows (sheet, table, check_id (sheet, checks[i].code), 0);
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.check.title"));
   sw_flow_table (flow, table);
 }
 
-/* Laps at five places and pins in three frames: what acceptance is measured by. */
+/* Laps and trench at five places, pins in three frames, five pins pulled. */
 static void
-add_measurements (const SwSheet *sheet, SwFlow *flow)
+add_pocket_tests (const SwSheet *sheet, SwFlow *flow)
 {
   const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.measure"), SW_CELL_TEXT, 62.0 },
-    { "1", SW_CELL_TEXT, 0.0 },
-    { "2", SW_CELL_TEXT, 0.0 },
-    { "3", SW_CELL_TEXT, 0.0 },
-    { "4", SW_CELL_TEXT, 0.0 },
-    { "5", SW_CELL_TEXT, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.measure"), SW_CELL_TEXT, 30.0 },
+    { sw_sheet_get (sheet, "pack.column.target"), SW_CELL_TEXT, 0.0 },
+    { "1", SW_CELL_TEXT, 14.0 },
+    { "2", SW_CELL_TEXT, 14.0 },
+    { "3", SW_CELL_TEXT, 14.0 },
+    { "4", SW_CELL_TEXT, 14.0 },
+    { "5", SW_CELL_TEXT, 14.0 },
+    { sw_sheet_get (sheet, "pack.column.meets"), SW_CELL_CHECK, 0.0 },
   };
-  static const char *const rows[] = { "place", "side-lap", "end-lap", "pins", "trench" };
   SwTable *table =
-      sw_table_new (&sheet->pen, SW_STYLE_BODY, columns, G_N_ELEMENTS (columns));
+      sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
 
+  G_STATIC_ASSERT (G_N_ELEMENTS (columns) == PLACES_MOST + 3);
   sw_table_set_ruled (table);
-  sw_table_set_whole (table);
   sw_table_set_row_mm (table, WRITE_ROW_MM);
-  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
-    sw_table_row (
-        table, sw_sheet_get (sheet, sw_sheet_format (sheet, "pack.measure.%s", rows[i])),
-        "", "", "", "", "", NULL);
+  sw_table_row (table, sw_sheet_get (sheet, "pack.measure.place"), "", "", "", "", "", "",
+                NOTHING, NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (pocket_tests); i++)
+    if (holds (sheet, pocket_tests[i].condition))
+      add_check_rows (sheet, table, check_id (sheet, pocket_tests[i].code),
+                      pocket_tests[i].places);
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.measure.title"));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                sw_sheet_get (sheet, "pack.measure.how"));
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
   sw_flow_table (flow, table);
 }
 
@@ -229,6 +268,7 @@ add_rule (const SwSheet *sheet, SwFlow *flow)
   sw_table_set_ruled (table);
   sw_table_set_row_mm (table, WRITE_ROW_MM);
   rows = sw_sheet_rows_that_fit (sheet, flow, WRITE_ROW_MM);
+  rows -= MIN (rows, LOG_HEAD_ROWS);
   if (rows < LOG_ROWS_LEAST)
     rows = LOG_ROWS_MOST; /* a page of their own */
   for (guint i = 0; i < MIN (rows, LOG_ROWS_MOST); i++)
@@ -243,8 +283,9 @@ sw_page_inspection (SwSheet *sheet)
 
   sw_sheet_hold_points (sheet, flow);
   add_checks (sheet, flow);
-  add_measurements (sheet, flow);
+  add_pocket_tests (sheet, flow);
   sw_sheet_due_dates (sheet, flow);
+  sw_sheet_repairs (sheet, flow);
   add_rule (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.inspection.title"), flow);
 }

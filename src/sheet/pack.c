@@ -39,6 +39,7 @@ static const Part crew_parts[] = {
   { SW_PART_WORK, sw_page_work },
   { SW_PART_SAFETY, sw_page_safety },
   { SW_PART_INSPECTION, sw_page_inspection },
+  { SW_PART_INSPECTION, sw_page_inspection_report },
   { SW_PART_AS_BUILT, sw_page_as_built },
   { SW_PART_JUDGEMENT, sw_page_judgement },
   { SW_PART_HAND_CHECK, sw_page_hand_check },
@@ -53,6 +54,7 @@ static const Part permit_parts[] = {
   { SW_PART_JUDGEMENT, sw_page_permit_guide },
   { SW_PART_DETAILS, sw_page_details },
   { SW_PART_INSPECTION, sw_page_permit_control },
+  { SW_PART_INSPECTION, sw_page_inspection_report },
   { SW_PART_PERMIT, sw_page_permit_notes },
 };
 

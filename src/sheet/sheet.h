@@ -158,6 +158,8 @@ void sw_page_materials (SwSheet *sheet);
 void sw_page_work (SwSheet *sheet);
 void sw_page_safety (SwSheet *sheet);
 void sw_page_inspection (SwSheet *sheet);
+/** A form for one visit after acceptance, to be copied. */
+void sw_page_inspection_report (SwSheet *sheet);
 void sw_page_as_built (SwSheet *sheet);
 void sw_page_judgement (SwSheet *sheet);
 void sw_page_hand_check (SwSheet *sheet);
@@ -188,6 +190,8 @@ void sw_page_class_key (SwSheet *sheet);
 /** Hold points to be signed; when to inspect, with the source of the rule. */
 void sw_sheet_hold_points (const SwSheet *sheet, SwFlow *flow);
 void sw_sheet_inspection_rule (const SwSheet *sheet, SwFlow *flow);
+/** What is done about what an inspection sees. */
+void sw_sheet_repairs (const SwSheet *sheet, SwFlow *flow);
 /** Every blanket type held against this job, or only those that meet all it asks for. */
 void sw_judge_add_choice (const SwSheet *sheet, SwFlow *flow, gboolean meeting);
 

@@ -312,6 +312,8 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
       SwCellKind kind = row->kind == ROW_BAND ? SW_CELL_TEXT : s->table->columns[i].kind;
       double cell_mm = row->kind == ROW_BAND ? s->width_mm : s->widths[i];
 
+      if (kind == SW_CELL_CHECK && *blocks[i]->text != '\0')
+        kind = SW_CELL_TEXT;
       sw_figure_tag (figure, row->kind == ROW_BAND ? SW_TAG_HEAD_CELL : SW_TAG_CELL,
                      cell_words (kind, blocks[i], first));
       if (kind == SW_CELL_CHECK && first == 0)

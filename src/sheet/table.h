@@ -8,7 +8,7 @@ typedef enum
   SW_CELL_TEXT,   /* may wrap */
   SW_CELL_LINE,   /* never wraps */
   SW_CELL_NUMBER, /* the same, set to the right */
-  SW_CELL_CHECK,  /* a box to tick; the row's text is not used */
+  SW_CELL_CHECK,  /* a box to tick, unless the row has a text there */
   SW_CELL_BLANK   /* to write in; the text, small in its upper corner, is what is known */
 } SwCellKind;
 

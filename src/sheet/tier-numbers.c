@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "tier-numbers.h"
+#include <math.h>
 
 guint
 sw_tier_joints (const SwFaceLayout *face, guint tier)
@@ -84,6 +85,29 @@ static const char *const pin_places[SW_PIN_ROLE_COUNT] = {
   [SW_PIN_FIELD] = "pins_field",    [SW_PIN_RING] = "pins_ring",
 };
 
+SwPinFrame
+sw_tier_frame (const SwSheet *sheet, const SwTier *tier)
+{
+  double side_m = sheet->draw->style.units == SW_UNITS_US ? SW_M_PER_YD : 1.0;
+
+  return sw_pin_frame (sw_tier_between_laps_m (sheet->job, tier), tier->pin_across_m,
+                       tier->pin_down_m, side_m);
+}
+
+static void
+put_frame (const SwSheet *sheet, GHashTable *places, const SwTier *tier)
+{
+  SwPinFrame frame = sw_tier_frame (sheet, tier);
+  const char *least = sw_sheet_count (sheet, frame.least);
+  const char *most = sw_sheet_count (sheet, frame.most);
+
+  put (places, "frame_each",
+       frame.least == frame.most
+           ? least
+           : sw_sheet_fill (sheet, "pack.from-to", "from", least, "to", most, NULL));
+  put (places, "frame_three", sw_sheet_count (sheet, round (3.0 * frame.mean)));
+}
+
 static void
 put_tier (const SwSheet *sheet, GHashTable *places, const SwTier *tier,
           const SwTierNumbers *numbers)
@@ -97,8 +121,7 @@ put_tier (const SwSheet *sheet, GHashTable *places, const SwTier *tier,
   put_quantity (sheet, places, "slots", tier->slots, SW_UNIT_COUNT);
   put (places, "down", sw_sheet_limit (sheet, tier->pin_down_m, SW_LIMIT_MOST));
   put (places, "across", sw_sheet_limit (sheet, tier->pin_across_m, SW_LIMIT_MOST));
-  put_quantity (sheet, places, "density", 1.0 / (tier->pin_down_m * tier->pin_across_m),
-                SW_UNIT_PER_M2);
+  put_frame (sheet, places, tier);
   put_quantity (sheet, places, "key_trench", numbers->key_trench_m, SW_UNIT_M);
   put_quantity (sheet, places, "slot_length", numbers->slot_m, SW_UNIT_M);
   put_quantity (sheet, places, "toe_length", numbers->toe_m, SW_UNIT_M);

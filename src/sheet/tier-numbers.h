@@ -2,6 +2,7 @@
 #pragma once
 
 #include "sheet.h"
+#include <slopewright/tally/pin-frame.h>
 
 /** What the crew's pages need of one tier beyond its SwTier. */
 typedef struct
@@ -15,6 +16,9 @@ typedef struct
 guint sw_tier_joints (const SwFaceLayout *face, guint tier);
 
 SwTierNumbers sw_tier_numbers (const SwFaceLayout *face, guint tier);
+
+/** Field pins in a frame of the reader's units laid on a tier: a metre or a yard wide. */
+SwPinFrame sw_tier_frame (const SwSheet *sheet, const SwTier *tier);
 
 /**
  * sw_tier_places:
