@@ -13,7 +13,7 @@ import subprocess
 import sys
 import time
 
-from journeys import Journey, click, drag, keys, travel, until, write, xdotool
+from journeys import Journey, click, drag, every, keys, travel, until, write, xdotool
 
 TOE = "Section point 3 of 4, toe"
 
