@@ -7,10 +7,10 @@
 /* Scales of the usual rulers, largest first; from FIRST_TENFOLD on they repeat by tenfolds.
  * Metric: triangular rulers. US: architect's rulers to 1/4 in, engineer's rulers from 10 ft
  * to the inch. Common practice, no source. */
-static const double metric_scales[] = { 1,   2,   5,   10,  20,  25,  50,
-                                        100, 125, 200, 250, 300, 400, 500 };
-static const double us_scales[] = { 1,  2,  4,   8,   12,  16,  24,
-                                    48, 60, 120, 240, 360, 480, 600 };
+static const double metric_scales[] = { 1,   2,   5,   10,  20,  25,  50, 100,
+                                        125, 200, 250, 300, 400, 500, 750 };
+static const double us_scales[] = { 1,  2,   4,   8,   12,  16,  24, 48,
+                                    60, 120, 240, 360, 480, 600, 720 };
 #define FIRST_TENFOLD 100.0
 #define TENFOLDS 7
 

@@ -14,6 +14,12 @@
 /* Half the strip along a line that texts keep off. */
 #define LINE_MM 0.3
 
+/* A label nearer than this to what it speaks of needs no line to it. */
+#define SHORT_LEADER_MM 1.0
+
+/* A label so near says what it speaks of by its place, too. */
+#define NEAR_MM 16.0
+
 /* Height of the ink over the em: from a descender to a capital's top. */
 #define INK_RATIO 1.0
 
@@ -35,6 +41,7 @@ struct SwLabels
   double width_mm, height_mm;
   const SwTextMeasure *measure;
   GArray *taken; /* (element-type SwLabelBox) */
+  GArray *texts; /* (element-type SwLabelBox): those of @taken that no leader crosses */
   GArray *spots; /* (element-type SwLabelSpot) */
   GArray *asked; /* (element-type Asked) */
 };
@@ -54,6 +61,7 @@ sw_labels_new (double width_mm, double height_mm, const SwTextMeasure *measure)
   labels->height_mm = height_mm;
   labels->measure = measure;
   labels->taken = g_array_new (FALSE, FALSE, sizeof (SwLabelBox));
+  labels->texts = g_array_new (FALSE, FALSE, sizeof (SwLabelBox));
   labels->spots = g_array_new (FALSE, FALSE, sizeof (SwLabelSpot));
   labels->asked = g_array_new (FALSE, FALSE, sizeof (Asked));
   g_array_set_clear_func (labels->asked, clear_asked);
@@ -66,6 +74,7 @@ sw_labels_free (SwLabels *labels)
   if (labels == NULL)
     return;
   g_array_unref (labels->taken);
+  g_array_unref (labels->texts);
   g_array_unref (labels->spots);
   g_array_unref (labels->asked);
   g_free (labels);
@@ -207,11 +216,47 @@ is_inside (const SwLabels *labels, SwLabelBox box)
 }
 
 static gboolean
-is_free (const SwLabels *labels, SwLabelBox box)
+meets_none (SwLabelBox box, const GArray *boxes)
 {
-  for (guint i = 0; i < labels->taken->len; i++)
-    if (sw_label_boxes_meet (box, g_array_index (labels->taken, SwLabelBox, i)))
+  for (guint i = 0; i < boxes->len; i++)
+    if (sw_label_boxes_meet (box, g_array_index (boxes, SwLabelBox, i)))
       return FALSE;
+  return TRUE;
+}
+
+/* From @target to the nearest point of the box's middle line. FALSE: too near for a line. */
+static gboolean
+leader_end (SwLabelBox box, SwPaperPoint target, SwPaperPoint *end)
+{
+  double c = cos (box.turn_rad), s = sin (box.turn_rad);
+  double u = (target.x_mm - box.x_mm) * c - (target.y_mm - box.y_mm) * s;
+  double v = (target.x_mm - box.x_mm) * s + (target.y_mm - box.y_mm) * c;
+  double near_u = CLAMP (u, -box.half_width_mm, box.half_width_mm);
+  double near_v = CLAMP (v, -box.half_height_mm, box.half_height_mm);
+
+  if (hypot (u - near_u, v - near_v) < SHORT_LEADER_MM)
+    return FALSE;
+  if (fabs (u) > box.half_width_mm)
+    near_v = 0.0;
+  *end = (SwPaperPoint){ box.x_mm + near_u * c + near_v * s,
+                         box.y_mm - near_u * s + near_v * c };
+  return TRUE;
+}
+
+/* The strip of paper that a label's leader takes. FALSE: it has none. */
+static gboolean
+leader_box (const SwLabelWish *wish, SwLabelBox box, SwLabelBox *leader)
+{
+  SwPaperPoint end;
+  double dx, dy;
+
+  if (!(wish->style & SW_LABEL_LEADER) || !leader_end (box, wish->target, &end))
+    return FALSE;
+  dx = end.x_mm - wish->target.x_mm;
+  dy = end.y_mm - wish->target.y_mm;
+  *leader = (SwLabelBox){ (end.x_mm + wish->target.x_mm) / 2.0,
+                          (end.y_mm + wish->target.y_mm) / 2.0, hypot (dx, dy) / 2.0,
+                          LINE_MM / 2.0, atan2 (-dy, dx) };
   return TRUE;
 }
 
@@ -254,7 +299,24 @@ reserve_span (SwLabels *labels, const SwLabelSpan *span)
 }
 
 static void
-choose_spot (SwLabels *labels, Asked *asked)
+take_spot (SwLabels *labels, Asked *asked, SwLabelBox box)
+{
+  SwLabelBox leader;
+
+  asked->box = box;
+  asked->placed = TRUE;
+  sw_labels_reserve (labels, box);
+  g_array_append_val (labels->texts, box);
+  if (leader_box (&asked->wish, box, &leader))
+    sw_labels_reserve (labels, leader);
+  if (asked->is_span)
+    reserve_span (labels, &asked->span);
+}
+
+/* @clear: only where the leader crosses no text. Else a label that stands near what it speaks
+ * of goes without its leader. */
+static void
+choose_spot (SwLabels *labels, Asked *asked, gboolean clear)
 {
   double width = text_width_mm (labels, &asked->wish);
 
@@ -267,14 +329,19 @@ choose_spot (SwLabels *labels, Asked *asked)
       SwLabelBox box = { spot.x_mm, spot.y_mm, width / 2.0 + PAD_MM,
                          asked->wish.size_mm * INK_RATIO / 2.0 + PAD_MM / 2.0,
                          spot.turn_rad };
+      SwLabelBox leader;
 
-      if (!is_inside (labels, box) || !is_free (labels, box))
-        continue;
-      asked->box = box;
-      asked->placed = TRUE;
-      sw_labels_reserve (labels, box);
-      if (asked->is_span)
-        reserve_span (labels, &asked->span);
+      if (is_inside (labels, box) && meets_none (box, labels->taken)
+          && !(clear && leader_box (&asked->wish, box, &leader)
+               && !meets_none (leader, labels->texts)))
+        {
+          if (!clear
+              && hypot (box.x_mm - asked->wish.target.x_mm,
+                        box.y_mm - asked->wish.target.y_mm)
+                     < NEAR_MM)
+            asked->wish.style &= ~(guint) SW_LABEL_LEADER;
+          take_spot (labels, asked, box);
+        }
     }
 }
 
@@ -295,25 +362,14 @@ draw_knock_out (SwFigure *figure, SwRole ground, SwLabelBox box)
   sw_figure_area (figure, ground == SW_ROLE_TEXT ? SW_ROLE_WHITE : ground, points, 4);
 }
 
-/* From the target to the nearest point of the box's middle line. */
 static void
 draw_leader (SwFigure *figure, const Asked *asked)
 {
-  SwLabelBox box = asked->box;
-  SwPaperPoint from = asked->wish.target;
-  double c = cos (box.turn_rad), s = sin (box.turn_rad);
-  double u = (from.x_mm - box.x_mm) * c - (from.y_mm - box.y_mm) * s;
-  double v = (from.x_mm - box.x_mm) * s + (from.y_mm - box.y_mm) * c;
-  double near_u = CLAMP (u, -box.half_width_mm, box.half_width_mm);
-  double near_v = CLAMP (v, -box.half_height_mm, box.half_height_mm);
+  SwPaperPoint from = asked->wish.target, to;
 
-  if (hypot (u - near_u, v - near_v) < 1.0)
+  if (!leader_end (asked->box, from, &to))
     return;
-  if (fabs (u) > box.half_width_mm)
-    near_v = 0.0;
-  sw_figure_segment (figure, SW_ROLE_DIMENSION, from.x_mm, from.y_mm,
-                     box.x_mm + near_u * c + near_v * s,
-                     box.y_mm - near_u * s + near_v * c);
+  sw_figure_segment (figure, SW_ROLE_DIMENSION, from.x_mm, from.y_mm, to.x_mm, to.y_mm);
   sw_figure_circle (figure, SW_ROLE_DIMENSION, from.x_mm, from.y_mm, 0.25);
 }
 
@@ -353,7 +409,7 @@ by_rank (SwLabels *labels)
   return order;
 }
 
-/* Lines first, then white, then text, so that no line crosses a text. */
+/* Lines first, then white, then text: a line that has to cross a text goes behind it. */
 static void
 draw_layer (const GPtrArray *order, SwFigure *figure, guint layer)
 {
@@ -384,7 +440,9 @@ sw_labels_place (SwLabels *labels, SwFigure *figure)
 
   for (guint i = 0; i < order->len; i++)
     {
-      choose_spot (labels, order->pdata[i]);
+      choose_spot (labels, order->pdata[i], TRUE);
+      if (!((Asked *) order->pdata[i])->placed)
+        choose_spot (labels, order->pdata[i], FALSE);
       if (!((Asked *) order->pdata[i])->placed)
         left_out++;
     }

@@ -17,6 +17,10 @@
 #define LEAST_FALL_MM 2.5
 #define LONGEST_FALL_MM 30.0
 #define FALL_NAME_MM 3.0
+#define FALL_NAME_BELOW_MM 9.5
+
+/* At either end of a run, what its number takes of it. */
+#define NUMBER_ROOM_MM 4.6
 
 /* Points nearer than this are one. */
 #define SAME_PLACE_M 1e-6
@@ -168,6 +172,22 @@ longest_span (const SwDrawing *drawing, double along_m)
   return longest;
 }
 
+/* Below a face too short for the words: in the open, with a line to the arrow. */
+static void
+name_fall_arrow_outside (SwDrawing *drawing, SwLabelBox arrow)
+{
+  const char *words = sw_drawing_text (drawing, "drawing.fall-line");
+  double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
+  SwBox paper = sw_plan_paper_box (drawing);
+  SwLabelSpot spots[] = { { arrow.x_mm, paper.y1_m + FALL_NAME_BELOW_MM, 0.0 },
+                          { arrow.x_mm - half, paper.y1_m + FALL_NAME_BELOW_MM, 0.0 },
+                          { arrow.x_mm, paper.y0_m - FALL_NAME_BELOW_MM, 0.0 } };
+
+  sw_drawing_callout (drawing, SW_LABEL_USEFUL, (SwPaperPoint){ arrow.x_mm, arrow.y_mm },
+                      spots, G_N_ELEMENTS (spots),
+                      sw_drawing_object_id (drawing, "/fall-line"), words);
+}
+
 /* The words along the arrow on either side of it, else level beside it. */
 static void
 name_fall_arrow (SwDrawing *drawing, SwLabelBox arrow)
@@ -193,6 +213,16 @@ name_fall_arrow (SwDrawing *drawing, SwLabelBox arrow)
                                   .n_spots = G_N_ELEMENTS (spots) });
 }
 
+/* Whether the words fit into @whole_mm of the face below the numbers of the runs. */
+static gboolean
+has_room_for_name (const SwDrawing *drawing, double whole_mm)
+{
+  const char *words = sw_drawing_text (drawing, "drawing.fall-line");
+
+  return 2.0 * NUMBER_ROOM_MM + sw_drawing_width_mm (drawing, words, drawing->text_mm)
+         <= whole_mm;
+}
+
 /* One arrow down the longest stretch that the outline has at @along_m. */
 static void
 draw_fall_arrow (SwDrawing *drawing, double along_m, gboolean named)
@@ -214,8 +244,10 @@ draw_fall_arrow (SwDrawing *drawing, double along_m, gboolean named)
   sw_draft_arrow (drawing->figure, SW_ROLE_FALL_LINE, a.x_mm, a.y_mm, b.x_mm, b.y_mm,
                   fmin (3.0, whole * (to - from) / 2.0));
   sw_labels_reserve (drawing->labels, arrow);
-  if (named)
+  if (named && has_room_for_name (drawing, whole))
     name_fall_arrow (drawing, arrow);
+  else if (named)
+    name_fall_arrow_outside (drawing, arrow);
 }
 
 /* The wind blows towards the leeward end, where the first run lies. */

@@ -44,6 +44,10 @@ sw_section_stretches (const SwFace *face)
   return stretches;
 }
 
+/* Between an arrow and its name, beyond it or beside it. */
+#define ARROW_NAME_GAP_MM 1.5
+#define ARROW_NAME_ROW_MM 3.0
+
 /* Length along the face, then the gradient three ways, above the stretch and along it. */
 static void
 note_stretch (SwDrawing *drawing, SwStretch stretch)
@@ -66,7 +70,8 @@ note_stretch (SwDrawing *drawing, SwStretch stretch)
                           ? sw_drawing_text (drawing, "drawing.level")
                       : angle < 0.0 ? inward
                                     : three;
-  SwLabelSpot spots[5];
+  double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
+  SwLabelSpot spots[7];
   static const double rows_mm[] = { GRADIENT_ROW_MM, ARROW_ROW_MM, 18.0 };
 
   if (size < 1.0)
@@ -75,7 +80,8 @@ note_stretch (SwDrawing *drawing, SwStretch stretch)
     spots[i] =
         (SwLabelSpot){ x + dy / size * rows_mm[i], y - dx / size * rows_mm[i], turn };
   spots[3] = (SwLabelSpot){ x, y - GRADIENT_ROW_MM - 4.0, 0.0 };
-  spots[4] = (SwLabelSpot){ x, y + SW_SECTION_SOIL_MM + 4.0, 0.0 };
+  for (guint i = 0; i < 3; i++)
+    spots[4 + i] = (SwLabelSpot){ x - i * half, y + SW_SECTION_SOIL_MM + 4.0, 0.0 };
   sw_drawing_dimension (drawing, size > 25.0 ? SW_LABEL_NEEDED : SW_LABEL_MAIN,
                         (SwLabelSpan){ a.x_mm, a.y_mm, b.x_mm, b.y_mm, LENGTH_ROW_MM },
                         id, length);
@@ -87,7 +93,7 @@ note_stretch (SwDrawing *drawing, SwStretch stretch)
                                   .object = id,
                                   .text = words,
                                   .spots = spots,
-                                  .n_spots = size > 20.0 ? 3 : 5 });
+                                  .n_spots = size > 20.0 ? 3 : G_N_ELEMENTS (spots) });
 }
 
 static void
@@ -159,6 +165,34 @@ note_many (SwDrawing *drawing, const GArray *stretches)
   note_steepest (drawing, steepest);
 }
 
+/* Beyond the arrow's point, else above it. */
+static void
+name_fall_arrow (SwDrawing *drawing, SwPaperPoint from, double ux, double uy,
+                 double length_mm)
+{
+  const char *words = sw_drawing_text (drawing, "drawing.fall-line");
+  double beyond_mm = length_mm + ARROW_NAME_GAP_MM
+                     + sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
+  double turn = atan2 (-uy, ux), middle_mm = length_mm / 2.0;
+  SwLabelSpot spots[] = {
+    { from.x_mm + ux * beyond_mm, from.y_mm + uy * beyond_mm, turn },
+    { from.x_mm + ux * middle_mm + uy * ARROW_NAME_ROW_MM,
+      from.y_mm + uy * middle_mm - ux * ARROW_NAME_ROW_MM, turn },
+    { from.x_mm + ux * middle_mm - uy * ARROW_NAME_ROW_MM,
+      from.y_mm + uy * middle_mm + ux * ARROW_NAME_ROW_MM, turn },
+  };
+
+  sw_labels_wish (drawing->labels,
+                  &(SwLabelWish){ .rank = SW_LABEL_USEFUL,
+                                  .role = SW_ROLE_TEXT,
+                                  .style = SW_LABEL_KNOCK_OUT,
+                                  .size_mm = drawing->text_mm,
+                                  .object = sw_drawing_object_id (drawing, "/fall-line"),
+                                  .text = words,
+                                  .spots = spots,
+                                  .n_spots = G_N_ELEMENTS (spots) });
+}
+
 /* Which way water and rolls go. */
 static void
 draw_fall_arrow (SwDrawing *drawing, const GArray *stretches)
@@ -191,10 +225,7 @@ draw_fall_arrow (SwDrawing *drawing, const GArray *stretches)
   sw_labels_reserve (drawing->labels,
                      (SwLabelBox){ x + ux * length / 2.0, y + uy * length / 2.0,
                                    length / 2.0, 1.2, atan2 (-uy, ux) });
-  sw_drawing_note (drawing, SW_LABEL_USEFUL, SW_ROLE_TEXT, x + ux * (length + 9.5),
-                   y + uy * (length + 9.5), atan2 (-uy, ux),
-                   sw_drawing_object_id (drawing, "/fall-line"),
-                   sw_drawing_text (drawing, "drawing.fall-line"));
+  name_fall_arrow (drawing, (SwPaperPoint){ x, y }, ux, uy, length);
 }
 
 void

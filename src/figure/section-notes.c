@@ -9,6 +9,9 @@
 /* Rises shorter than this on paper carry no dimension. */
 #define SHORT_RISE_MM 3.0
 
+/* Half the thickness of ground and blanket, which texts keep off. */
+#define GROUND_LINE_MM 0.6
+
 /* Dashes of a section taken elsewhere. */
 #define FURTHER_DASH_MM 1.2
 
@@ -55,7 +58,7 @@ note_benches (SwDrawing *drawing)
                               { at.x_mm - 8.0, at.y_mm + SW_SECTION_SOIL_MM + 6.5, 0.0 },
                               { at.x_mm, at.y_mm - 15.0, 0.0 } };
 
-      sw_drawing_callout (drawing, SW_LABEL_MAIN, at, spots, G_N_ELEMENTS (spots),
+      sw_drawing_callout (drawing, SW_LABEL_USEFUL, at, spots, G_N_ELEMENTS (spots),
                           sw_drawing_object_id (drawing, "/tier/%u", t),
                           sw_drawing_text (drawing, "drawing.bench-name"));
     }
@@ -178,12 +181,32 @@ draw_further (SwDrawing *drawing)
     }
 }
 
+/* No text on the line of the ground. */
+static void
+reserve_ground (SwDrawing *drawing)
+{
+  const SwPoint *p = drawing->face->section;
+
+  for (guint i = 0; i + 1 < drawing->face->n_section; i++)
+    {
+      SwPaperPoint a = sw_drawing_at (drawing, p[i].x_m, p[i].y_m);
+      SwPaperPoint b = sw_drawing_at (drawing, p[i + 1].x_m, p[i + 1].y_m);
+      double dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm;
+
+      sw_labels_reserve (drawing->labels,
+                         (SwLabelBox){ (a.x_mm + b.x_mm) / 2.0, (a.y_mm + b.y_mm) / 2.0,
+                                       hypot (dx, dy) / 2.0, GROUND_LINE_MM,
+                                       atan2 (-dy, dx) });
+    }
+}
+
 void
 sw_section_notes (SwDrawing *drawing, SwBox box)
 {
   const SwFace *face = drawing->face;
   g_autoptr (GArray) stretches = sw_section_stretches (face);
 
+  reserve_ground (drawing);
   draw_datum (drawing, box);
   draw_further (drawing);
   sw_section_gradients (drawing, stretches);

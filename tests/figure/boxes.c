@@ -139,3 +139,52 @@ assert_tidy (const SwFigure *figure, const SwTextMeasure *measure, const char *w
         }
     }
 }
+
+/* A strip as thin as the rounding, from @a to @b. */
+static void
+strip_corners (SwPaperPoint a, SwPaperPoint b, SwPaperPoint corners[4])
+{
+  double dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm, size = hypot (dx, dy);
+  double x = dy / size * 2.0 * SLACK_MM, y = -dx / size * 2.0 * SLACK_MM;
+
+  corners[0] = a;
+  corners[1] = b;
+  corners[2] = (SwPaperPoint){ b.x_mm + x, b.y_mm + y };
+  corners[3] = (SwPaperPoint){ a.x_mm + x, a.y_mm + y };
+}
+
+static void
+assert_text_off_lines (const SwFigure *figure, const SwItem *text, SwRole role,
+                       const SwTextMeasure *measure, const char *what)
+{
+  SwPaperPoint ink[4], strip[4];
+
+  text_corners (figure, text, measure, ink);
+  for (guint i = 0; i < figure->items->len; i++)
+    {
+      const SwItem *line = &g_array_index (figure->items, SwItem, i);
+      const SwPaperPoint *points = sw_figure_item_points (figure, line);
+
+      if (line->kind != SW_ITEM_LINE || line->role != role)
+        continue;
+      for (guint p = 0; p + 1 < line->n_points; p++)
+        {
+          strip_corners (points[p], points[p + 1], strip);
+          if (!corners_apart (ink, strip))
+            g_error ("%s: \"%s\" lies on a line", what, text->text);
+        }
+    }
+}
+
+void
+assert_no_text_on (const SwFigure *figure, SwRole role, const SwTextMeasure *measure,
+                   const char *what)
+{
+  for (guint i = 0; i < figure->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (figure->items, SwItem, i);
+
+      if (item->kind == SW_ITEM_TEXT)
+        assert_text_off_lines (figure, item, role, measure, what);
+    }
+}

@@ -11,5 +11,9 @@ const SwItem *figure_text (const SwFigure *figure, const char *text);
 /** Whether some item belongs to @object. */
 gboolean figure_has_object (const SwFigure *figure, const char *object);
 
+/** Fails the test if a text lies on a line of @role. */
+void assert_no_text_on (const SwFigure *figure, SwRole role, const SwTextMeasure *measure,
+                        const char *what);
+
 /** Fails the test if two texts overlap or anything lies outside the figure. */
 void assert_tidy (const SwFigure *figure, const SwTextMeasure *measure, const char *what);

@@ -183,6 +183,59 @@ test_dimension_upright (void)
   g_assert_cmpfloat (sw_figure_item_points (figure, item)->y_mm, <, 27.0);
 }
 
+/* "wall" lies at (50, 30), 8 mm wide. A leader from (50, 20) to a label at (50, 40) would go
+ * through it, one to (80, 40) passes it by. */
+static void
+call_out (SwLabels *labels, guint n_spots)
+{
+  SwLabelSpot spots[2] = { { 50.0, 40.0, 0.0 }, { 80.0, 40.0, 0.0 } };
+
+  wish_at (labels, SW_LABEL_NEEDED, "wall", 50.0, 30.0, 50.0);
+  sw_labels_wish (labels, &(SwLabelWish){ .rank = SW_LABEL_MAIN,
+                                          .role = SW_ROLE_TEXT,
+                                          .style = SW_LABEL_LEADER,
+                                          .size_mm = 2.0,
+                                          .text = "name",
+                                          .target = { 50.0, 20.0 },
+                                          .spots = spots,
+                                          .n_spots = n_spots });
+}
+
+static guint
+count_lines (const SwFigure *figure)
+{
+  guint count = 0;
+
+  for (guint i = 0; i < figure->items->len; i++)
+    count += g_array_index (figure->items, SwItem, i).kind == SW_ITEM_LINE;
+  return count;
+}
+
+static void
+test_leader_goes_round_a_text (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  call_out (labels, 2);
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "name"), 80.0, 1e-9);
+  g_assert_cmpuint (count_lines (figure), ==, 1);
+}
+
+/* 20 mm away and no other place: the leader goes behind the text. */
+static void
+test_leader_that_cannot_go_round (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  call_out (labels, 1);
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "name"), 50.0, 1e-9);
+  g_assert_cmpuint (count_lines (figure), ==, 1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -196,5 +249,9 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/label-place/crowd", test_crowd);
   g_test_add_func ("/figure/label-place/dimension-whole", test_dimension_whole);
   g_test_add_func ("/figure/label-place/dimension-upright", test_dimension_upright);
+  g_test_add_func ("/figure/label-place/leader-round-a-text",
+                   test_leader_goes_round_a_text);
+  g_test_add_func ("/figure/label-place/leader-behind-a-text",
+                   test_leader_that_cannot_go_round);
   return g_test_run ();
 }

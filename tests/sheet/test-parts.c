@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
+#include "boxes.h"
 #include "pages-tidy.h"
 #include <string.h>
 
@@ -109,6 +110,41 @@ test_one_box (void)
   g_assert_null (strstr (words, "1 boxes"));
 }
 
+/* Sections as wide as A4's body, in every language and both unit systems: no text on the
+ * ground, and the arrow that shows the fall line is named wherever there is one. */
+static void
+assert_section_reads (Example *example, const char *name, guint face)
+{
+  SwView view = sw_section_fit (example->result, face, 175.0, 90.0, &example->draw, NULL);
+  g_autoptr (SwFigure) figure =
+      sw_draw_section (example->result, face, &view, &example->draw);
+  g_autofree char *what = g_strdup_printf ("section %u of %s in %s", face, name,
+                                           sw_texts_language (example->texts));
+  g_autofree char *arrow =
+      g_strdup_printf ("%s/fall-line", example->result->layout->faces[face].face->id);
+
+  assert_no_text_on (figure, SW_ROLE_GROUND, example->draw.measure, what);
+  if (figure_has_object (figure, arrow)
+      && figure_text (figure, sw_texts_get (example->texts, "drawing.fall-line")) == NULL)
+    g_error ("%s: the arrow down the face has no name", what);
+}
+
+static void
+test_sections_read (gconstpointer name)
+{
+  g_autoptr (Example) example = example_new (name);
+  g_auto (GStrv) languages = sw_texts_languages ();
+
+  for (guint i = 0; languages[i] != NULL; i++)
+    for (int units = SW_UNITS_METRIC; units <= SW_UNITS_US; units++)
+      for (guint face = 0; face < example->result->layout->n_faces; face++)
+        {
+          example_speak (example, languages[i]);
+          example->draw.style.units = units;
+          assert_section_reads (example, name, face);
+        }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -119,5 +155,6 @@ main (int argc, char **argv)
   g_test_add_func ("/sheet/parts/heap-closes-on-itself", test_a_heap_closes_on_itself);
   g_test_add_func ("/sheet/parts/us-units-throughout", test_us_units_throughout);
   g_test_add_func ("/sheet/parts/one-box", test_one_box);
+  example_add_tests ("/sheet/parts/section-reads", test_sections_read);
   return g_test_run ();
 }
