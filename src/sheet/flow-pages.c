@@ -7,8 +7,8 @@
 /* The page being filled. */
 typedef struct
 {
-  GPtrArray *pages;
-  SwFigure *page; /* the last of @pages */
+  GPtrArray *pages; /* NULL: nothing is drawn, only measured */
+  SwFigure *page;   /* the last of @pages */
   double width_mm, height_mm, y_mm;
   gboolean empty;
 } SwFilling;
@@ -16,10 +16,20 @@ typedef struct
 static void
 begin_page (SwFilling *filling)
 {
-  filling->page = sw_figure_new (filling->width_mm, filling->height_mm);
   filling->y_mm = 0.0;
   filling->empty = TRUE;
+  if (filling->pages == NULL)
+    return;
+  filling->page = sw_figure_new (filling->width_mm, filling->height_mm);
   g_ptr_array_add (filling->pages, filling->page);
+}
+
+static void
+place_figure (SwFilling *filling, const SwFigure *figure)
+{
+  if (filling->page != NULL)
+    sw_figure_place (filling->page, figure, 0.0, filling->y_mm);
+  filling->y_mm += figure->height_mm;
 }
 
 static void
@@ -30,12 +40,8 @@ place_slug (const SwFlow *flow, SwFilling *filling, guint index)
 
   filling->y_mm += filling->empty ? 0.0 : slug->space_mm;
   if (with_head)
-    {
-      sw_figure_place (filling->page, slug->head, 0.0, filling->y_mm);
-      filling->y_mm += slug->head->height_mm;
-    }
-  sw_figure_place (filling->page, slug->figure, 0.0, filling->y_mm);
-  filling->y_mm += slug->figure->height_mm;
+    place_figure (filling, slug->head);
+  place_figure (filling, slug->figure);
   filling->empty = FALSE;
 }
 
@@ -77,7 +83,6 @@ fill_pages (const SwFlow *flow, SwFilling *filling)
 {
   guint next = 0;
 
-  filling->pages = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_figure_free);
   begin_page (filling);
   while (next < flow->slugs->len)
     {
@@ -101,7 +106,11 @@ fill_pages (const SwFlow *flow, SwFilling *filling)
 GPtrArray *
 sw_flow_to_pages (const SwFlow *flow, double height_mm)
 {
-  SwFilling filling = { .width_mm = flow->width_mm, .height_mm = height_mm };
+  SwFilling filling = {
+    .pages = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_figure_free),
+    .width_mm = flow->width_mm,
+    .height_mm = height_mm,
+  };
 
   fill_pages (flow, &filling);
   return filling.pages;
@@ -113,6 +122,5 @@ sw_flow_room_mm (const SwFlow *flow, double height_mm)
   SwFilling filling = { .width_mm = flow->width_mm, .height_mm = height_mm };
 
   fill_pages (flow, &filling);
-  g_ptr_array_unref (filling.pages);
   return height_mm - filling.y_mm;
 }

@@ -93,7 +93,7 @@ sw_flow_height_mm (const SwFlow *flow)
 void
 sw_flow_space (SwFlow *flow, double mm)
 {
-  flow->space_mm = MAX (flow->space_mm, mm);
+  flow->space_mm = MAX (flow->space_mm, sw_pen_gap_mm (&flow->pen, mm));
 }
 
 void

@@ -90,6 +90,47 @@ static const struct
   [SW_PACK_PERMIT] = { permit_parts, G_N_ELEMENTS (permit_parts), NULL },
 };
 
+/* How many pages, lines of contents and plans left to the front there are. */
+typedef struct
+{
+  guint pages, contents, plans;
+} Progress;
+
+static void
+add_part_so_tight (SwSheet *sheet, void (*add) (SwSheet *sheet), const Progress *before,
+                   double tight)
+{
+  g_ptr_array_set_size (sheet->pages, (gint) before->pages);
+  g_ptr_array_set_size (sheet->titles, (gint) before->pages);
+  g_array_set_size (sheet->contents, before->contents);
+  g_array_set_size (sheet->plans, before->plans);
+  sheet->short_end = FALSE;
+  sheet->pen.tight = tight;
+  add (sheet);
+  sheet->pen.tight = 0.0;
+}
+
+/* A part whose last page would be nearly empty is set tighter where that saves the page. */
+static void
+add_part (SwSheet *sheet, void (*add) (SwSheet *sheet))
+{
+  static const double tighter[] = { 0.5, 1.0 };
+  Progress before = { sheet->pages->len, sheet->contents->len, sheet->plans->len };
+  guint usual;
+
+  add_part_so_tight (sheet, add, &before, 0.0);
+  usual = sheet->pages->len;
+  if (!sheet->short_end)
+    return;
+  for (guint i = 0; i < G_N_ELEMENTS (tighter); i++)
+    {
+      add_part_so_tight (sheet, add, &before, tighter[i]);
+      if (sheet->pages->len < usual)
+        return;
+    }
+  add_part_so_tight (sheet, add, &before, 0.0);
+}
+
 static void
 add_pages (SwSheet *sheet)
 {
@@ -98,7 +139,7 @@ add_pages (SwSheet *sheet)
       const Part *part = &kinds[sheet->plan->kind].parts[i];
 
       sheet->part = part->part;
-      part->add (sheet);
+      add_part (sheet, part->add);
     }
   sheet->part = SW_PART_FRONT;
 }
@@ -112,7 +153,7 @@ set_front (SwSheet *sheet)
   g_clear_pointer (&sheet->titles, g_ptr_array_unref);
   sheet->pages = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_figure_free);
   sheet->titles = g_ptr_array_new_with_free_func (g_free);
-  kinds[sheet->plan->kind].front (sheet);
+  add_part (sheet, kinds[sheet->plan->kind].front);
   g_array_set_size (sheet->contents, n_entries);
 }
 
@@ -157,8 +198,8 @@ sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
   /* A blank form says nothing of the job, and so nothing of its findings. */
   sheet.stops = plan->kind == SW_PACK_MEASURE_BLANK ? 0 : count_stops (result->findings);
   sw_paper_size_mm (paper, &sheet.width_mm, &sheet.height_mm);
-  sheet.pen =
-      (SwPen){ draw->measure, sheet.width_mm > LARGE_PAPER_MM ? LARGE_PAPER_SCALE : 1.0 };
+  sheet.pen = (SwPen){ draw->measure,
+                       sheet.width_mm > LARGE_PAPER_MM ? LARGE_PAPER_SCALE : 1.0, 0.0 };
   scaled.on_screen = FALSE;
   scaled.text_mm =
       (draw->text_mm > 0.0 ? draw->text_mm : DRAWING_TEXT_MM) * sheet.pen.scale;

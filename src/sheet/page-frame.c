@@ -9,6 +9,8 @@
 #define ROW_HEAD_PAD_MM 5.0
 /* Below this a drawing has no room for more than what it writes round itself. */
 #define DRAWING_LEAST_MM 58.0
+/* A last page filled by less than this share of its height ends high on it. */
+#define SHORT_END 0.4
 /* Share of the width that the job's name may take beside the title. */
 #define JOB_SHARE 0.42
 
@@ -29,10 +31,12 @@ has_banner (const SwSheet *sheet)
          && sheet->plan->kind != SW_PACK_CLASS_KEY;
 }
 
-/* A page on its side is punched along its top, which was the left of the sheet. */
+/* However tight a part is set, the frame is the same on every page.
+ * A page on its side is punched along its top, which was the left of the sheet. */
 static Frame
 frame_of (const SwSheet *sheet, gboolean turned)
 {
+  SwPen pen = { sheet->pen.measure, sheet->pen.scale, 0.0 };
   Frame frame = {
     .width_mm = turned ? sheet->height_mm : sheet->width_mm,
     .height_mm = turned ? sheet->width_mm : sheet->height_mm,
@@ -42,9 +46,9 @@ frame_of (const SwSheet *sheet, gboolean turned)
 
   frame.right_mm = frame.width_mm - MARGIN_MM;
   frame.bottom_mm = frame.height_mm - MARGIN_MM;
-  frame.head_mm = sw_pen_line_mm (&sheet->pen, SW_STYLE_TITLE) + HEAD_GAP_MM;
+  frame.head_mm = sw_pen_line_mm (&pen, SW_STYLE_TITLE) + HEAD_GAP_MM;
   frame.banner_mm = has_banner (sheet) ? BANNER_MM * sheet->pen.scale + HEAD_GAP_MM : 0.0;
-  frame.foot_mm = FOOT_GAP_MM + 3.0 * sw_pen_line_mm (&sheet->pen, SW_STYLE_TINY) + 1.0;
+  frame.foot_mm = FOOT_GAP_MM + 3.0 * sw_pen_line_mm (&pen, SW_STYLE_TINY) + 1.0;
   return frame;
 }
 
@@ -179,13 +183,16 @@ add_page (SwSheet *sheet, const char *title, gboolean turned, const SwFigure *bo
 void
 sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow)
 {
-  g_autoptr (GPtrArray) bodies = sw_flow_to_pages (flow, sw_sheet_body_height_mm (sheet));
+  double body_mm = sw_sheet_body_height_mm (sheet);
+  g_autoptr (GPtrArray) bodies = sw_flow_to_pages (flow, body_mm);
   g_autofree char *more =
       sw_texts_fill (sheet->texts, "pack.continued", "title", title, NULL);
 
   add_entry (sheet, title);
   for (guint i = 0; i < bodies->len; i++)
     add_page (sheet, i == 0 ? title : more, FALSE, g_ptr_array_index (bodies, i));
+  if (bodies->len > 1 && sw_flow_room_mm (flow, body_mm) > (1.0 - SHORT_END) * body_mm)
+    sheet->short_end = TRUE;
   sw_flow_free (flow);
 }
 

@@ -49,12 +49,13 @@ typedef struct
   SwPen pen;
   double width_mm, height_mm; /* of the paper, upright */
   const char *version, *fingerprint;
-  guint stops;       /* stop findings */
-  GPtrArray *pages;  /* (element-type SwFigure): bodies in their places */
-  GPtrArray *titles; /* (element-type utf8): one a page */
-  GArray *contents;  /* (element-type SwSheetEntry): of the pages after the front */
-  SwPart part;       /* whose pages are being added */
-  guint front;       /* how many pages stand before them */
+  guint stops;        /* stop findings */
+  GPtrArray *pages;   /* (element-type SwFigure): bodies in their places */
+  GPtrArray *titles;  /* (element-type utf8): one a page */
+  GArray *contents;   /* (element-type SwSheetEntry): of the pages after the front */
+  SwPart part;        /* whose pages are being added */
+  guint front;        /* how many pages stand before them */
+  gboolean short_end; /* what was added last ends high on a page of its own */
   GArray *plans; /* (element-type guint): faces whose plan the layout left to the front */
   GStringChunk *strings; /* of the functions below */
 } SwSheet;

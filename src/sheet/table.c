@@ -251,6 +251,12 @@ typedef struct
   SwFigure *head;
 } Setting;
 
+static double
+pad_y_mm (const SwTable *table)
+{
+  return sw_pen_gap_mm (&table->pen, PAD_Y_MM);
+}
+
 static void
 draw_rules (const Setting *s, SwFigure *figure, const Row *row)
 {
@@ -300,7 +306,7 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
 {
   const SwPen *pen = &s->table->pen;
   double text_mm = count * sw_pen_line_mm (pen, s->table->style);
-  double height_mm = MAX (text_mm + 2.0 * PAD_Y_MM, s->table->row_mm);
+  double height_mm = MAX (text_mm + 2.0 * pad_y_mm (s->table), s->table->row_mm);
   SwFigure *figure = sw_figure_new (s->width_mm, height_mm);
   double x_mm = 0.0, y_mm = (height_mm - text_mm) / 2.0;
 
@@ -384,7 +390,7 @@ head_figure (const Setting *s)
     }
   if (n_lines > 0)
     {
-      figure = sw_figure_new (s->width_mm, n_lines * line_mm + 2.0 * PAD_Y_MM);
+      figure = sw_figure_new (s->width_mm, n_lines * line_mm + 2.0 * pad_y_mm (s->table));
       sw_figure_box (figure, SW_ROLE_TABLE_HEAD, 0.0, 0.0, s->width_mm,
                      figure->height_mm);
       draw_rules (s, figure, NULL);
@@ -398,7 +404,7 @@ head_figure (const Setting *s)
       if (blocks[i] != NULL)
         sw_text_block_draw (
             pen, blocks[i], 0, n_lines, figure, SW_ROLE_HEADING, x_mm + PAD_X_MM,
-            PAD_Y_MM + (n_lines - blocks[i]->lines->len) * line_mm,
+            pad_y_mm (s->table) + (n_lines - blocks[i]->lines->len) * line_mm,
             s->widths[i] - 2.0 * PAD_X_MM,
             s->table->columns[i].kind == SW_CELL_NUMBER ? SW_ALIGN_RIGHT : SW_ALIGN_LEFT);
       if (figure != NULL)

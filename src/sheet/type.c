@@ -2,8 +2,11 @@
 #include "type.h"
 #include <string.h>
 
-/* Distance of base lines in ems. */
+/* Distance of base lines in ems, and where a page is saved by less. */
 #define LEADING 1.32
+#define TIGHT_LEADING 1.2
+/* Of the gaps, what is left where they are tightest. */
+#define TIGHT_GAP 0.6
 /* A line may be this much too long: sums of glyph widths are not exact. */
 #define SLACK_MM 0.01
 
@@ -28,10 +31,22 @@ sw_pen_size_mm (const SwPen *pen, SwStyle style)
   return styles[style].size_mm * pen->scale;
 }
 
+static double
+leading (const SwPen *pen)
+{
+  return LEADING - pen->tight * (LEADING - TIGHT_LEADING);
+}
+
 double
 sw_pen_line_mm (const SwPen *pen, SwStyle style)
 {
-  return sw_pen_size_mm (pen, style) * LEADING;
+  return sw_pen_size_mm (pen, style) * leading (pen);
+}
+
+double
+sw_pen_gap_mm (const SwPen *pen, double gap_mm)
+{
+  return gap_mm * (1.0 - pen->tight * (1.0 - TIGHT_GAP));
 }
 
 static SwTypeface
@@ -231,7 +246,7 @@ base_line_mm (const SwPen *pen, SwStyle style)
   double size_mm = sw_pen_size_mm (pen, style);
   double body = pen->measure->ascent + pen->measure->descent;
 
-  return size_mm * ((LEADING - body) / 2.0 + pen->measure->ascent);
+  return size_mm * ((leading (pen) - body) / 2.0 + pen->measure->ascent);
 }
 
 static void

@@ -23,7 +23,11 @@ typedef struct
 {
   const SwTextMeasure *measure;
   double scale; /* of all type sizes: 1 on A4, more on large paper */
+  double tight; /* 0: as usual; 1: as little air between lines as reads well */
 } SwPen;
+
+/** What is left of a gap when set so tight. */
+double sw_pen_gap_mm (const SwPen *pen, double gap_mm);
 
 double sw_pen_size_mm (const SwPen *pen, SwStyle style);
 double sw_pen_line_mm (const SwPen *pen, SwStyle style);

@@ -17,7 +17,7 @@ counted_width (SwTypeface typeface, double size_mm, const char *text, gpointer d
 }
 
 static const SwTextMeasure measure = { counted_width, NULL, 0.9, 0.25 };
-static const SwPen pen = { &measure, 1.0 };
+static const SwPen pen = { &measure, 1.0, 0.0 };
 
 static char *
 line_text (const SwTextBlock *block, guint index)
