@@ -9,6 +9,7 @@ typedef struct
 {
   GPtrArray *pages; /* NULL: nothing is drawn, only measured */
   SwFigure *page;   /* the last of @pages */
+  guint n_pages;
   double width_mm, height_mm, y_mm;
   gboolean empty;
 } SwFilling;
@@ -18,6 +19,7 @@ begin_page (SwFilling *filling)
 {
   filling->y_mm = 0.0;
   filling->empty = TRUE;
+  filling->n_pages++;
   if (filling->pages == NULL)
     return;
   filling->page = sw_figure_new (filling->width_mm, filling->height_mm);
@@ -114,6 +116,15 @@ sw_flow_to_pages (const SwFlow *flow, double height_mm)
 
   fill_pages (flow, &filling);
   return filling.pages;
+}
+
+guint
+sw_flow_count_pages (const SwFlow *flow, double height_mm)
+{
+  SwFilling filling = { .width_mm = flow->width_mm, .height_mm = height_mm };
+
+  fill_pages (flow, &filling);
+  return filling.n_pages;
 }
 
 double

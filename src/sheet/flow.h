@@ -72,6 +72,8 @@ void sw_flow_boxes (SwFlow *flow, SwRole role, double gap_mm, SwFlow *const *inn
 /** Width of one of @count columns with gaps between them. */
 double sw_flow_share_mm (const SwFlow *flow, double gap_mm, guint count);
 
+/** How many pages of that height it takes. */
+guint sw_flow_count_pages (const SwFlow *flow, double height_mm);
 /** What is left of the last page when set on pages of that height. */
 double sw_flow_room_mm (const SwFlow *flow, double height_mm);
 

@@ -43,6 +43,19 @@ test_talk_names_every_face (void)
     assert_says (words, lines[i]);
 }
 
+/* The side lap is drawn once; its detail says what it is on each face. */
+static void
+test_detail_has_every_lap (void)
+{
+  g_autoptr (Example) example = example_new ("corvendale-interchange");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = words_of_page (pages, "Details");
+
+  assert_says (words, "Side lap as laid, Face W 138");
+  assert_says (words, "Side lap as laid, Face N 211");
+  assert_says (words, "Side lap as laid, Face E 143");
+}
+
 /* Two tiers with the same numbers: said once. */
 static void
 test_talk_says_what_is_alike_once (void)
@@ -152,6 +165,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sheet/parts/talk-names-every-face", test_talk_names_every_face);
   g_test_add_func ("/sheet/parts/talk-says-what-is-alike-once",
                    test_talk_says_what_is_alike_once);
+  g_test_add_func ("/sheet/parts/detail-has-every-lap", test_detail_has_every_lap);
   g_test_add_func ("/sheet/parts/heap-closes-on-itself", test_a_heap_closes_on_itself);
   g_test_add_func ("/sheet/parts/us-units-throughout", test_us_units_throughout);
   g_test_add_func ("/sheet/parts/one-box", test_one_box);
