@@ -332,5 +332,6 @@ sw_page_glance (SwSheet *sheet)
   add_basis (sheet, flow);
   sw_sheet_before (sheet, flow);
   add_plans (sheet, flow);
+  sw_sheet_change_notes (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.glance.title"), flow);
 }

@@ -218,5 +218,6 @@ sw_page_layout (SwSheet *sheet, guint face)
                                                            width_mm, body_mm)));
   add_words (sheet, flow, face);
   add_plan (sheet, flow, face);
+  sw_sheet_change_notes (sheet, flow);
   sw_sheet_add (sheet, title, flow);
 }

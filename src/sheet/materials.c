@@ -3,7 +3,6 @@
 
 #define TILE_GAP_MM 3.0
 /* A heading above the cut list. */
-#define LIST_GAP_MM 14.0
 
 static void
 material_row (const SwSheet *sheet, SwTable *table, const char *item, const char *spec,
@@ -451,25 +450,42 @@ add_cut_list (const SwSheet *sheet, SwFlow *flow, SwStyle style)
   add_patches (sheet, flow);
 }
 
+/* Materials and cut list as one flow; NULL where they take more than a page. */
+static SwFlow *
+both_on_one_page (SwSheet *sheet, double tight)
+{
+  double usual = sheet->pen.tight;
+  SwFlow *flow;
+
+  sheet->pen.tight = tight;
+  flow = sw_sheet_flow (sheet);
+  add_materials (sheet, flow);
+  add_areas (sheet, flow);
+  sw_flow_heading (flow, sw_sheet_get (sheet, "pack.cut-list.title"));
+  add_cut_list (sheet, flow, SW_STYLE_BODY);
+  sheet->pen.tight = usual;
+  if (sw_flow_height_mm (flow) > sw_sheet_body_height_mm (sheet))
+    g_clear_pointer (&flow, sw_flow_free);
+  return flow;
+}
+
 /* A short cut list stays below the materials; a longer one is a page for the cutter. */
 void
 sw_page_materials (SwSheet *sheet)
 {
-  SwFlow *flow = sw_sheet_flow (sheet), *list = sw_sheet_flow (sheet);
-  double body_mm = sw_sheet_body_height_mm (sheet);
+  static const double tighter[] = { 0.5, 1.0 };
+  SwFlow *flow = both_on_one_page (sheet, sheet->pen.tight), *list;
 
-  add_materials (sheet, flow);
-  add_areas (sheet, flow);
-  add_cut_list (sheet, list, SW_STYLE_BODY);
-  if (sw_flow_height_mm (flow) + sw_flow_height_mm (list) + LIST_GAP_MM <= body_mm)
+  for (guint i = 0; i < G_N_ELEMENTS (tighter) && flow == NULL; i++)
+    flow = both_on_one_page (sheet, tighter[i]);
+  if (flow != NULL)
     {
-      sw_flow_heading (flow, sw_sheet_get (sheet, "pack.cut-list.title"));
-      add_cut_list (sheet, flow, SW_STYLE_BODY);
       sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.materials.title-both"), flow);
-      sw_flow_free (list);
       return;
     }
-  sw_flow_free (list);
+  flow = sw_sheet_flow (sheet);
+  add_materials (sheet, flow);
+  add_areas (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.materials.title"), flow);
   list = sw_sheet_flow (sheet);
   add_cut_list (sheet, list, SW_STYLE_CREW);

@@ -11,6 +11,9 @@
 #define DRAWING_LEAST_MM 58.0
 /* A last page filled by less than this share of its height ends high on it. */
 #define SHORT_END 0.4
+/* A long title is set smaller down to this share of its size, and then a hair more. */
+#define TITLE_LEAST 0.65
+#define TITLE_SLACK 0.999
 /* Share of the width that the job's name may take beside the title. */
 #define JOB_SHARE 0.42
 
@@ -181,18 +184,26 @@ add_page (SwSheet *sheet, const char *title, gboolean turned, const SwFigure *bo
 }
 
 void
-sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow)
+sw_sheet_note_end (SwSheet *sheet, const SwFlow *flow)
 {
   double body_mm = sw_sheet_body_height_mm (sheet);
-  g_autoptr (GPtrArray) bodies = sw_flow_to_pages (flow, body_mm);
+
+  if (sw_flow_count_pages (flow, body_mm) > 1
+      && sw_flow_room_mm (flow, body_mm) > (1.0 - SHORT_END) * body_mm)
+    sheet->short_end = TRUE;
+}
+
+void
+sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow)
+{
+  g_autoptr (GPtrArray) bodies = sw_flow_to_pages (flow, sw_sheet_body_height_mm (sheet));
   g_autofree char *more =
       sw_texts_fill (sheet->texts, "pack.continued", "title", title, NULL);
 
   add_entry (sheet, title);
   for (guint i = 0; i < bodies->len; i++)
     add_page (sheet, i == 0 ? title : more, FALSE, g_ptr_array_index (bodies, i));
-  if (bodies->len > 1 && sw_flow_room_mm (flow, body_mm) > (1.0 - SHORT_END) * body_mm)
-    sheet->short_end = TRUE;
+  sw_sheet_note_end (sheet, flow);
   sw_flow_free (flow);
 }
 
@@ -249,6 +260,18 @@ identity (const SwSheet *sheet, gboolean with_name, gboolean with_date)
   return g_string_free (text, FALSE);
 }
 
+/* A pen with which a long title fits its line, as far as it stays a title. */
+static SwPen
+narrowed (const SwPen *pen, const char *title, double width_mm)
+{
+  SwPen narrow = *pen;
+  double title_mm = sw_pen_width_mm (pen, SW_STYLE_TITLE, title);
+
+  if (title_mm > width_mm)
+    narrow.scale *= MAX (TITLE_LEAST, TITLE_SLACK * width_mm / title_mm);
+  return narrow;
+}
+
 static void
 draw_head (const SwSheet *sheet, const Frame *frame, SwFigure *page, const char *title)
 {
@@ -262,12 +285,14 @@ draw_head (const SwSheet *sheet, const Frame *frame, SwFigure *page, const char 
   g_autofree char *id_fitted = fitted (pen, SW_STYLE_SMALL, id, JOB_SHARE * width_mm);
   double job_mm = MAX (sw_pen_width_mm (pen, SW_STYLE_SMALL, name),
                        sw_pen_width_mm (pen, SW_STYLE_SMALL, id_fitted));
+  SwPen title_pen = narrowed (pen, title, width_mm - job_mm - HEAD_GAP_MM);
   g_autofree char *title_fitted =
-      fitted (pen, SW_STYLE_TITLE, title, width_mm - job_mm - HEAD_GAP_MM);
+      fitted (&title_pen, SW_STYLE_TITLE, title, width_mm - job_mm - HEAD_GAP_MM);
 
   sw_figure_tag (page, SW_TAG_TITLE, title);
-  sw_pen_write (pen, SW_STYLE_TITLE, page, SW_ROLE_HEADING, frame->left_mm, frame->top_mm,
-                SW_ALIGN_LEFT, title_fitted);
+  sw_pen_write (&title_pen, SW_STYLE_TITLE, page, SW_ROLE_HEADING, frame->left_mm,
+                rule_mm - sw_pen_line_mm (&title_pen, SW_STYLE_TITLE), SW_ALIGN_LEFT,
+                title_fitted);
   sw_figure_untag (page);
   sw_figure_tag (page, SW_TAG_FURNITURE, "");
   sw_pen_write (pen, SW_STYLE_SMALL, page, SW_ROLE_TEXT, frame->right_mm,

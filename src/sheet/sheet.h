@@ -135,6 +135,8 @@ guint sw_sheet_entry_page (const SwSheet *sheet, const SwSheetEntry *entry);
 /** Whether a page with that title has been added: links lead nowhere else. */
 gboolean sw_sheet_has_page (const SwSheet *sheet, const char *title);
 
+/** Remember whether a flow ends high on a page of its own, before anything fills that page. */
+void sw_sheet_note_end (SwSheet *sheet, const SwFlow *flow);
 /** Set a flow on as many pages as it takes; takes it. */
 void sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow);
 /** One page turned on its side with this figure as its body; takes it. */
@@ -229,5 +231,8 @@ void sw_sheet_review (const SwSheet *sheet, SwFlow *flow);
 void sw_sheet_job_card (const SwSheet *sheet, SwFlow *flow);
 /** Lines for what the job file does not hold: drawings, hours, limits. */
 void sw_sheet_before (const SwSheet *sheet, SwFlow *flow);
+/** On what is left of the last page: lines for changes that are agreed on site. Nothing where
+ * that is too little. */
+void sw_sheet_change_notes (SwSheet *sheet, SwFlow *flow);
 /** The box with whom to call and where to meet; on several pages. */
 void sw_sheet_emergency (const SwSheet *sheet, SwFlow *flow, double least_mm);

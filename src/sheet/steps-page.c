@@ -250,5 +250,6 @@ sw_page_steps (SwSheet *sheet)
         add_step (sheet, flow, (SwStep) step, ++number);
         add_rule (flow);
       }
+  sw_sheet_change_notes (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "pack.steps.title"), flow);
 }

@@ -4,6 +4,7 @@
 
 #define PAD_X_MM 1.3
 #define PAD_Y_MM 0.9
+#define GUTTER_MM 1.8
 #define CHECK_BOX_MM 3.6
 /* A word wider than this share of the table is broken. */
 #define WORD_SHARE 0.35
@@ -156,6 +157,25 @@ cell_style (const SwTable *table, SwCellKind kind)
   return kind == SW_CELL_BLANK ? SW_STYLE_TINY : table->style;
 }
 
+/* Words after a number keep further off it: both would read as one. */
+static double
+left_pad_mm (const SwTable *table, guint column)
+{
+  gboolean after_number = column > 0 && !table->ruled
+                          && table->columns[column - 1].kind == SW_CELL_NUMBER
+                          && (table->columns[column].kind == SW_CELL_TEXT
+                              || table->columns[column].kind == SW_CELL_LINE);
+
+  return after_number ? PAD_X_MM + GUTTER_MM : PAD_X_MM;
+}
+
+/* What a cell has beside its text. */
+static double
+pads_mm (const SwTable *table, guint column)
+{
+  return left_pad_mm (table, column) + PAD_X_MM;
+}
+
 /* Width of a text in one line, and of its widest word. */
 static void
 measure_cell (const SwTable *table, SwStyle style, const char *markup, double *whole_mm,
@@ -192,8 +212,8 @@ measure_column (const SwTable *table, guint column, double *whole_mm, double *wo
   if (table->columns[column].kind == SW_CELL_NUMBER
       || table->columns[column].kind == SW_CELL_LINE)
     *word_mm = MAX (*word_mm, lines_mm);
-  *whole_mm += 2.0 * PAD_X_MM;
-  *word_mm += 2.0 * PAD_X_MM;
+  *whole_mm += pads_mm (table, column);
+  *word_mm += pads_mm (table, column);
 }
 
 /*
@@ -326,11 +346,12 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
         draw_check_box (s, figure, x_mm, cell_mm);
       else if (kind == SW_CELL_BLANK)
         sw_text_block_draw (pen, blocks[i], first, count, figure, SW_ROLE_MUTED,
-                            x_mm + PAD_X_MM, PAD_Y_MM, cell_mm - 2.0 * PAD_X_MM,
-                            SW_ALIGN_LEFT);
+                            x_mm + PAD_X_MM, pad_y_mm (s->table),
+                            cell_mm - 2.0 * PAD_X_MM, SW_ALIGN_LEFT);
       else if (kind != SW_CELL_CHECK)
         sw_text_block_draw (pen, blocks[i], first, count, figure, SW_ROLE_TEXT,
-                            x_mm + PAD_X_MM, y_mm, cell_mm - 2.0 * PAD_X_MM,
+                            x_mm + left_pad_mm (s->table, i), y_mm,
+                            cell_mm - pads_mm (s->table, i),
                             kind == SW_CELL_NUMBER ? SW_ALIGN_RIGHT : SW_ALIGN_LEFT);
       sw_figure_untag (figure);
       x_mm += cell_mm;
@@ -356,7 +377,7 @@ set_row (const Setting *s, const Row *row)
           cell_style (s->table, band ? SW_CELL_TEXT : s->table->columns[i].kind);
 
       blocks[i] = sw_text_block_new (&s->table->pen, style, row->cells[i],
-                                     cell_mm - 2.0 * PAD_X_MM);
+                                     cell_mm - pads_mm (s->table, i));
       n_lines = MAX (n_lines, blocks[i]->lines->len);
     }
   for (guint first = 0; first < n_lines; first += TALLEST_CELL_LINES)
@@ -384,8 +405,8 @@ head_figure (const Setting *s)
 
       if (*s->table->columns[i].head == '\0')
         continue;
-      blocks[i] =
-          sw_text_block_new (pen, s->table->style, markup, s->widths[i] - 2.0 * PAD_X_MM);
+      blocks[i] = sw_text_block_new (pen, s->table->style, markup,
+                                     s->widths[i] - pads_mm (s->table, i));
       n_lines = MAX (n_lines, blocks[i]->lines->len);
     }
   if (n_lines > 0)
@@ -403,9 +424,10 @@ head_figure (const Setting *s)
                        blocks[i] != NULL ? blocks[i]->text : "");
       if (blocks[i] != NULL)
         sw_text_block_draw (
-            pen, blocks[i], 0, n_lines, figure, SW_ROLE_HEADING, x_mm + PAD_X_MM,
+            pen, blocks[i], 0, n_lines, figure, SW_ROLE_HEADING,
+            x_mm + left_pad_mm (s->table, i),
             pad_y_mm (s->table) + (n_lines - blocks[i]->lines->len) * line_mm,
-            s->widths[i] - 2.0 * PAD_X_MM,
+            s->widths[i] - pads_mm (s->table, i),
             s->table->columns[i].kind == SW_CELL_NUMBER ? SW_ALIGN_RIGHT : SW_ALIGN_LEFT);
       if (figure != NULL)
         sw_figure_untag (figure);

@@ -43,6 +43,28 @@ tag_after (const SwFigure *page, guint *index)
   return NULL;
 }
 
+/* The title of every page is read in full. */
+void
+assert_titles_whole (const GPtrArray *pages, const char *what)
+{
+  for (guint i = 0; i < pages->len; i++)
+    {
+      const SwFigure *page = g_ptr_array_index (pages, i);
+      gboolean in_title = FALSE;
+
+      for (guint k = 0; k < page->items->len; k++)
+        {
+          const SwItem *item = &g_array_index (page->items, SwItem, k);
+
+          if (item->kind == SW_ITEM_TAG)
+            in_title = item->tag == SW_TAG_TITLE;
+          if (in_title && item->kind == SW_ITEM_TEXT
+              && g_str_has_suffix (item->text, "…"))
+            g_error ("%s, page %u: the title is cut: %s", what, i + 1, item->text);
+        }
+    }
+}
+
 /* A heading is followed by what it heads, on its own page. */
 void
 assert_headings_have_bodies (const GPtrArray *pages, const char *what)

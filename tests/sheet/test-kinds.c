@@ -36,6 +36,7 @@ assert_kinds_tidy (const Example *example, const char *name, SwPaper paper)
 
       assert_pages_tidy (example, pages, what);
       assert_headings_have_bodies (pages, what);
+      assert_titles_whole (pages, what);
       assert_links_on_page (pages, what);
       assert_no_gaps (words);
     }

@@ -50,6 +50,7 @@ assert_all_papers_tidy (Example *example, const char *name)
 
       assert_pages_tidy (example, pages, what);
       assert_headings_have_bodies (pages, what);
+      assert_titles_whole (pages, what);
       assert_links_on_page (pages, what);
       g_assert_cmpuint (count_links (pages), >, 0);
       assert_no_gaps (words);

@@ -123,6 +123,47 @@ test_one_box (void)
   g_assert_null (strstr (words, "1 boxes"));
 }
 
+/* How far down the last thing reaches, as a part of the page between head and foot. */
+static double
+filled (const SwFigure *page)
+{
+  double top_mm = 30.0, bottom_mm = page->height_mm - 30.0, lowest_mm = top_mm;
+
+  for (guint k = 0; k < page->items->len; k++)
+    {
+      const SwItem *item = &g_array_index (page->items, SwItem, k);
+      const SwPaperPoint *points = sw_figure_item_points (page, item);
+
+      if (item->kind == SW_ITEM_TEXT && points->y_mm < bottom_mm)
+        lowest_mm = MAX (lowest_mm, points->y_mm);
+      for (guint p = 0; item->kind == SW_ITEM_LINE && p < item->n_points; p++)
+        if (points[p].y_mm < bottom_mm)
+          lowest_mm = MAX (lowest_mm, points[p].y_mm);
+    }
+  return (lowest_mm - top_mm) / (bottom_mm - top_mm);
+}
+
+/* A page that only goes on with what the page before began is worth its paper. */
+static void
+test_no_stubs (gconstpointer name)
+{
+  g_autoptr (Example) example = example_new (name);
+
+  for (int paper = 0; paper < SW_PAPER_COUNT; paper++)
+    {
+      g_autoptr (GPtrArray) pages = example_pack (example, (SwPaper) paper);
+
+      for (guint i = 0; i < pages->len; i++)
+        {
+          const SwFigure *page = g_ptr_array_index (pages, i);
+
+          if (g_str_has_suffix (page->title, ", continued") && filled (page) < 0.25)
+            g_error ("%s on %s: page %u, %s, is filled by %.2f", (const char *) name,
+                     sw_paper_code ((SwPaper) paper), i + 1, page->title, filled (page));
+        }
+    }
+}
+
 /* Sections as wide as A4's body, in every language and both unit systems: no text on the
  * ground, and the arrow that shows the fall line is named wherever there is one. */
 static void
@@ -169,6 +210,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sheet/parts/heap-closes-on-itself", test_a_heap_closes_on_itself);
   g_test_add_func ("/sheet/parts/us-units-throughout", test_us_units_throughout);
   g_test_add_func ("/sheet/parts/one-box", test_one_box);
+  example_add_tests ("/sheet/parts/no-stubs", test_no_stubs);
   example_add_tests ("/sheet/parts/section-reads", test_sections_read);
   return g_test_run ();
 }
