@@ -66,9 +66,11 @@ gboolean
 sw_export_pack (SwStage *stage, GFile *file, GError **error)
 {
   const SwJobCard *card = &sw_stage_job (stage)->card;
+  g_autoptr (SwTexts) texts = texts_of (stage, sw_stage_job (stage));
   const SwPdfInfo info = { .title = card->name,
                            .author = card->prepared_by,
-                           .creator = "slopepack " SW_VERSION };
+                           .creator = "slopepack " SW_VERSION,
+                           .language = sw_texts_language (texts) };
   g_autofree char *path = local_path (file, error);
   g_autoptr (GPtrArray) pages = NULL;
 

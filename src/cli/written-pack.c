@@ -23,7 +23,8 @@ write_pdf (const SlopepackJob *opened, const GPtrArray *pages, const char *outpu
   const SwJobCard *card = &opened->job->card;
   const SwPdfInfo info = { .title = card->name,
                            .author = card->prepared_by,
-                           .creator = "slopepack " SW_VERSION };
+                           .creator = "slopepack " SW_VERSION,
+                           .language = sw_texts_language (opened->texts) };
   g_autoptr (SwPalette) palette = sw_palette_load ();
   g_autoptr (GError) error = NULL;
 

@@ -20,7 +20,7 @@ static const char *const tag_codes[SW_TAG_COUNT] = {
   [SW_TAG_PARAGRAPH] = "paragraph", [SW_TAG_MORE] = "more",
   [SW_TAG_PICTURE] = "picture",     [SW_TAG_ROW] = "row",
   [SW_TAG_HEAD_CELL] = "head-cell", [SW_TAG_CELL] = "cell",
-  [SW_TAG_FURNITURE] = "furniture",
+  [SW_TAG_BAND] = "band",           [SW_TAG_FURNITURE] = "furniture",
 };
 
 const char *

@@ -284,6 +284,7 @@ add_link (Sheet *sheet, const SwItem *item, const SwPaperPoint *corners)
   HPDF_Annotation link = HPDF_Page_CreateLinkAnnot (sheet->page, box, target);
 
   HPDF_LinkAnnot_SetBorderStyle (link, 0.0f, 0, 0);
+  sw_pdf_tags_link (sheet->pdf->tags, link, item->text);
 }
 
 static void

@@ -16,9 +16,13 @@ struct SwPdfTags
   HPDF_Array document_kids;
   HPDF_Array numbers;              /* of the parent tree: page, its elements */
   HPDF_Dict table, row, paragraph; /* that further rows, cells and lines belong to */
+  guint row_cells, n_columns;      /* of the table so far */
+  GPtrArray *bands;                /* (borrowed) of the table: heads across all columns */
   HPDF_Page page;
   HPDF_Array page_elements; /* by number of marked content */
-  HPDF_UINT32 n_pages;
+  guint n_pages, n_begun;
+  HPDF_Annotation link; /* whose words come next; NULL */
+  GPtrArray *links;     /* (borrowed) elements, by their numbers behind the pages' */
   Open open;
 };
 
@@ -26,6 +30,7 @@ struct SwPdfTags
 static const char *const types[SW_TAG_COUNT] = {
   [SW_TAG_TITLE] = "H1",       [SW_TAG_HEADING] = "H2",   [SW_TAG_PARAGRAPH] = "P",
   [SW_TAG_PICTURE] = "Figure", [SW_TAG_HEAD_CELL] = "TH", [SW_TAG_CELL] = "TD",
+  [SW_TAG_BAND] = "TH",
 };
 
 static HPDF_Dict
@@ -52,12 +57,15 @@ new_element (SwPdfTags *tags, HPDF_Dict parent, const char *type)
 }
 
 SwPdfTags *
-sw_pdf_tags_new (SwPdf *pdf)
+sw_pdf_tags_new (SwPdf *pdf, guint n_pages)
 {
   SwPdfTags *tags = g_new0 (SwPdfTags, 1);
   HPDF_Dict parents;
 
   tags->pdf = pdf;
+  tags->n_pages = n_pages;
+  tags->bands = g_ptr_array_new ();
+  tags->links = g_ptr_array_new ();
   tags->root = new_indirect (tags);
   HPDF_Dict_AddName (tags->root, "Type", "StructTreeRoot");
   HPDF_Dict_Add (tags->root, "K", HPDF_Array_New (pdf->doc->mmgr));
@@ -72,6 +80,8 @@ sw_pdf_tags_new (SwPdf *pdf)
 void
 sw_pdf_tags_free (SwPdfTags *tags)
 {
+  g_ptr_array_unref (tags->bands);
+  g_ptr_array_unref (tags->links);
   g_free (tags); /* libharu owns the dictionaries */
 }
 
@@ -96,9 +106,30 @@ add_content (SwPdfTags *tags, HPDF_Dict element, HPDF_UINT32 number)
   HPDF_Array_Add (kids, content);
 }
 
-static void
-open_content (SwPdfTags *tags, HPDF_Dict element, const char *type)
+/* The pending link below @parent. Its annotation is an object of the element, and the
+ * annotation's number in the parent tree leads back (ISO 32000-1, 14.7.4.3). */
+static HPDF_Dict
+add_link_element (SwPdfTags *tags, HPDF_Dict parent)
 {
+  HPDF_Dict element = new_element (tags, parent, "Link");
+  HPDF_Dict object = HPDF_Dict_New (tags->pdf->doc->mmgr);
+
+  HPDF_Dict_AddName (object, "Type", "OBJR");
+  HPDF_Dict_Add (object, "Pg", tags->page);
+  HPDF_Dict_Add (object, "Obj", tags->link);
+  HPDF_Array_Add (HPDF_Dict_GetItem (element, "K", HPDF_OCLASS_ARRAY), object);
+  HPDF_Dict_AddNumber (tags->link, "StructParent",
+                       (HPDF_INT32) (tags->n_pages + tags->links->len));
+  g_ptr_array_add (tags->links, element);
+  tags->link = NULL;
+  return element;
+}
+
+static void
+open_content (SwPdfTags *tags, HPDF_Dict owner, const char *owner_type)
+{
+  const char *type = tags->link != NULL ? "Link" : owner_type;
+  const HPDF_Dict element = tags->link != NULL ? add_link_element (tags, owner) : owner;
   const HPDF_UINT32 number = HPDF_Array_Items (tags->page_elements);
   g_autofree char *text = g_strdup_printf ("/%s <</MCID %u>> BDC\012", type, number);
 
@@ -115,30 +146,63 @@ close_content (SwPdfTags *tags)
   tags->open = OPEN_NOTHING;
 }
 
+/* What a head cell is the head of: ISO 32000-1, table 349. */
+static void
+add_scope (SwPdfTags *tags, HPDF_Dict head, guint columns)
+{
+  HPDF_Dict scope = HPDF_Dict_New (tags->pdf->doc->mmgr);
+
+  HPDF_Dict_AddName (scope, "O", "Table");
+  HPDF_Dict_AddName (scope, "Scope", "Column");
+  if (columns > 1)
+    HPDF_Dict_AddNumber (scope, "ColSpan", (HPDF_INT32) columns);
+  HPDF_Dict_Add (head, "A", scope);
+}
+
+/* How wide a band is, its table knows when it ends. */
+static void
+end_table (SwPdfTags *tags)
+{
+  for (guint i = 0; i < tags->bands->len; i++)
+    add_scope (tags, g_ptr_array_index (tags->bands, i), tags->n_columns);
+  g_ptr_array_set_size (tags->bands, 0);
+  tags->n_columns = 0;
+  tags->table = NULL;
+}
+
 void
 sw_pdf_tags_begin_page (SwPdfTags *tags, HPDF_Page page)
 {
   tags->page = page;
   tags->page_elements = HPDF_Array_New (tags->pdf->doc->mmgr);
-  tags->table = NULL;
-  HPDF_Dict_AddNumber (page, "StructParents", (HPDF_INT32) tags->n_pages);
+  HPDF_Dict_AddNumber (page, "StructParents", (HPDF_INT32) tags->n_begun);
   HPDF_Dict_AddName (page, "Tabs", "S");
-  HPDF_Array_AddNumber (tags->numbers, (HPDF_INT32) tags->n_pages++);
+  HPDF_Array_AddNumber (tags->numbers, (HPDF_INT32) tags->n_begun++);
   HPDF_Array_Add (tags->numbers, tags->page_elements);
+}
+
+static HPDF_Dict
+add_paragraph (SwPdfTags *tags)
+{
+  end_table (tags);
+  tags->paragraph = new_element (tags, tags->document, "P");
+  return tags->paragraph;
+}
+
+/* A link that no words followed. */
+static void
+place_link (SwPdfTags *tags)
+{
+  if (tags->link != NULL)
+    add_link_element (tags, add_paragraph (tags));
 }
 
 void
 sw_pdf_tags_end_page (SwPdfTags *tags)
 {
   close_content (tags);
-}
-
-static HPDF_Dict
-add_paragraph (SwPdfTags *tags)
-{
-  tags->table = NULL;
-  tags->paragraph = new_element (tags, tags->document, "P");
-  return tags->paragraph;
+  place_link (tags);
+  end_table (tags);
 }
 
 static void
@@ -147,6 +211,20 @@ begin_row (SwPdfTags *tags)
   if (tags->table == NULL)
     tags->table = new_element (tags, tags->document, "Table");
   tags->row = new_element (tags, tags->table, "TR");
+  tags->row_cells = 0;
+}
+
+static HPDF_Dict
+add_cell (SwPdfTags *tags, SwTag tag)
+{
+  HPDF_Dict cell = new_element (tags, tags->row, types[tag]);
+
+  tags->n_columns = MAX (tags->n_columns, ++tags->row_cells);
+  if (tag == SW_TAG_HEAD_CELL)
+    add_scope (tags, cell, 1);
+  else if (tag == SW_TAG_BAND)
+    g_ptr_array_add (tags->bands, cell);
+  return cell;
 }
 
 static HPDF_Dict
@@ -154,11 +232,11 @@ element_for (SwPdfTags *tags, SwTag tag, const char *words)
 {
   HPDF_Dict element;
 
-  if (tag == SW_TAG_HEAD_CELL || tag == SW_TAG_CELL)
-    return new_element (tags, tags->row, types[tag]);
+  if (tag == SW_TAG_HEAD_CELL || tag == SW_TAG_CELL || tag == SW_TAG_BAND)
+    return add_cell (tags, tag);
   if (tag == SW_TAG_PARAGRAPH)
     return add_paragraph (tags);
-  tags->table = NULL;
+  end_table (tags);
   element = new_element (tags, tags->document, types[tag]);
   if (tag == SW_TAG_PICTURE)
     HPDF_Dict_Add (element, "Alt",
@@ -176,7 +254,7 @@ sw_pdf_tags_begin (SwPdfTags *tags, SwTag tag, const char *words)
       return;
     }
   if (tag == SW_TAG_FURNITURE)
-    write_operator (tags, "/Artifact BMC\012");
+    write_operator (tags, "/Artifact <</Type /Pagination>> BDC\012");
   else if (tag == SW_TAG_MORE && tags->paragraph != NULL)
     open_content (tags, tags->paragraph, "P");
   else if (tag == SW_TAG_MORE)
@@ -205,8 +283,17 @@ sw_pdf_tags_before (SwPdfTags *tags, const SwItem *item)
   if (wanted == OPEN_TEXT)
     open_content (tags, add_paragraph (tags), "P");
   else
-    write_operator (tags, "/Artifact BMC\012");
+    write_operator (tags, "/Artifact <</Type /Layout>> BDC\012");
   tags->open = wanted;
+}
+
+void
+sw_pdf_tags_link (SwPdfTags *tags, HPDF_Annotation link, const char *words)
+{
+  place_link (tags);
+  HPDF_Dict_Add (link, "Contents",
+                 HPDF_String_New (tags->pdf->doc->mmgr, words, tags->pdf->utf8));
+  tags->link = link;
 }
 
 void
@@ -214,7 +301,13 @@ sw_pdf_tags_finish (SwPdfTags *tags)
 {
   HPDF_Dict mark = HPDF_Dict_New (tags->pdf->doc->mmgr);
 
-  HPDF_Dict_AddNumber (tags->root, "ParentTreeNextKey", (HPDF_INT32) tags->n_pages);
+  for (guint i = 0; i < tags->links->len; i++)
+    {
+      HPDF_Array_AddNumber (tags->numbers, (HPDF_INT32) (tags->n_pages + i));
+      HPDF_Array_Add (tags->numbers, g_ptr_array_index (tags->links, i));
+    }
+  HPDF_Dict_AddNumber (tags->root, "ParentTreeNextKey",
+                       (HPDF_INT32) (tags->n_pages + tags->links->len));
   HPDF_Dict_AddBoolean (mark, "Marked", HPDF_TRUE);
   HPDF_Dict_Add (tags->pdf->doc->catalog, "MarkInfo", mark);
   HPDF_Dict_Add (tags->pdf->doc->catalog, "StructTreeRoot", tags->root);

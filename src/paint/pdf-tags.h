@@ -10,7 +10,8 @@
  */
 typedef struct SwPdfTags SwPdfTags;
 
-SwPdfTags *sw_pdf_tags_new (SwPdf *pdf);
+/** @n_pages: how many pages are going to be begun, each once. */
+SwPdfTags *sw_pdf_tags_new (SwPdf *pdf, guint n_pages);
 void sw_pdf_tags_free (SwPdfTags *tags);
 
 /** What is written from here on is on @page. */
@@ -22,6 +23,9 @@ void sw_pdf_tags_begin (SwPdfTags *tags, SwTag tag, const char *words);
 void sw_pdf_tags_end (SwPdfTags *tags);
 /** Before each item: what no tag holds becomes a paragraph, or furniture. */
 void sw_pdf_tags_before (SwPdfTags *tags, const SwItem *item);
+
+/** The contents that come next are those of @link, which leads to what @words name. */
+void sw_pdf_tags_link (SwPdfTags *tags, HPDF_Annotation link, const char *words);
 
 /** Put the finished tree into the document's catalog. */
 void sw_pdf_tags_finish (SwPdfTags *tags);

@@ -28,6 +28,7 @@ load_fonts (SwPdf *pdf)
       const char *path = sw_paint_font_path (i, NULL);
       const char *name = HPDF_LoadTTFontFromFile (pdf->doc, path, HPDF_TRUE);
       pdf->fonts[i] = HPDF_GetFont (pdf->doc, name, "UTF-8");
+      sw_pdf_map_to_unicode (pdf->fonts[i]);
     }
 }
 
@@ -141,7 +142,7 @@ add_pages (SwPdf *pdf, const GPtrArray *pages, GError **error)
   for (guint i = 0; i < pages->len; i++)
     if (!add_page (pdf, g_ptr_array_index (pages, i), i + 1, error))
       return FALSE;
-  pdf->tags = sw_pdf_tags_new (pdf);
+  pdf->tags = sw_pdf_tags_new (pdf, pages->len);
   for (guint i = 0; i < pages->len; i++)
     {
       const SwFigure *figure = g_ptr_array_index (pages, i);

@@ -33,5 +33,12 @@ typedef struct
  */
 gboolean sw_pdf_check_size (const SwFigure *figure, guint number, GError **error);
 
+/*
+ * Say which characters @font's codes are: for search, copying and screen readers.
+ * libharu's own map is of another kind (to glyphs), which strict readers refuse. Of a
+ * font that could not be loaded nothing is said.
+ */
+void sw_pdf_map_to_unicode (HPDF_Font font);
+
 /* Draw the figure's items on @page. Links lead to @pdf's targets. */
 void sw_pdf_paint_page (SwPdf *pdf, HPDF_Page page, const SwFigure *figure);

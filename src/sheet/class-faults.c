@@ -247,14 +247,15 @@ picture_mark (const SwSheet *sheet, guint index)
   return sw_sheet_format (sheet, "%c", 'A' + (char) index);
 }
 
-/* Named by what it shows, never by whether it is right. */
+/* Who listens hears what is drawn, never whether it is right, and judges like who looks. */
 static SwFigure *
 picture_drawing (const SwSheet *sheet, const Picture *picture, double width_mm)
 {
   SwFigure *figure = sw_draw_fault (picture->fault, picture->wrong, width_mm);
 
   figure->title = g_strdup (sw_sheet_get (
-      sheet, sw_sheet_format (sheet, "fault.%s", sw_fault_code (picture->fault))));
+      sheet, sw_sheet_format (sheet, "fault.%s.%s.drawn", sw_fault_code (picture->fault),
+                              picture->wrong ? "wrong" : "right")));
   return figure;
 }
 

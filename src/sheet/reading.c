@@ -72,6 +72,7 @@ begin (Reader *reader, const SwItem *item)
       break;
     case SW_TAG_HEAD_CELL:
     case SW_TAG_CELL:
+    case SW_TAG_BAND:
       add_cell (reader, item->text);
       break;
     default:

@@ -340,7 +340,9 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
 
       if (kind == SW_CELL_CHECK && *blocks[i]->text != '\0')
         kind = SW_CELL_TEXT;
-      sw_figure_tag (figure, row->kind == ROW_BAND ? SW_TAG_HEAD_CELL : SW_TAG_CELL,
+      if (row->target != NULL && i == n_blocks - 1)
+        sw_figure_link (figure, 0.0, 0.0, s->width_mm, height_mm, row->target);
+      sw_figure_tag (figure, row->kind == ROW_BAND ? SW_TAG_BAND : SW_TAG_CELL,
                      cell_words (kind, blocks[i], first));
       if (kind == SW_CELL_CHECK && first == 0)
         draw_check_box (s, figure, x_mm, cell_mm);
@@ -358,8 +360,6 @@ row_figure (const Setting *s, const Row *row, SwTextBlock *const *blocks, guint 
     }
   sw_figure_untag (figure);
   draw_rules (s, figure, row);
-  if (row->target != NULL)
-    sw_figure_link (figure, 0.0, 0.0, s->width_mm, height_mm, row->target);
   return figure;
 }
 

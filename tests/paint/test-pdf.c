@@ -330,6 +330,24 @@ count_of (const char *text, const char *part)
   return count;
 }
 
+/* Codes are said to be characters by ranges of the kind that search and copying read:
+ * ISO 32000-1, 9.10.3. A reader that does not understand the map says so. */
+static void
+test_characters (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (SwFigure) figure = sample_figure ();
+  g_autofree char *path = sample_pdf (figure, fixture->folder, "a.pdf");
+  g_autofree char *said =
+      sample_tool ((const char *[]){ "qpdf", "--qdf", path, "-", NULL });
+
+  if (!said)
+    return;
+  g_assert_cmpuint (count_of (said, "beginbfrange"), ==,
+                    count_of (said, "/ToUnicode") * 4);
+  g_assert_nonnull (strstr (said, "<2100> <21FF> <2100>")); /* the arrows */
+  g_assert_null (strstr (said, "begincidrange"));
+}
+
 /* Three titled pages, the first linking to all, forwards too. */
 static void
 test_bookmarks_and_links (Fixture *fixture, gconstpointer data)
@@ -415,6 +433,42 @@ test_structure (Fixture *fixture, gconstpointer data)
                    "  P (block)\n    \"Graben\"\n    \"von Hand\"\n");
 }
 
+/* A link is an element round the words that follow it, or round none; heads of columns and
+ * of bands say what they head. Types and attributes: ISO 32000-1, tables 338 and 349. */
+static void
+test_links_in_structure (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (SwFigure) page = sw_figure_new (100.0, 80.0);
+  g_autofree char *path = NULL;
+  g_autofree char *said = NULL;
+  g_autofree char *attributes = NULL;
+
+  page->title = g_strdup ("Graben");
+  sw_figure_tag (page, SW_TAG_ROW, "");
+  add_tagged (page, SW_TAG_HEAD_CELL, 10.0, "Blatt");
+  add_tagged (page, SW_TAG_HEAD_CELL, 10.0, "Seite");
+  sw_figure_untag (page);
+  sw_figure_tag (page, SW_TAG_ROW, "");
+  add_tagged (page, SW_TAG_BAND, 20.0, "Boden");
+  sw_figure_untag (page);
+  sw_figure_tag (page, SW_TAG_ROW, "");
+  add_tagged (page, SW_TAG_CELL, 30.0, "Graben");
+  sw_figure_link (page, 10.0, 28.0, 80.0, 5.0, "Graben");
+  add_tagged (page, SW_TAG_CELL, 30.0, "1");
+  sw_figure_untag (page);
+  sw_figure_link (page, 10.0, 48.0, 80.0, 5.0, "Graben");
+  path = sample_pdf (page, fixture->folder, "links.pdf");
+  said = sample_tool ((const char *[]){ "pdfinfo", "-struct-text", path, NULL });
+  attributes = sample_tool ((const char *[]){ "pdfinfo", "-struct", path, NULL });
+  if (!said || !attributes)
+    return;
+  g_assert_nonnull (strstr (said, "      TD\n        Link (inline)\n          Object "));
+  g_assert_nonnull (
+      strstr (said, " 0\n          \"1\"\n  P (block)\n    Link (inline)\n"));
+  g_assert_cmpuint (count_of (attributes, "/Scope /Column"), ==, 3);
+  g_assert_cmpuint (count_of (attributes, "/ColSpan 2"), ==, 1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -439,6 +493,8 @@ main (int argc, char **argv)
     { "/paint/pdf/bookmarks-and-links", test_bookmarks_and_links },
     { "/paint/pdf/bookmark-text", test_bookmark_text },
     { "/paint/pdf/structure", test_structure },
+    { "/paint/pdf/characters", test_characters },
+    { "/paint/pdf/links-in-structure", test_links_in_structure },
   };
 
   g_test_init (&argc, &argv, NULL);

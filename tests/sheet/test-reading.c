@@ -23,7 +23,8 @@ check_nesting (const SwFigure *page)
         {
           g_assert_cmpuint (depth, <, 2);
           g_assert_true (depth == 0 || held[0] == SW_TAG_ROW);
-          g_assert_true ((item->tag == SW_TAG_CELL || item->tag == SW_TAG_HEAD_CELL)
+          g_assert_true ((item->tag == SW_TAG_CELL || item->tag == SW_TAG_HEAD_CELL
+                          || item->tag == SW_TAG_BAND)
                          == (depth == 1));
           held[depth++] = item->tag;
         }

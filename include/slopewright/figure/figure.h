@@ -42,7 +42,7 @@ typedef enum
   SW_ROLE_OBSTACLE, /* what stands on the face and is not covered */
   SW_ROLE_COLLAR,   /* patch round an obstacle */
   SW_ROLE_ZONE,     /* boundary of a soil zone */
-  SW_ROLE_WHITE, /* knock-out behind a label */
+  SW_ROLE_WHITE,    /* knock-out behind a label */
   SW_ROLE_COUNT
 } SwRole;
 
@@ -74,7 +74,8 @@ typedef enum
   SW_ITEM_TEXT,   /* points[0] base line position */
   SW_ITEM_CLIP,   /* points: closed polygon; until the matching SW_ITEM_UNCLIP */
   SW_ITEM_UNCLIP,
-  SW_ITEM_LINK, /* points[0], points[1]: corners; text: target bookmark */
+  SW_ITEM_LINK, /* points[0], points[1]: corners; text: target bookmark; what is tagged
+                   next are its words */
   SW_ITEM_TAG,  /* what follows is one thing to who listens instead of looks */
   SW_ITEM_UNTAG
 } SwItemKind;
@@ -93,6 +94,7 @@ typedef enum
   SW_TAG_ROW,     /* of a table: holds cells */
   SW_TAG_HEAD_CELL,
   SW_TAG_CELL,
+  SW_TAG_BAND, /* the one cell of a row: head of the rows below, across all columns */
   SW_TAG_FURNITURE, /* said on every page: passed over */
   SW_TAG_COUNT
 } SwTag;
