@@ -343,7 +343,7 @@ add_faults (SwSheet *sheet, gboolean key)
   Picture pictures[PICTURES];
 
   add_laid (sheet, flow, key);
-  if (!sw_flow_is_empty (flow) && !key)
+  if (!sw_flow_is_empty (flow))
     sw_flow_break (flow);
   choose_pictures (sheet, pictures);
   sw_flow_heading (flow, sw_sheet_get (sheet, "class.pictures.title"));

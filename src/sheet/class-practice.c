@@ -2,12 +2,12 @@
 #include "class-sheet.h"
 
 #define MOST_POINTS 2
-#define POINTS_MM 20.0
-#define GIVEN_MM 18.0
-#define LOOK_MM 66.0
+#define POINTS_MM 19.0
+#define GIVEN_MM 17.0
+#define LOOK_MM 62.0
 #define SCALE_MM 13.0
-#define ROW_MM 8.0
-#define GAP_MM 3.0
+#define ROW_MM 7.0
+#define GAP_MM 1.0
 
 /* What a trainer looks at on the practice slope, the class's own briefing, and what the
  * class thought of it. */

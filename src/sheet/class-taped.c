@@ -10,7 +10,6 @@
 #define SLIP 0.004 /* or as well taped as one can */
 #define SKETCH_MM 88.0
 #define SKETCH_HIGH_MM 58.0
-#define KEY_SKETCH_HIGH_MM 44.0
 
 static const struct
 {
@@ -188,30 +187,56 @@ sw_taped_answer (const SwSheet *sheet, const SwTapedSides *sides, SwTapedAsk ask
     }
 }
 
+static void
+say (const SwSheet *sheet, SwFlow *flow, const char *words)
+{
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, words);
+  sw_flow_tie (flow);
+}
+
+static void
+say_tapes (const SwSheet *sheet, SwFlow *flow, const SwTapedSides *sides)
+{
+  say (sheet, flow,
+       sw_sheet_fill (sheet, "class.given.tapes", "ab",
+                      sw_sheet_quantity (sheet, sides->ab_m, SW_UNIT_M), "bc",
+                      sw_sheet_quantity (sheet, sides->bc_m, SW_UNIT_M), "cd",
+                      sw_sheet_quantity (sheet, sides->cd_m, SW_UNIT_M), "da",
+                      sw_sheet_quantity (sheet, sides->da_m, SW_UNIT_M), "ac",
+                      sw_sheet_quantity (sheet, sides->ac_m, SW_UNIT_M), NULL));
+}
+
+static void
+add_sketch (const SwSheet *sheet, SwFlow *flow, const SwTapedSides *sides)
+{
+  double scale = sheet->pen.scale;
+  SwFigure *sketch =
+      sw_draw_taped_sides (sides, SKETCH_MM * scale, SKETCH_HIGH_MM * scale, sheet->draw);
+
+  if (sketch == NULL)
+    return;
+  sketch->title = g_strdup (sw_sheet_get (sheet, "class.taped.sketch"));
+  sw_flow_drawing (flow, sketch);
+  sw_flow_tie (flow);
+}
+
 void
 sw_taped_given (const SwSheet *sheet, SwFlow *flow, const SwTapedSides *sides,
                 gboolean key)
 {
-  double scale = sheet->pen.scale;
   SwTapedShape shape;
-  SwFigure *sketch;
 
   if (sw_taped_shape (sides, &shape) != SW_OK)
     return;
-  sketch = sw_draw_taped_sides (sides, SKETCH_MM * scale,
-                                (key ? KEY_SKETCH_HIGH_MM : SKETCH_HIGH_MM) * scale,
-                                sheet->draw);
-  sketch->title = g_strdup (sw_sheet_get (sheet, "class.taped.sketch"));
-  sw_flow_text (
-      flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-      sw_sheet_fill (sheet, "class.given.taped", "bd",
-                     sw_sheet_quantity (sheet, sides->bd_m, SW_UNIT_M), "allowed",
-                     sw_sheet_quantity (sheet, shape.allowed_m, SW_UNIT_M), NULL));
-  sw_flow_tie (flow);
-  sw_flow_drawing (flow, sketch);
+  say (sheet, flow,
+       sw_sheet_fill (sheet, "class.given.taped", "bd",
+                      sw_sheet_quantity (sheet, sides->bd_m, SW_UNIT_M), "allowed",
+                      sw_sheet_quantity (sheet, shape.allowed_m, SW_UNIT_M), NULL));
   if (key)
-    return;
-  sw_flow_tie (flow);
-  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
-                sw_sheet_get (sheet, "class.taped.rules"));
+    {
+      say_tapes (sheet, flow, sides);
+      return;
+    }
+  add_sketch (sheet, flow, sides);
+  say (sheet, flow, sw_sheet_get (sheet, "class.taped.rules"));
 }

@@ -28,6 +28,6 @@ SwTapedSides sw_class_sides (const SwSheet *sheet, gboolean example);
 SwAnswerWords sw_taped_answer (const SwSheet *sheet, const SwTapedSides *sides,
                                SwTapedAsk ask);
 
-/** The sketch and what is known; in the answers a smaller one, without the formulas. */
+/** The sketch and what is known; in the answers the tapes in words, without formulas. */
 void sw_taped_given (const SwSheet *sheet, SwFlow *flow, const SwTapedSides *sides,
                      gboolean key);

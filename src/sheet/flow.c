@@ -134,36 +134,51 @@ sw_flow_add (SwFlow *flow, SwFigure *figure)
   sw_flow_add_under (flow, figure, NULL);
 }
 
-/* One slug of @count lines from @first on. */
+/* How a paragraph is set. */
+typedef struct
+{
+  SwRole role;
+  double indent_mm;
+  const char *mark; /* hangs before it; "" for none */
+  SwStyle style;    /* of the mark */
+} Look;
+
+/* One slug of @count lines from @first on, the first one behind the mark of @look. */
 static void
-add_lines (SwFlow *flow, const SwTextBlock *block, guint first, guint count, SwRole role,
-           double indent_mm, SwTag tag)
+add_lines (SwFlow *flow, const SwTextBlock *block, guint first, guint count,
+           const Look *look, SwTag tag)
 {
   double height_mm = sw_text_block_height_mm (&flow->pen, block, count);
+  double indent_mm = look->indent_mm;
+  gboolean marked = first == 0 && *look->mark != '\0';
+  g_autofree char *words = marked ? g_strdup_printf ("%s %s", look->mark, block->text)
+                                  : g_strdup (block->text);
   SwFigure *figure = sw_figure_new (flow->width_mm, height_mm);
 
-  sw_figure_tag (figure, tag, first == 0 ? block->text : "");
-  sw_text_block_draw (&flow->pen, block, first, count, figure, role, indent_mm, 0.0,
+  sw_figure_tag (figure, tag, first == 0 ? words : "");
+  if (marked)
+    sw_pen_write (&flow->pen, look->style, figure, SW_ROLE_HEADING, 0.0, 0.0,
+                  SW_ALIGN_LEFT, look->mark);
+  sw_text_block_draw (&flow->pen, block, first, count, figure, look->role, indent_mm, 0.0,
                       flow->width_mm - indent_mm, SW_ALIGN_LEFT);
   sw_figure_untag (figure);
   sw_flow_add (flow, figure);
 }
 
 static void
-add_paragraph (SwFlow *flow, const SwTextBlock *block, SwRole role, double indent_mm)
+add_paragraph (SwFlow *flow, const SwTextBlock *block, const Look *look)
 {
   guint count = block->lines->len;
 
   if (count < 2 * FEWEST_LINES)
     {
-      add_lines (flow, block, 0, count, role, indent_mm, SW_TAG_PARAGRAPH);
+      add_lines (flow, block, 0, count, look, SW_TAG_PARAGRAPH);
       return;
     }
-  add_lines (flow, block, 0, FEWEST_LINES, role, indent_mm, SW_TAG_PARAGRAPH);
+  add_lines (flow, block, 0, FEWEST_LINES, look, SW_TAG_PARAGRAPH);
   for (guint i = FEWEST_LINES; i < count - FEWEST_LINES; i++)
-    add_lines (flow, block, i, 1, role, indent_mm, SW_TAG_MORE);
-  add_lines (flow, block, count - FEWEST_LINES, FEWEST_LINES, role, indent_mm,
-             SW_TAG_MORE);
+    add_lines (flow, block, i, 1, look, SW_TAG_MORE);
+  add_lines (flow, block, count - FEWEST_LINES, FEWEST_LINES, look, SW_TAG_MORE);
 }
 
 void
@@ -172,7 +187,7 @@ sw_flow_text (SwFlow *flow, SwStyle style, SwRole role, const char *markup)
   g_autoptr (SwTextBlock) block =
       sw_text_block_new (&flow->pen, style, markup, flow->width_mm);
 
-  add_paragraph (flow, block, role, 0.0);
+  add_paragraph (flow, block, &(Look){ .role = role, .mark = "" });
 }
 
 void
@@ -183,7 +198,8 @@ sw_flow_heading (SwFlow *flow, const char *text)
       sw_text_block_new (&flow->pen, SW_STYLE_HEADING, markup, flow->width_mm);
 
   sw_flow_space (flow, HEADING_SPACE_MM);
-  add_lines (flow, block, 0, block->lines->len, SW_ROLE_HEADING, 0.0, SW_TAG_HEADING);
+  add_lines (flow, block, 0, block->lines->len,
+             &(Look){ .role = SW_ROLE_HEADING, .mark = "" }, SW_TAG_HEADING);
   sw_flow_tie (flow);
   sw_flow_space (flow, HEADING_GAP_MM);
 }
@@ -194,11 +210,8 @@ sw_flow_item (SwFlow *flow, SwStyle style, const char *mark, const char *markup)
   double indent_mm = ITEM_INDENT_MM * flow->pen.scale;
   g_autoptr (SwTextBlock) block =
       sw_text_block_new (&flow->pen, style, markup, flow->width_mm - indent_mm);
-  guint first = flow->slugs->len;
 
-  add_paragraph (flow, block, SW_ROLE_TEXT, indent_mm);
-  sw_pen_write (&flow->pen, style, sw_flow_slug (flow, first)->figure, SW_ROLE_HEADING,
-                0.0, 0.0, SW_ALIGN_LEFT, mark);
+  add_paragraph (flow, block, &(Look){ SW_ROLE_TEXT, indent_mm, mark, style });
 }
 
 void
