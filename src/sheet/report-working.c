@@ -175,10 +175,11 @@ sw_report_working (const SwResult *result, const char *name, const SwTexts *text
   g_autofree char *formula = formula_text_id (working, "formula");
   g_autofree char *check = sw_report_working_check (working, texts, style);
   g_autofree char *rounding = g_strdup_printf ("report.rounding.%d", working->rounding);
+  g_autofree char *head = sw_texts_fill (texts, "report.working.head", "title", title,
+                                         "name", working->name, "value", value, NULL);
 
   report = g_string_new (NULL);
-  g_string_append_printf (report, "%s (%s): %s\n  = %s\n", title, working->name, value,
-                          sw_texts_get (texts, formula));
+  g_string_append_printf (report, "%s\n  = %s\n", head, sw_texts_get (texts, formula));
   append_inputs (report, working, texts, style);
   if (working->rounding != SW_ROUNDING_NONE)
     g_string_append_printf (report, "  %s\n", sw_texts_get (texts, rounding));
