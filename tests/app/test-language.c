@@ -23,15 +23,18 @@ typedef struct
 {
   const char *texts;
   const char *words[8];
+  const char *missing; /* of a job file that lacks what it must have */
 } Language;
 
 static const Language languages[] = {
   { "fr",
     { "Coupe", "Plan", "Vue développée", "_Enregistrer", "Natte", "Lés", "Agrafes",
-      "Sol connu à l'œil" } },
+      "Sol connu à l'œil" },
+    "absent, attendu" },
   { "es",
     { "Sección", "Planta", "Vista desarrollada", "_Guardar", "Manta", "Franjas", "Grapas",
-      "Suelo conocido a la vista" } },
+      "Suelo conocido a la vista" },
+    "falta, se esperaba" },
 };
 
 static const Language *
@@ -195,6 +198,17 @@ test_tally (Fixture *f, gconstpointer data)
   g_assert_null (strchr (area, '.'));
 }
 
+/* What is wrong with a file is said in the language of the window, too. */
+static void
+test_trouble_with_files (Fixture *f, gconstpointer data)
+{
+  g_autoptr (GError) error = NULL;
+
+  g_assert_null (sw_job_parse ("{}", 2, "empty", &error));
+  g_test_message ("%s", error->message);
+  g_assert_nonnull (strstr (error->message, language_now ()->missing));
+}
+
 /* A new job prints in the language of the window; the job decides from there on. */
 static void
 test_pack_has_its_own_language (Fixture *f, gconstpointer data)
@@ -290,6 +304,7 @@ main (int argc, char *argv[])
   ADD ("nothing-clipped", test_nothing_clipped);
   ADD ("numbers", test_numbers);
   ADD ("tally", test_tally);
+  ADD ("trouble-with-files", test_trouble_with_files);
   ADD ("pack-has-its-own-language", test_pack_has_its_own_language);
   ADD ("key-letters", test_key_letters);
 #undef ADD
