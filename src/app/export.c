@@ -13,8 +13,7 @@
 static char *
 fingerprint_of (const SwJob *job)
 {
-  g_autofree char *text = sw_job_write (job);
-  g_autofree char *digest = g_compute_checksum_for_string (G_CHECKSUM_SHA256, text, -1);
+  g_autofree char *digest = sw_job_digest (job);
 
   return g_strndup (digest, FINGERPRINT_DIGITS);
 }

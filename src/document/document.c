@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
+#include "document-private.h"
 #include "steps.h"
-#include <slopewright/document/document.h>
 #include <slopewright/store/store.h>
 
 struct _SwDocument
@@ -11,7 +11,8 @@ struct _SwDocument
   SwSteps *steps;
   SwJob *preview; /* NULL but while a drag lasts */
   SwResult *result;
-  GFile *file;
+  SwDiskCopy *disk;
+  gboolean newer;
 };
 
 enum
@@ -22,6 +23,8 @@ enum
   PROP_CAN_UNDO,
   PROP_CAN_REDO,
   PROP_FILE,
+  PROP_ON_DISK,
+  PROP_NEWER,
   N_PROPS
 };
 
@@ -38,7 +41,7 @@ sw_document_dispose (GObject *object)
   g_clear_pointer (&self->steps, sw_steps_free);
   g_clear_pointer (&self->preview, sw_job_unref);
   g_clear_pointer (&self->result, sw_result_unref);
-  g_clear_object (&self->file);
+  g_clear_pointer (&self->disk, sw_disk_copy_free);
   G_OBJECT_CLASS (sw_document_parent_class)->dispose (object);
 }
 
@@ -62,7 +65,13 @@ sw_document_get_property (GObject *object, guint id, GValue *value, GParamSpec *
       g_value_set_boolean (value, sw_document_can_redo (self));
       break;
     case PROP_FILE:
-      g_value_set_object (value, self->file);
+      g_value_set_object (value, sw_document_file (self));
+      break;
+    case PROP_ON_DISK:
+      g_value_set_int (value, sw_document_on_disk (self));
+      break;
+    case PROP_NEWER:
+      g_value_set_boolean (value, self->newer);
       break;
     default:
       G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
@@ -82,20 +91,18 @@ sw_document_class_init (SwDocumentClass *klass)
   properties[PROP_CAN_UNDO] = g_param_spec_boolean ("can-undo", NULL, NULL, FALSE, flags);
   properties[PROP_CAN_REDO] = g_param_spec_boolean ("can-redo", NULL, NULL, FALSE, flags);
   properties[PROP_FILE] = g_param_spec_object ("file", NULL, NULL, G_TYPE_FILE, flags);
+  properties[PROP_ON_DISK] = g_param_spec_int ("on-disk", NULL, NULL, SW_ON_DISK_SAME,
+                                               SW_ON_DISK_GONE, SW_ON_DISK_SAME, flags);
+  properties[PROP_NEWER] = g_param_spec_boolean ("newer", NULL, NULL, FALSE, flags);
   g_object_class_install_properties (object_class, N_PROPS, properties);
   changed_signal = g_signal_new ("changed", SW_TYPE_DOCUMENT, G_SIGNAL_RUN_LAST, 0, NULL,
                                  NULL, NULL, G_TYPE_NONE, 0);
 }
 
-static void
-sw_document_init (SwDocument *self)
-{
-}
-
 /* What a listener may have on show, to tell it only of what did change. */
 typedef struct
 {
-  gboolean modified, can_undo, can_redo;
+  gboolean modified, can_undo, can_redo, newer;
   char *title;
 } Shown;
 
@@ -103,7 +110,7 @@ static Shown
 remember (SwDocument *self)
 {
   return (Shown){ sw_document_modified (self), sw_document_can_undo (self),
-                  sw_document_can_redo (self), sw_document_title (self) };
+                  sw_document_can_redo (self), self->newer, sw_document_title (self) };
 }
 
 static void
@@ -117,10 +124,29 @@ tell (SwDocument *self, Shown before)
     g_object_notify_by_pspec (G_OBJECT (self), properties[PROP_CAN_UNDO]);
   if (now.can_redo != before.can_redo)
     g_object_notify_by_pspec (G_OBJECT (self), properties[PROP_CAN_REDO]);
+  if (now.newer != before.newer)
+    g_object_notify_by_pspec (G_OBJECT (self), properties[PROP_NEWER]);
   if (!g_str_equal (now.title, before.title))
     g_object_notify_by_pspec (G_OBJECT (self), properties[PROP_TITLE]);
   g_free (now.title);
   g_free (before.title);
+}
+
+/* A file that changed makes the job here an unsaved one. */
+static void
+on_disk_changed (gpointer data)
+{
+  SwDocument *self = data;
+
+  g_object_notify_by_pspec (G_OBJECT (self), properties[PROP_ON_DISK]);
+  if (sw_steps_is_saved (self->steps))
+    g_object_notify_by_pspec (G_OBJECT (self), properties[PROP_MODIFIED]);
+}
+
+static void
+sw_document_init (SwDocument *self)
+{
+  self->disk = sw_disk_copy_new (on_disk_changed, self);
 }
 
 static void
@@ -252,75 +278,144 @@ sw_document_redo (SwDocument *self)
 gboolean
 sw_document_modified (SwDocument *self)
 {
-  return !sw_steps_is_saved (self->steps);
+  return !sw_steps_is_saved (self->steps)
+         || sw_disk_copy_state (self->disk) != SW_ON_DISK_SAME;
+}
+
+gboolean
+sw_document_newer (SwDocument *self)
+{
+  return self->newer;
 }
 
 GFile *
 sw_document_file (SwDocument *self)
 {
-  return self->file;
+  return sw_disk_copy_file (self->disk);
+}
+
+SwDiskCopy *
+sw_document_disk (SwDocument *self)
+{
+  return self->disk;
+}
+
+SwOnDisk
+sw_document_on_disk (SwDocument *self)
+{
+  return sw_disk_copy_state (self->disk);
+}
+
+void
+sw_document_look_at_disk (SwDocument *self)
+{
+  sw_disk_copy_look (self->disk);
 }
 
 char *
 sw_document_title (SwDocument *self)
 {
   const SwJob *job = sw_steps_job (self->steps);
+  GFile *file = sw_document_file (self);
 
   if (job->card.name[0] != '\0')
     return g_strdup (job->card.name);
-  return self->file != NULL ? g_file_get_basename (self->file) : g_strdup ("");
+  return file != NULL ? g_file_get_basename (file) : g_strdup ("");
 }
 
 static void
-set_file (SwDocument *self, GFile *file)
+follow (SwDocument *self, GFile *file, const char *digest)
 {
-  if (g_set_object (&self->file, file))
+  GFile *old = sw_document_file (self);
+  gboolean other = file == NULL || old == NULL ? file != old : !g_file_equal (file, old);
+
+  sw_disk_copy_follow (self->disk, file, digest);
+  if (other)
     g_object_notify_by_pspec (G_OBJECT (self), properties[PROP_FILE]);
 }
 
 static void
-take (SwDocument *self, SwJob *job, GFile *file)
+take (SwDocument *self, SwJob *job, GFile *file, const SwJobFile *found)
 {
   Shown before = remember (self);
 
   g_clear_pointer (&self->preview, sw_job_unref);
   sw_steps_free (self->steps);
   self->steps = sw_steps_new (job);
-  set_file (self, file);
+  self->newer = found->newer;
+  follow (self, file, found->digest);
   recompute (self);
   tell (self, before);
+}
+
+static gboolean
+load (SwDocument *self, GFile *file, gboolean keep_file, GError **error)
+{
+  SwJobFile found;
+  g_autoptr (SwJob) job = sw_job_load_newer_too (file, &found, error);
+
+  if (job == NULL)
+    return FALSE;
+  take (self, job, keep_file ? file : NULL, &found);
+  g_free (found.digest);
+  return TRUE;
 }
 
 gboolean
 sw_document_load (SwDocument *self, GFile *file, GError **error)
 {
-  g_autoptr (SwJob) job = sw_job_load (file, error);
-
-  if (job != NULL)
-    take (self, job, file);
-  return job != NULL;
+  return load (self, file, TRUE, error);
 }
 
 gboolean
 sw_document_load_copy (SwDocument *self, GFile *file, GError **error)
 {
-  g_autoptr (SwJob) job = sw_job_load (file, error);
+  return load (self, file, FALSE, error);
+}
 
-  if (job != NULL)
-    take (self, job, NULL);
-  return job != NULL;
+static void
+mark_saved (SwDocument *self, GFile *file, const char *digest, gboolean newer)
+{
+  Shown before = remember (self);
+
+  sw_steps_mark_saved (self->steps);
+  self->newer = newer;
+  follow (self, file, digest);
+  tell (self, before);
 }
 
 gboolean
 sw_document_save (SwDocument *self, GFile *file, GError **error)
 {
-  Shown before;
+  g_autofree char *digest = sw_job_digest (sw_steps_job (self->steps));
 
   if (!sw_job_save (sw_steps_job (self->steps), file, error))
     return FALSE;
-  before = remember (self);
-  sw_steps_mark_saved (self->steps);
-  set_file (self, file);
-  tell (self, before);
+  mark_saved (self, file, digest, FALSE);
   return TRUE;
+}
+
+gboolean
+sw_document_reload (SwDocument *self, const char *label, GError **error)
+{
+  GFile *file = sw_document_file (self);
+  SwJobFile found;
+  g_autoptr (SwJob) job = sw_job_load_newer_too (file, &found, error);
+
+  if (job == NULL)
+    return FALSE;
+  sw_document_commit (self, job, label, NULL);
+  mark_saved (self, file, found.digest, found.newer);
+  g_free (found.digest);
+  return TRUE;
+}
+
+void
+sw_document_keep_own (SwDocument *self)
+{
+  Shown before = remember (self);
+
+  sw_steps_forget_saved (self->steps);
+  sw_disk_copy_accept (self->disk);
+  tell (self, before);
 }

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "document-private.h"
 #include "draft-files.h"
 
 #include <errno.h>
@@ -81,11 +82,14 @@ claim (SwDraft *self)
 static gboolean
 write_origin (SwDraft *self)
 {
-  GFile *file = sw_document_file (self->document);
+  const SwDiskCopy *disk = sw_document_disk (self->document);
+  GFile *file = sw_disk_copy_file (disk);
+  const char *digest = sw_disk_copy_digest (disk);
   g_autofree char *uri = file != NULL ? g_file_get_uri (file) : g_strdup ("");
-  gssize length = (gssize) strlen (uri);
+  g_autofree char *text = g_strconcat (uri, "\n", digest != NULL ? digest : "", NULL);
+  gssize length = (gssize) strlen (text);
 
-  return ftruncate (self->lock, 0) == 0 && pwrite (self->lock, uri, length, 0) == length;
+  return ftruncate (self->lock, 0) == 0 && pwrite (self->lock, text, length, 0) == length;
 }
 
 static void
@@ -177,6 +181,8 @@ sw_draft_new (SwDocument *document, const char *folder)
   g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::modified", G_CALLBACK (on_changed), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "notify::on-disk", G_CALLBACK (on_changed), self,
                            G_CONNECT_SWAPPED);
   return self;
 }

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "document-private.h"
 #include "draft-files.h"
 
 #include <fcntl.h>
@@ -16,6 +17,7 @@ free_lost (gpointer data)
   g_free (lost->path);
   g_free (lost->name);
   g_clear_object (&lost->origin);
+  g_free (lost->origin_digest);
   g_free (lost);
 }
 
@@ -42,15 +44,30 @@ is_lost (const char *job_path)
   return lost;
 }
 
-static GFile *
-origin_of (const char *job_path)
+static void
+read_origin (SwLostDraft *lost)
 {
-  g_autofree char *path = lock_path_of (job_path);
-  g_autofree char *uri = NULL;
+  g_autofree char *path = lock_path_of (lost->path);
+  g_autofree char *text = NULL;
+  g_auto (GStrv) lines = NULL;
 
-  if (!g_file_get_contents (path, &uri, NULL, NULL) || *uri == '\0')
-    return NULL;
-  return g_file_new_for_uri (uri);
+  if (!g_file_get_contents (path, &text, NULL, NULL) || *text == '\0' || *text == '\n')
+    return;
+  lines = g_strsplit (text, "\n", 3);
+  lost->origin = g_file_new_for_uri (lines[0]);
+  if (lines[1] != NULL && *lines[1] != '\0')
+    lost->origin_digest = g_strdup (lines[1]);
+}
+
+static gboolean
+has_changed (const SwLostDraft *lost)
+{
+  g_autofree char *now = NULL;
+
+  if (lost->origin_digest == NULL)
+    return FALSE;
+  now = sw_job_file_digest (lost->origin, NULL);
+  return now != NULL && !g_str_equal (now, lost->origin_digest);
 }
 
 static SwLostDraft *
@@ -68,9 +85,10 @@ look_at (const char *folder, const char *base)
   job = sw_job_load (file, NULL);
   lost = g_new0 (SwLostDraft, 1);
   lost->name = g_strdup (job != NULL ? job->card.name : "");
-  lost->origin = origin_of (path);
   lost->saved_at = about.st_mtime;
   lost->path = g_steal_pointer (&path);
+  read_origin (lost);
+  lost->origin_changed = has_changed (lost);
   return lost;
 }
 
@@ -109,8 +127,14 @@ sw_draft_recover (const SwLostDraft *lost, SwDocument *document, const char *lab
   if (job == NULL)
     return FALSE;
   /* An origin that went away or no longer reads does not stand in the way. */
-  if (lost->origin != NULL)
-    sw_document_load (document, lost->origin, NULL);
+  if (lost->origin != NULL && sw_document_load (document, lost->origin, NULL)
+      && lost->origin_digest != NULL)
+    {
+      SwDiskCopy *disk = sw_document_disk (document);
+
+      sw_disk_copy_follow (disk, lost->origin, lost->origin_digest);
+      sw_disk_copy_look (disk);
+    }
   sw_document_commit (document, job, label, NULL);
   return TRUE;
 }

@@ -16,7 +16,7 @@ struct SwSteps
   GPtrArray *values; /* (element-type Step) */
   guint at;
   gboolean open; /* the last step may still be merged into */
-  SwJob *saved;  /* the very value that stands in the file */
+  SwJob *saved;  /* (nullable): the very value that stands in the file */
 };
 
 static void
@@ -64,7 +64,7 @@ sw_steps_free (SwSteps *steps)
   if (steps == NULL)
     return;
   g_ptr_array_unref (steps->values);
-  sw_job_unref (steps->saved);
+  g_clear_pointer (&steps->saved, sw_job_unref);
   g_free (steps);
 }
 
@@ -164,9 +164,15 @@ sw_steps_mark_saved (SwSteps *steps)
 {
   SwJob *now = sw_job_ref (sw_steps_job (steps));
 
-  if (steps->saved != NULL)
-    sw_job_unref (steps->saved);
+  g_clear_pointer (&steps->saved, sw_job_unref);
   steps->saved = now;
+  steps->open = FALSE;
+}
+
+void
+sw_steps_forget_saved (SwSteps *steps)
+{
+  g_clear_pointer (&steps->saved, sw_job_unref);
   steps->open = FALSE;
 }
 

@@ -37,4 +37,6 @@ const char *sw_steps_undo_label (const SwSteps *steps);
 const char *sw_steps_redo_label (const SwSteps *steps);
 
 void sw_steps_mark_saved (SwSteps *steps);
+/** None of the values stands in the file. */
+void sw_steps_forget_saved (SwSteps *steps);
 gboolean sw_steps_is_saved (const SwSteps *steps);

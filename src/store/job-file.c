@@ -29,8 +29,9 @@ unknown_text (const SwJsonPlace *root, const SwJob *job)
   return text;
 }
 
-SwJob *
-sw_job_parse (const char *text, gsize length, const char *where, GError **error)
+static SwJob *
+parse (const char *text, gsize length, const char *where, gboolean newer_too,
+       GError **error)
 {
   g_autoptr (SwJob) job = NULL;
   SwJsonReader reader;
@@ -38,11 +39,36 @@ sw_job_parse (const char *text, gsize length, const char *where, GError **error)
   if (sw_json_open (&reader, text, length, where))
     {
       SwJsonPlace root = sw_json_root (&reader);
-      job = sw_job_read (&root);
+      job = sw_job_read (&root, newer_too);
       if (reader.error == NULL)
         job->unknown_json = unknown_text (&root, job);
     }
   return sw_json_close (&reader, error) ? g_steal_pointer (&job) : NULL;
+}
+
+SwJob *
+sw_job_parse (const char *text, gsize length, const char *where, GError **error)
+{
+  return parse (text, length, where, FALSE, error);
+}
+
+/* A later format whose known keys do not read is no more than a later format. */
+static SwJob *
+parse_newer_too (const char *text, gsize length, const char *where, gboolean *newer,
+                 GError **error)
+{
+  g_autoptr (GError) trouble = NULL;
+  g_autoptr (SwJob) job = parse (text, length, where, FALSE, &trouble);
+
+  *newer = FALSE;
+  if (g_error_matches (trouble, SW_STORE_ERROR, SW_STORE_ERROR_VERSION))
+    {
+      job = parse (text, length, where, TRUE, NULL);
+      *newer = job != NULL;
+    }
+  if (job == NULL)
+    g_propagate_error (error, g_steal_pointer (&trouble));
+  return g_steal_pointer (&job);
 }
 
 char *
@@ -88,22 +114,69 @@ is_too_large (GFile *file, GError **error)
   return TRUE;
 }
 
+static gboolean
+load_text (GFile *file, char **text, gsize *length, GError **error)
+{
+  g_autoptr (GError) cause = NULL;
+
+  if (is_too_large (file, error))
+    return FALSE;
+  if (g_file_load_contents (file, NULL, text, length, NULL, &cause))
+    return TRUE;
+  set_file_error (error, SW_STORE_ERROR_READ, _ ("cannot be read"), file, cause);
+  return FALSE;
+}
+
 SwJob *
 sw_job_load (GFile *file, GError **error)
 {
   g_autofree char *name = g_file_get_parse_name (file);
   g_autofree char *text = NULL;
-  g_autoptr (GError) cause = NULL;
   gsize length = 0;
 
-  if (is_too_large (file, error))
+  if (!load_text (file, &text, &length, error))
     return NULL;
-  if (!g_file_load_contents (file, NULL, &text, &length, NULL, &cause))
-    {
-      set_file_error (error, SW_STORE_ERROR_READ, _ ("cannot be read"), file, cause);
-      return NULL;
-    }
   return sw_job_parse (text, length, name, error);
+}
+
+static char *
+digest_of (const char *text, gsize length)
+{
+  return g_compute_checksum_for_data (G_CHECKSUM_SHA256, (const guchar *) text, length);
+}
+
+SwJob *
+sw_job_load_newer_too (GFile *file, SwJobFile *found, GError **error)
+{
+  g_autofree char *name = g_file_get_parse_name (file);
+  g_autofree char *text = NULL;
+  gsize length = 0;
+  gboolean newer;
+  SwJob *job;
+
+  if (!load_text (file, &text, &length, error))
+    return NULL;
+  job = parse_newer_too (text, length, name, &newer, error);
+  if (job != NULL)
+    *found = (SwJobFile){ digest_of (text, length), newer };
+  return job;
+}
+
+char *
+sw_job_digest (const SwJob *job)
+{
+  g_autofree char *text = sw_job_write (job);
+
+  return digest_of (text, strlen (text));
+}
+
+char *
+sw_job_file_digest (GFile *file, GError **error)
+{
+  g_autofree char *text = NULL;
+  gsize length = 0;
+
+  return load_text (file, &text, &length, error) ? digest_of (text, length) : NULL;
 }
 
 /* Write beside, sync, rename over. A link is followed, so that it stays a link. */

@@ -46,8 +46,9 @@ double sw_degrees_of_radians (double radians);
 double sw_site_number_factor (SwSiteNumber number);
 double sw_site_number_in_file (SwSiteNumber number, double value);
 
-/* (transfer full): never NULL; trouble is in the reader. */
-SwJob *sw_job_read (const SwJsonPlace *root);
+/* @newer_too: the keys known here are read from any later format. (transfer full): never
+ * NULL; trouble is in the reader. */
+SwJob *sw_job_read (const SwJsonPlace *root, gboolean newer_too);
 
 /* (transfer full): the whole file as a tree, keys in the order of the file. */
 json_t *sw_job_tree (const SwJob *job);

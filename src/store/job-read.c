@@ -7,7 +7,7 @@
 #include <string.h>
 
 static void
-read_version (const SwJsonPlace *root)
+read_version (const SwJsonPlace *root, gboolean newer_too)
 {
   SwJsonPlace place = sw_json_member (root, "slopewright");
   double version = json_number_value (place.value);
@@ -16,7 +16,7 @@ read_version (const SwJsonPlace *root)
     sw_json_expected (&place,
                       _ ("%d, the format of the file; without it this is not a job file"),
                       SW_JOB_FORMAT_VERSION);
-  else if (version > SW_JOB_FORMAT_VERSION)
+  else if (version > SW_JOB_FORMAT_VERSION && !newer_too)
     sw_json_trouble (&place, SW_STORE_ERROR_VERSION,
                      _ ("made by a newer version of the program (found format %.15g, "
                         "expected at most %d): open it there, or update this program; "
@@ -220,11 +220,11 @@ read_pack (const SwJsonPlace *root, SwPackPlan *pack)
 }
 
 SwJob *
-sw_job_read (const SwJsonPlace *root)
+sw_job_read (const SwJsonPlace *root, gboolean newer_too)
 {
   SwJob *job = sw_job_new_empty ();
 
-  read_version (root);
+  read_version (root, newer_too);
   read_card (root, &job->card);
   job->units = (SwUnitSystem) sw_read_option (root, "units", sw_unit_system_words);
   job->paper = (SwPaper) sw_read_option (root, "paper", sw_paper_words);

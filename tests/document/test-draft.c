@@ -163,6 +163,7 @@ test_recovered_onto_its_file (Fixture *f, gconstpointer data)
   leave_behind (f, path);
   lost = sw_draft_lost (f->folder);
   g_assert_cmpuint (lost->len, ==, 1);
+  g_assert_false (((const SwLostDraft *) g_ptr_array_index (lost, 0))->origin_changed);
   g_assert_true (
       sw_draft_recover (g_ptr_array_index (lost, 0), f->document, "Recover", NULL));
   sw_draft_discard (g_ptr_array_index (lost, 0));
@@ -171,6 +172,36 @@ test_recovered_onto_its_file (Fixture *f, gconstpointer data)
   sw_document_undo (f->document);
   g_assert_cmpstr (sw_document_committed (f->document)->card.name, ==, "Saved");
   g_assert_false (sw_document_modified (f->document));
+  g_unlink (path);
+  g_rmdir (other);
+}
+
+/* The file was changed after the draft was written: neither is lost, and saving must ask. */
+static void
+test_origin_changed (Fixture *f, gconstpointer data)
+{
+  g_autofree char *other = g_dir_make_tmp ("slopewright-save-XXXXXX", NULL);
+  g_autofree char *path = g_build_filename (other, "bank.slope.json", NULL);
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+  g_autoptr (SwDocument) theirs = sw_document_new (f->catalogue, NULL);
+  g_autoptr (GPtrArray) lost = NULL;
+  const SwLostDraft *draft;
+
+  leave_behind (f, path);
+  name_job (theirs, "Theirs");
+  g_assert_true (sw_document_save (theirs, file, NULL));
+  lost = sw_draft_lost (f->folder);
+  draft = g_ptr_array_index (lost, 0);
+  g_assert_true (draft->origin_changed);
+  g_assert_true (sw_draft_recover (draft, f->document, "Recover", NULL));
+  sw_draft_discard (draft);
+  g_assert_cmpint (sw_document_on_disk (f->document), ==, SW_ON_DISK_CHANGED);
+  g_assert_cmpstr (sw_document_committed (f->document)->card.name, ==, "South bank");
+  sw_document_undo (f->document);
+  g_assert_cmpstr (sw_document_committed (f->document)->card.name, ==, "Theirs");
+  sw_document_redo (f->document);
+  sw_document_keep_own (f->document);
+  g_assert_cmpstr (sw_document_committed (f->document)->card.name, ==, "South bank");
   g_unlink (path);
   g_rmdir (other);
 }
@@ -206,6 +237,7 @@ main (int argc, char *argv[])
   ADD ("undoing-all-ends-it", test_undoing_all_ends_it);
   ADD ("recovered-after-a-kill", test_recovered_after_a_kill);
   ADD ("recovered-onto-its-file", test_recovered_onto_its_file);
+  ADD ("origin-changed", test_origin_changed);
   ADD ("damaged-draft", test_damaged_draft);
 #undef ADD
   return g_test_run ();

@@ -32,10 +32,12 @@ void sw_draft_flush (SwDraft *draft);
 /** A draft that no running program owns. */
 typedef struct
 {
-  char *path;      /* of the job in it */
-  char *name;      /* of the job; "" when it has none */
-  GFile *origin;   /* the file it was a change of; NULL for an untitled job */
-  gint64 saved_at; /* seconds since 1970 */
+  char *path;          /* of the job in it */
+  char *name;          /* of the job; "" when it has none */
+  GFile *origin;       /* the file it was a change of; NULL for an untitled job */
+  char *origin_digest; /* of that file as the draft's writer knew it; NULL: not known */
+  gboolean origin_changed; /* something else wrote to it since */
+  gint64 saved_at;         /* seconds since 1970 */
 } SwLostDraft;
 
 /** (transfer full) (element-type SwLostDraft): newest first; empty when there are none. */
@@ -44,7 +46,8 @@ GPtrArray *sw_draft_lost (const char *folder);
 /**
  * sw_draft_recover:
  * @document: gets the draft as an unsaved change of its origin, so that undoing it
- *   goes back to the saved file
+ *   goes back to the saved file; where that changed since, it is SW_ON_DISK_CHANGED, so
+ *   that saving must ask first
  * @label: what that step is called in menus
  *
  * The lost draft stays until sw_draft_discard(): flush the document's own draft first.

@@ -25,6 +25,29 @@ typedef enum
 /** Read a job file. Returns: (transfer full): NULL with @error set on failure. */
 SwJob *sw_job_load (GFile *file, GError **error);
 
+/** What a job file is besides the job in it. */
+typedef struct
+{
+  char *digest;   /* SHA-256 of its bytes, in hexadecimal */
+  gboolean newer; /* of a later format than this version writes */
+} SwJobFile;
+
+/**
+ * sw_job_load_newer_too:
+ * @found: (out): set on success; the caller frees its digest
+ *
+ * To look at: a file of a later format is read as far as its keys are known here. What is
+ * not known is kept, but not understood: such a job should not be written over its file.
+ *
+ * Returns: (transfer full): NULL with @error set on failure
+ */
+SwJob *sw_job_load_newer_too (GFile *file, SwJobFile *found, GError **error);
+
+/** SHA-256 of the bytes that saving @job writes, in hexadecimal. (transfer full) */
+char *sw_job_digest (const SwJob *job);
+/** The same of the bytes that stand in @file. (transfer full): NULL with @error set when it cannot be read or is too large for a job. */
+char *sw_job_file_digest (GFile *file, GError **error);
+
 /** Parse the text of a job file; @where names it in messages. */
 SwJob *sw_job_parse (const char *text, gsize length, const char *where, GError **error);
 
