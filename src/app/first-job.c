@@ -3,31 +3,44 @@
 
 #include <gtk/gtk.h>
 #include <langinfo.h>
+#include <slopewright/sheet/pack.h>
 
 #include "language.h"
 
 /* What the GNU C library calls measurement: 1 metric, 2 as in the United States. */
 #define MEASURES_US 2
 
-static gboolean
-prints_on_letter (void)
+static SwPaper
+paper_for (const char *code)
 {
-  return g_strcmp0 (gtk_paper_size_get_default (), GTK_PAPER_NAME_LETTER) == 0;
+  SwPaper paper;
+
+  if (sw_paper_from_code (code, &paper))
+    return paper;
+  return g_strcmp0 (gtk_paper_size_get_default (), GTK_PAPER_NAME_LETTER) == 0
+             ? SW_PAPER_LETTER
+             : SW_PAPER_A4;
 }
 
-static gboolean
-measures_in_feet (void)
+static SwUnitSystem
+units_for (const char *word)
 {
-  return *nl_langinfo (_NL_MEASUREMENT_MEASUREMENT) == MEASURES_US;
+  if (*word != '\0')
+    return g_str_equal (word, "us") ? SW_UNITS_US : SW_UNITS_METRIC;
+  return *nl_langinfo (_NL_MEASUREMENT_MEASUREMENT) == MEASURES_US ? SW_UNITS_US
+                                                                   : SW_UNITS_METRIC;
 }
 
 SwJob *
-sw_first_job (void)
+sw_first_job (SwPreferences *preferences, const char *const *languages)
 {
   SwJob *job = sw_job_new_default ();
+  const char *language = sw_preferences_language (preferences);
 
-  job->paper = prints_on_letter () ? SW_PAPER_LETTER : SW_PAPER_A4;
-  job->units = measures_in_feet () ? SW_UNITS_US : SW_UNITS_METRIC;
-  sw_text_set (&job->language, sw_language_of_texts ());
+  job->paper = paper_for (sw_preferences_paper (preferences));
+  job->units = units_for (sw_preferences_units (preferences));
+  sw_text_set (&job->language, g_strv_contains (languages, language)
+                                   ? language
+                                   : sw_language_of_texts ());
   return job;
 }

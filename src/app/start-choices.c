@@ -71,6 +71,18 @@ sw_start_recent (guint most)
   return choices;
 }
 
+void
+sw_start_forget_recent (void)
+{
+  GtkRecentManager *manager = gtk_recent_manager_get_default ();
+  GList *all = gtk_recent_manager_get_items (manager);
+
+  for (GList *l = all; l != NULL; l = l->next)
+    if (g_str_has_suffix (gtk_recent_info_get_uri (l->data), ENDING))
+      gtk_recent_manager_remove_item (manager, gtk_recent_info_get_uri (l->data), NULL);
+  g_list_free_full (all, (GDestroyNotify) gtk_recent_info_unref);
+}
+
 static int
 by_name (gconstpointer a, gconstpointer b)
 {

@@ -14,5 +14,8 @@ typedef struct
 /** Jobs opened before that are still there, newest first, at most @most. (transfer full) (element-type SwStartChoice) */
 GPtrArray *sw_start_recent (guint most);
 
+/** Forget which jobs were opened and saved; other programs' files stay listed. */
+void sw_start_forget_recent (void);
+
 /** Jobs that come with the program. (transfer full) (element-type SwStartChoice) */
 GPtrArray *sw_start_examples (void);

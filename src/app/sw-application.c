@@ -3,6 +3,7 @@
 
 #include <glib/gi18n.h>
 
+#include "sw-preferences-window.h"
 #include "sw-window.h"
 
 #define APP_ID "io.slopewright.Slopewright"
@@ -11,6 +12,9 @@ struct _SwApplication
 {
   GtkApplication parent_instance;
   SwStock *stock;
+  SwPreferences *preferences;
+  GtkWidget *preferences_window; /* weak */
+  gboolean quitting;             /* window by window, until one stays open */
 };
 
 G_DEFINE_FINAL_TYPE (SwApplication, sw_application, GTK_TYPE_APPLICATION)
@@ -18,7 +22,8 @@ G_DEFINE_FINAL_TYPE (SwApplication, sw_application, GTK_TYPE_APPLICATION)
 static SwWindow *
 add_window (SwApplication *self, gboolean with_start)
 {
-  SwWindow *window = sw_window_new (GTK_APPLICATION (self), self->stock);
+  SwWindow *window =
+      sw_window_new (GTK_APPLICATION (self), self->stock, self->preferences);
 
   if (with_start)
     sw_window_show_start (window);
@@ -74,21 +79,99 @@ new_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
-quit_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+new_from_example_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
-  g_autoptr (GList) windows =
-      g_list_copy (gtk_application_get_windows (GTK_APPLICATION (data)));
+  g_autoptr (GFile) file = g_file_new_for_uri (g_variant_get_string (parameter, NULL));
 
-  for (GList *l = windows; l != NULL; l = l->next)
-    gtk_window_close (l->data);
+  sw_window_load_copy (fresh_window (data, FALSE), file);
+}
+
+/* Those with something to ask come first: as long as one may stay, none is gone. */
+static SwWindow *
+next_to_close (SwApplication *self)
+{
+  SwWindow *next = NULL;
+
+  for (GList *l = gtk_application_get_windows (GTK_APPLICATION (self)); l; l = l->next)
+    if (SW_IS_WINDOW (l->data)
+        && (next == NULL
+            || (sw_window_is_unsaved (l->data) && !sw_window_is_unsaved (next))))
+      next = l->data;
+  return next;
+}
+
+/* One at a time, so that a question is answered before the next is asked. */
+static void
+close_next (SwApplication *self)
+{
+  SwWindow *window = next_to_close (self);
+
+  if (window != NULL)
+    {
+      gtk_window_present (GTK_WINDOW (window));
+      gtk_window_close (GTK_WINDOW (window));
+    }
+  else if (self->preferences_window != NULL)
+    gtk_window_destroy (GTK_WINDOW (self->preferences_window));
 }
 
 static void
-dark_action (GSimpleAction *action, GVariant *state, gpointer data)
+quit_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
-  g_object_set (gtk_settings_get_default (), "gtk-application-prefer-dark-theme",
-                g_variant_get_boolean (state), NULL);
-  g_simple_action_set_state (action, state);
+  SwApplication *self = data;
+
+  self->quitting = TRUE;
+  close_next (self);
+}
+
+static void
+on_kept_open (SwApplication *self)
+{
+  self->quitting = FALSE;
+}
+
+static void
+sw_application_window_added (GtkApplication *app, GtkWindow *window)
+{
+  GTK_APPLICATION_CLASS (sw_application_parent_class)->window_added (app, window);
+  if (SW_IS_WINDOW (window))
+    g_signal_connect_object (window, "kept-open", G_CALLBACK (on_kept_open), app,
+                             G_CONNECT_SWAPPED);
+}
+
+static void
+sw_application_window_removed (GtkApplication *app, GtkWindow *window)
+{
+  GTK_APPLICATION_CLASS (sw_application_parent_class)->window_removed (app, window);
+  if (SW_IS_WINDOW (window) && SW_APPLICATION (app)->quitting)
+    close_next (SW_APPLICATION (app));
+}
+
+static void
+preferences_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  SwApplication *self = data;
+
+  if (self->preferences_window == NULL)
+    g_set_weak_pointer (&self->preferences_window,
+                        sw_preferences_window_new (
+                            gtk_application_get_active_window (GTK_APPLICATION (self)),
+                            self->preferences, self->stock));
+  gtk_window_present (GTK_WINDOW (self->preferences_window));
+}
+
+/* Reset, the setting is the desktop's own again. */
+static void
+on_style (SwApplication *self)
+{
+  const char *style = sw_preferences_style (self->preferences);
+  GtkSettings *settings = gtk_settings_get_default ();
+
+  if (g_str_equal (style, "system"))
+    gtk_settings_reset_property (settings, "gtk-application-prefer-dark-theme");
+  else
+    g_object_set (settings, "gtk-application-prefer-dark-theme",
+                  g_str_equal (style, "dark"), NULL);
 }
 
 static void
@@ -110,7 +193,10 @@ static const GActionEntry actions[] = {
   { .name = "new", .activate = new_action },
   { .name = "quit", .activate = quit_action },
   { .name = "about", .activate = about_action },
-  { .name = "dark", .state = "false", .change_state = dark_action },
+  { .name = "preferences", .activate = preferences_action },
+  { .name = "new-from-example",
+    .activate = new_from_example_action,
+    .parameter_type = "s" },
 };
 
 static void
@@ -123,6 +209,7 @@ set_keys (GtkApplication *app)
   } rows[] = {
     { "app.new", { "<Control>n" } },
     { "app.quit", { "<Control>q" } },
+    { "app.preferences", { "<Control>comma" } },
     { "win.open", { "<Control>o" } },
     { "win.save", { "<Control>s" } },
     { "win.save-as", { "<Control><Shift>s" } },
@@ -148,7 +235,6 @@ sw_application_startup (GApplication *app)
 {
   SwApplication *self = SW_APPLICATION (app);
   g_autoptr (GError) error = NULL;
-  gboolean dark;
 
   G_APPLICATION_CLASS (sw_application_parent_class)->startup (app);
   self->stock = sw_stock_new (&error);
@@ -159,10 +245,10 @@ sw_application_startup (GApplication *app)
     }
   g_action_map_add_action_entries (G_ACTION_MAP (app), actions, G_N_ELEMENTS (actions),
                                    app);
-  g_object_get (gtk_settings_get_default (), "gtk-application-prefer-dark-theme", &dark,
-                NULL);
-  g_action_change_state (g_action_map_lookup_action (G_ACTION_MAP (app), "dark"),
-                         g_variant_new_boolean (dark));
+  self->preferences = sw_preferences_new ();
+  g_signal_connect_swapped (self->preferences, "notify::style", G_CALLBACK (on_style),
+                            self);
+  on_style (self);
   set_keys (GTK_APPLICATION (app));
   gtk_window_set_default_icon_name (APP_ID);
 }
@@ -183,7 +269,11 @@ sw_application_open (GApplication *app, GFile **files, int count, const char *hi
 static void
 sw_application_finalize (GObject *object)
 {
-  g_clear_pointer (&SW_APPLICATION (object)->stock, sw_stock_free);
+  SwApplication *self = SW_APPLICATION (object);
+
+  g_clear_weak_pointer (&self->preferences_window);
+  g_clear_object (&self->preferences);
+  g_clear_pointer (&self->stock, sw_stock_free);
   G_OBJECT_CLASS (sw_application_parent_class)->finalize (object);
 }
 
@@ -194,6 +284,8 @@ sw_application_class_init (SwApplicationClass *klass)
   G_APPLICATION_CLASS (klass)->startup = sw_application_startup;
   G_APPLICATION_CLASS (klass)->activate = sw_application_activate;
   G_APPLICATION_CLASS (klass)->open = sw_application_open;
+  GTK_APPLICATION_CLASS (klass)->window_added = sw_application_window_added;
+  GTK_APPLICATION_CLASS (klass)->window_removed = sw_application_window_removed;
 }
 
 static void

@@ -18,53 +18,53 @@ sw_dialogs_error (GtkWindow *window, const char *heading, const char *detail)
 typedef struct
 {
   GtkWindow *window;
-  SwSaveAnswered answered;
-  SwSaveAnswer answer;
+  SwReplied replied;
+  gpointer data;
+  SwReply reply;
 } Question;
 
 static gboolean
-give_answer (gpointer data)
+give_reply (gpointer data)
 {
   Question *question = data;
 
-  question->answered (question->window, question->answer);
+  question->replied (question->window, question->reply, question->data);
   g_object_unref (question->window);
   g_free (question);
   return G_SOURCE_REMOVE;
 }
 
-/* The answer may end the window: not while the dialog that hangs on it still handles its event. */
+/* The reply may end the window: not while the dialog that hangs on it still handles its event. */
 static void
-on_save_response (GtkDialog *dialog, int response, Question *question)
+on_response (GtkDialog *dialog, int response, Question *question)
 {
-  question->answer = response == GTK_RESPONSE_ACCEPT   ? SW_ANSWER_SAVE
-                     : response == GTK_RESPONSE_REJECT ? SW_ANSWER_DISCARD
-                                                       : SW_ANSWER_CANCEL;
+  question->reply = response > 0 ? (SwReply) response : SW_REPLY_CANCEL;
   gtk_window_set_transient_for (GTK_WINDOW (dialog), NULL);
   gtk_window_destroy (GTK_WINDOW (dialog));
-  g_idle_add (give_answer, question);
+  g_idle_add (give_reply, question);
 }
 
+/* Answers are positive responses; GTK's own ones, such as closing, are negative. */
 void
-sw_dialogs_ask_save (GtkWindow *window, const char *name, SwSaveAnswered answered)
+sw_dialogs_ask (GtkWindow *window, const char *heading, const char *detail,
+                const SwReplyButton *buttons, SwReplied replied, gpointer data)
 {
-  GtkWidget *dialog =
-      gtk_message_dialog_new (window, GTK_DIALOG_MODAL, GTK_MESSAGE_QUESTION,
-                              GTK_BUTTONS_NONE, _ ("Save the changes to “%s”?"), name);
-  GtkWidget *discard;
-  Question *question;
+  GtkWidget *dialog = gtk_message_dialog_new (
+      window, GTK_DIALOG_MODAL, GTK_MESSAGE_QUESTION, GTK_BUTTONS_NONE, "%s", heading);
+  Question *question = g_new0 (Question, 1);
 
-  gtk_message_dialog_format_secondary_text (
-      GTK_MESSAGE_DIALOG (dialog), _ ("What is not saved is lost when it is discarded."));
+  gtk_message_dialog_format_secondary_text (GTK_MESSAGE_DIALOG (dialog), "%s", detail);
   gtk_dialog_add_button (GTK_DIALOG (dialog), _ ("_Cancel"), GTK_RESPONSE_CANCEL);
-  discard =
-      gtk_dialog_add_button (GTK_DIALOG (dialog), _ ("_Discard"), GTK_RESPONSE_REJECT);
-  gtk_widget_add_css_class (discard, "destructive-action");
-  gtk_dialog_add_button (GTK_DIALOG (dialog), _ ("_Save"), GTK_RESPONSE_ACCEPT);
-  gtk_dialog_set_default_response (GTK_DIALOG (dialog), GTK_RESPONSE_ACCEPT);
-  question = g_new0 (Question, 1);
-  *question = (Question){ g_object_ref (window), answered, SW_ANSWER_CANCEL };
-  g_signal_connect (dialog, "response", G_CALLBACK (on_save_response), question);
+  for (; buttons->label != NULL; buttons++)
+    {
+      GtkWidget *button =
+          gtk_dialog_add_button (GTK_DIALOG (dialog), _ (buttons->label), buttons->reply);
+      if (buttons->loses)
+        gtk_widget_add_css_class (button, "destructive-action");
+      gtk_dialog_set_default_response (GTK_DIALOG (dialog), buttons->reply);
+    }
+  *question = (Question){ g_object_ref (window), replied, data, SW_REPLY_CANCEL };
+  g_signal_connect (dialog, "response", G_CALLBACK (on_response), question);
   gtk_window_present (GTK_WINDOW (dialog));
 }
 

@@ -9,15 +9,29 @@ void sw_dialogs_error (GtkWindow *window, const char *heading, const char *detai
 
 typedef enum
 {
-  SW_ANSWER_CANCEL,
-  SW_ANSWER_DISCARD,
-  SW_ANSWER_SAVE
-} SwSaveAnswer;
+  SW_REPLY_CANCEL, /* Escape and closing mean it too */
+  SW_REPLY_DISCARD,
+  SW_REPLY_SAVE,
+  SW_REPLY_REPLACE,
+  SW_REPLY_SAVE_AS
+} SwReply;
 
-typedef void (*SwSaveAnswered) (GtkWindow *window, SwSaveAnswer answer);
+typedef struct
+{
+  const char *label; /* marked for translation, with its mnemonic */
+  SwReply reply;
+  gboolean loses; /* something is lost by it */
+} SwReplyButton;
 
-/** Ask what becomes of changes to @name that are not saved. Escape and closing mean cancel. */
-void sw_dialogs_ask_save (GtkWindow *window, const char *name, SwSaveAnswered answered);
+typedef void (*SwReplied) (GtkWindow *window, SwReply reply, gpointer data);
+
+/**
+ * sw_dialogs_ask:
+ * @buttons: beside Cancel; the last one is what Enter means; ends with a label of NULL
+ * @replied: called once, after the dialog has gone
+ */
+void sw_dialogs_ask (GtkWindow *window, const char *heading, const char *detail,
+                     const SwReplyButton *buttons, SwReplied replied, gpointer data);
 
 typedef struct
 {

@@ -107,7 +107,11 @@ add_draft (SwStartPage *self, const SwLostDraft *draft)
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
   GtkWidget *discard = gtk_button_new_from_icon_name ("user-trash-symbolic");
   g_autoptr (GDateTime) time = g_date_time_new_from_unix_local (draft->saved_at);
-  g_autofree char *when = g_date_time_format (time, "%x %X");
+  g_autofree char *date = g_date_time_format (time, "%x %X");
+  g_autofree char *when =
+      draft->origin_changed
+          ? g_strdup_printf (_ ("%s; its file was changed since then"), date)
+          : g_strdup (date);
   const char *name = draft->name[0] != '\0' ? draft->name : _ ("Untitled job");
   g_autofree char *words = g_strdup_printf (_ ("Discard the draft of %s"), name);
 
@@ -146,10 +150,10 @@ add_examples (SwStartPage *self)
 }
 
 void
-sw_start_page_refresh (SwStartPage *self, const char *folder)
+sw_start_page_refresh (SwStartPage *self, const char *folder, gboolean with_recent)
 {
   g_autoptr (GPtrArray) drafts = sw_draft_lost (folder);
-  g_autoptr (GPtrArray) recent = sw_start_recent (MOST_RECENT);
+  g_autoptr (GPtrArray) recent = sw_start_recent (with_recent ? MOST_RECENT : 0);
 
   clear (self->drafts);
   clear (self->recent);

@@ -14,5 +14,5 @@ G_DECLARE_FINAL_TYPE (SwStartPage, sw_start_page, SW, START_PAGE, GtkWidget)
 
 GtkWidget *sw_start_page_new (void);
 
-/** @folder: of the drafts. Look again what there is. */
-void sw_start_page_refresh (SwStartPage *page, const char *folder);
+/** Look again what there is. @folder: of the drafts. @with_recent: jobs opened before, too */
+void sw_start_page_refresh (SwStartPage *page, const char *folder, gboolean with_recent);

@@ -5,10 +5,6 @@
 #include "sw-dialogs.h"
 #include "sw-window-private.h"
 
-static const SwFileKind job_kinds[] = { { N_ ("Job files (*.slope.json)"),
-                                          "*.slope.json" },
-                                        { N_ ("All files"), "*" },
-                                        { NULL, NULL } };
 static const SwFileKind pdf_kinds[] = { { N_ ("PDF files"), "*.pdf" }, { NULL, NULL } };
 static const SwFileKind table_kinds[] = {
   { N_ ("Tables for a spreadsheet (CSV)"), "*.csv" }, { NULL, NULL }
@@ -21,23 +17,6 @@ static SwDocument *
 document_of (SwWindow *self)
 {
   return sw_stage_document (self->stage);
-}
-
-static void
-remember_recent (GFile *file)
-{
-  g_autofree char *uri = g_file_get_uri (file);
-
-  gtk_recent_manager_add_item (gtk_recent_manager_get_default (), uri);
-}
-
-static void
-tell_file (SwWindow *self, const char *format, GFile *file)
-{
-  g_autofree char *name = g_file_get_parse_name (file);
-  g_autofree char *message = g_strdup_printf (format, name);
-
-  sw_stage_tell (self->stage, message);
 }
 
 void
@@ -59,9 +38,9 @@ sw_window_load (SwWindow *self, GFile *file)
                         error->message);
       return FALSE;
     }
-  remember_recent (file);
+  sw_window_remember (self, file);
   sw_window_fit (self);
-  tell_file (self, _ ("Opened %s"), file);
+  sw_window_tell_file (self, _ ("Opened %s"), file);
   return TRUE;
 }
 
@@ -97,32 +76,12 @@ open_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
   sw_window_settle (self);
   sw_dialogs_choose_file (GTK_WINDOW (self), _ ("Open Job"), FALSE, NULL,
-                          sw_document_file (document_of (self)), job_kinds,
+                          sw_document_file (document_of (self)), sw_job_file_kinds,
                           on_open_chosen, NULL);
 }
 
-static gboolean
-save_to (SwWindow *self, GFile *file)
-{
-  g_autoptr (GError) error = NULL;
-
-  if (!sw_document_save (document_of (self), file, &error))
-    {
-      self->closing = FALSE;
-      sw_dialogs_error (GTK_WINDOW (self), _ ("The job could not be saved"),
-                        error->message);
-      return FALSE;
-    }
-  remember_recent (file);
-  tell_file (self, _ ("Saved %s"), file);
-  if (self->closing)
-    gtk_window_destroy (GTK_WINDOW (self));
-  return TRUE;
-}
-
-/* A name typed without an ending gets the one it needs. */
-static GFile *
-with_suffix (GFile *file, const char *suffix)
+GFile *
+sw_file_with_suffix (GFile *file, const char *suffix)
 {
   g_autofree char *base = g_file_get_basename (file);
   g_autoptr (GFile) folder = NULL;
@@ -136,69 +95,18 @@ with_suffix (GFile *file, const char *suffix)
 }
 
 static void
-on_save_chosen (GtkWindow *window, GFile *file, gpointer data)
-{
-  SwWindow *self = SW_WINDOW (window);
-  g_autoptr (GFile) named = NULL;
-
-  if (file == NULL)
-    {
-      self->closing = FALSE;
-      return;
-    }
-  named = with_suffix (file, ".slope.json");
-  save_to (self, named);
-}
-
-static void
-save_as (SwWindow *self)
-{
-  g_autofree char *stem = sw_export_stem (self->stage);
-  g_autofree char *name = g_strconcat (stem, ".slope.json", NULL);
-
-  sw_dialogs_choose_file (GTK_WINDOW (self), _ ("Save Job"), TRUE, name,
-                          sw_document_file (document_of (self)), job_kinds,
-                          on_save_chosen, NULL);
-}
-
-void
-sw_window_save (SwWindow *self)
-{
-  GFile *file = sw_document_file (document_of (self));
-
-  if (file != NULL)
-    save_to (self, file);
-  else
-    save_as (self);
-}
-
-static void
-save_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  sw_window_settle (SW_WINDOW (widget));
-  sw_window_save (SW_WINDOW (widget));
-}
-
-static void
-save_as_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  sw_window_settle (SW_WINDOW (widget));
-  save_as (SW_WINDOW (widget));
-}
-
-static void
 on_pack_chosen (GtkWindow *window, GFile *file, gpointer data)
 {
   SwWindow *self = SW_WINDOW (window);
   g_autoptr (GError) error = NULL;
-  g_autoptr (GFile) named = file != NULL ? with_suffix (file, ".pdf") : NULL;
+  g_autoptr (GFile) named = file != NULL ? sw_file_with_suffix (file, ".pdf") : NULL;
 
   if (named == NULL)
     return;
   if (!sw_export_pack (self->stage, named, &error))
     sw_dialogs_error (window, _ ("The pack could not be written"), error->message);
   else
-    tell_file (self, _ ("Wrote the pack to %s"), named);
+    sw_window_tell_file (self, _ ("Wrote the pack to %s"), named);
 }
 
 static void
@@ -221,14 +129,14 @@ on_quantities_chosen (GtkWindow *window, GFile *file, gpointer data)
 {
   SwWindow *self = SW_WINDOW (window);
   g_autoptr (GError) error = NULL;
-  g_autoptr (GFile) named = file != NULL ? with_suffix (file, ".csv") : NULL;
+  g_autoptr (GFile) named = file != NULL ? sw_file_with_suffix (file, ".csv") : NULL;
 
   if (named == NULL)
     return;
   if (!sw_export_quantities (self->stage, named, &error))
     sw_dialogs_error (window, _ ("The quantities could not be written"), error->message);
   else
-    tell_file (self, _ ("Wrote the quantities to %s"), named);
+    sw_window_tell_file (self, _ ("Wrote the quantities to %s"), named);
 }
 
 static void
@@ -251,14 +159,14 @@ on_drawing_chosen (GtkWindow *window, GFile *file, gpointer data)
 {
   SwWindow *self = SW_WINDOW (window);
   g_autoptr (GError) error = NULL;
-  g_autoptr (GFile) named = file != NULL ? with_suffix (file, ".svg") : NULL;
+  g_autoptr (GFile) named = file != NULL ? sw_file_with_suffix (file, ".svg") : NULL;
 
   if (named == NULL)
     return;
   if (!sw_export_drawing (self->stage, data, named, &error))
     sw_dialogs_error (window, _ ("The drawing could not be written"), error->message);
   else
-    tell_file (self, _ ("Wrote the drawing to %s"), named);
+    sw_window_tell_file (self, _ ("Wrote the drawing to %s"), named);
 }
 
 static void
@@ -284,8 +192,6 @@ void
 sw_window_install_file_actions (GtkWidgetClass *klass)
 {
   gtk_widget_class_install_action (klass, "win.open", NULL, open_action);
-  gtk_widget_class_install_action (klass, "win.save", NULL, save_action);
-  gtk_widget_class_install_action (klass, "win.save-as", NULL, save_as_action);
   gtk_widget_class_install_action (klass, "win.export-pack", NULL, export_pack_action);
   gtk_widget_class_install_action (klass, "win.export-quantities", NULL,
                                    export_quantities_action);

@@ -4,6 +4,7 @@
 #include <slopewright/document/draft.h>
 
 #include "sw-canvas-pane.h"
+#include "sw-dialogs.h"
 #include "sw-findings-list.h"
 #include "sw-inspector.h"
 #include "sw-preview.h"
@@ -18,34 +19,54 @@ struct _SwWindow
   SwTallyBar *tally;
   SwStartPage *start;
   SwDraft *draft;
+  SwPreferences *preferences;
 
   /* from the template */
   GtkLabel *title, *subtitle, *status, *place, *problem;
   GtkWidget *problem_bar, *undo, *redo, *side, *foot;
   GtkStack *views;
-  GtkBox *section_room, *pack_room, *tally_room, *findings_room;
+  GtkBox *bars, *section_room, *pack_room, *tally_room, *findings_room;
   GtkPaned *across, *lower;
   SwInspector *inspector;
   SwCanvasView alone; /* the one view shown; SW_CANVAS_KIND_COUNT: all */
   gboolean closing;   /* saving is the last thing to do before the window goes */
+  guint hold;         /* on the session, while something is not saved; 0 for none */
 };
 
 /** Take what is being typed. */
 void sw_window_settle (SwWindow *window);
 
-/** Actions on files: open, save, save-as, export-pack, export-drawing. */
+/** Actions on files: open, and to export. */
 void sw_window_install_file_actions (GtkWidgetClass *klass);
+/** save, save-as, reload, keep-own */
+void sw_window_install_save_actions (GtkWidgetClass *klass);
 
-/** Save; asks for a name when there is none. */
+extern const SwFileKind sw_job_file_kinds[];
+
+/** A name typed without an ending gets the one it needs. (transfer full) */
+GFile *sw_file_with_suffix (GFile *file, const char *suffix);
+
+/** Among the recent jobs, where they are wanted. */
+void sw_window_remember (SwWindow *window, GFile *file);
+/** @format: with a %s for the name of @file */
+void sw_window_tell_file (SwWindow *window, const char *format, GFile *file);
+
+/** Save; asks for a name when there is none, and before writing over what another wrote. */
 void sw_window_save (SwWindow *window);
+
+/** What becomes of changes that are not saved: emits "kept-open" when the window stays. */
+void sw_window_ask_to_close (SwWindow *window);
+
+/** Hold the end of the user's session, or let go of it. */
+void sw_window_hold_session (SwWindow *window, gboolean hold);
 
 /** Show all of the drawings, and leave the start page. */
 void sw_window_fit (SwWindow *window);
 void sw_window_leave_start (SwWindow *window);
 gboolean sw_window_is_at_start (SwWindow *window);
 
-/** Load a job without keeping its file; trouble is told in a dialog. */
-void sw_window_load_copy (SwWindow *window, GFile *file);
+/** What the start page lists may be another. */
+void sw_window_refresh_start (SwWindow *window);
 
 /** Actions of the start page, and win.measure. */
 void sw_window_install_start_actions (GtkWidgetClass *klass);

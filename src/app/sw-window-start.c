@@ -13,7 +13,21 @@ refresh (SwWindow *self)
 {
   g_autofree char *folder = sw_draft_folder ();
 
-  sw_start_page_refresh (self->start, folder);
+  sw_start_page_refresh (self->start, folder,
+                         sw_preferences_remember_recent (self->preferences));
+}
+
+gboolean
+sw_window_is_at_start (SwWindow *self)
+{
+  return g_strcmp0 (gtk_stack_get_visible_child_name (self->views), START_VIEW) == 0;
+}
+
+void
+sw_window_refresh_start (SwWindow *self)
+{
+  if (sw_window_is_at_start (self))
+    refresh (self);
 }
 
 void
@@ -21,12 +35,6 @@ sw_window_show_start (SwWindow *self)
 {
   refresh (self);
   gtk_stack_set_visible_child_name (self->views, START_VIEW);
-}
-
-gboolean
-sw_window_is_at_start (SwWindow *self)
-{
-  return g_strcmp0 (gtk_stack_get_visible_child_name (self->views), START_VIEW) == 0;
 }
 
 /* Once there is something to draw. */
@@ -58,12 +66,28 @@ measure_action (GtkWidget *widget, const char *name, GVariant *parameter)
       GTK_WINDOW (sw_measure_dialog_new (GTK_WINDOW (self), self->stage, how)));
 }
 
+/* Beside the start page the job can be edited: then another window takes the next one. */
+static SwWindow *
+window_for_another (SwWindow *self)
+{
+  GtkApplication *app = gtk_window_get_application (GTK_WINDOW (self));
+  SwWindow *other;
+
+  sw_window_settle (self);
+  if (sw_window_is_fresh (self) || app == NULL)
+    return self;
+  other = sw_window_new (app, sw_stage_stock (self->stage), self->preferences);
+  gtk_window_present (GTK_WINDOW (other));
+  sw_window_leave_start (self);
+  return other;
+}
+
 static void
 open_uri_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   g_autoptr (GFile) file = g_file_new_for_uri (g_variant_get_string (parameter, NULL));
 
-  sw_window_load (SW_WINDOW (widget), file);
+  sw_window_load (window_for_another (SW_WINDOW (widget)), file);
 }
 
 static void
@@ -71,7 +95,7 @@ open_example_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   g_autoptr (GFile) file = g_file_new_for_uri (g_variant_get_string (parameter, NULL));
 
-  sw_window_load_copy (SW_WINDOW (widget), file);
+  sw_window_load_copy (window_for_another (SW_WINDOW (widget)), file);
 }
 
 static const SwLostDraft *
@@ -87,27 +111,35 @@ draft_at (const GPtrArray *drafts, const char *path)
 }
 
 static void
+recover (SwWindow *self, const SwLostDraft *draft)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (!sw_draft_recover (draft, sw_stage_document (self->stage), _ ("Recover Draft"),
+                         &error))
+    {
+      sw_dialogs_error (GTK_WINDOW (self), _ ("The draft could not be recovered"),
+                        error->message);
+      return;
+    }
+  sw_draft_flush (self->draft);
+  sw_draft_discard (draft);
+  sw_window_fit (self);
+  sw_stage_tell (self->stage, _ ("Recovered the draft; it is not saved yet"));
+}
+
+static void
 recover_draft_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   SwWindow *self = SW_WINDOW (widget);
   g_autofree char *folder = sw_draft_folder ();
   g_autoptr (GPtrArray) drafts = sw_draft_lost (folder);
   const SwLostDraft *draft = draft_at (drafts, g_variant_get_string (parameter, NULL));
-  g_autoptr (GError) error = NULL;
 
   if (draft == NULL) /* recovered in another window meanwhile */
     refresh (self);
-  else if (!sw_draft_recover (draft, sw_stage_document (self->stage), _ ("Recover Draft"),
-                              &error))
-    sw_dialogs_error (GTK_WINDOW (self), _ ("The draft could not be recovered"),
-                      error->message);
   else
-    {
-      sw_draft_flush (self->draft);
-      sw_draft_discard (draft);
-      sw_window_fit (self);
-      sw_stage_tell (self->stage, _ ("Recovered the draft; it is not saved yet"));
-    }
+    recover (window_for_another (self), draft);
 }
 
 static void

@@ -7,7 +7,7 @@
 #include "mark-words.h"
 #include "print.h"
 #include "shape-edit.h"
-#include "sw-dialogs.h"
+#include "sw-file-bar.h"
 #include "sw-practices-dialog.h"
 #include "sw-text-entry.h"
 #include "sw-types-dialog.h"
@@ -135,6 +135,20 @@ show_title (SwWindow *self)
   gtk_window_set_title (GTK_WINDOW (self), in_window);
 }
 
+/* Where the file system tells of no changes, coming back to the window is a time to look. */
+static void
+on_active (SwWindow *self)
+{
+  if (gtk_window_is_active (GTK_WINDOW (self)))
+    sw_document_look_at_disk (document_of (self));
+}
+
+static void
+on_modified (SwWindow *self)
+{
+  sw_window_hold_session (self, sw_document_modified (document_of (self)));
+}
+
 static void
 show_problem (SwWindow *self)
 {
@@ -257,33 +271,22 @@ compare_types_action (GtkWidget *widget, const char *name, GVariant *parameter)
   gtk_window_present (GTK_WINDOW (sw_types_dialog_new (GTK_WINDOW (self), self->stage)));
 }
 
-static void
-on_save_answered (GtkWindow *window, SwSaveAnswer answer)
-{
-  SwWindow *self = SW_WINDOW (window);
-
-  if (answer == SW_ANSWER_DISCARD)
-    gtk_window_destroy (window);
-  else if (answer == SW_ANSWER_SAVE)
-    {
-      self->closing = TRUE;
-      sw_window_save (self);
-    }
-}
-
 static gboolean
 sw_window_close_request (GtkWindow *window)
 {
   SwWindow *self = SW_WINDOW (window);
-  g_autofree char *name = NULL;
 
   sw_window_settle (self);
   if (!sw_document_modified (document_of (self)))
     return GTK_WINDOW_CLASS (sw_window_parent_class)->close_request (window);
-  name = sw_document_title (document_of (self));
-  sw_dialogs_ask_save (window, *name != '\0' ? name : _ ("Untitled job"),
-                       on_save_answered);
+  sw_window_ask_to_close (self);
   return TRUE;
+}
+
+gboolean
+sw_window_is_unsaved (SwWindow *self)
+{
+  return sw_document_modified (document_of (self));
 }
 
 gboolean
@@ -300,8 +303,10 @@ sw_window_dispose (GObject *object)
 {
   SwWindow *self = SW_WINDOW (object);
 
+  sw_window_hold_session (self, FALSE);
   gtk_widget_dispose_template (GTK_WIDGET (self), SW_TYPE_WINDOW);
   g_clear_object (&self->draft);
+  g_clear_object (&self->preferences);
   g_clear_object (&self->stage);
   G_OBJECT_CLASS (sw_window_parent_class)->dispose (object);
 }
@@ -318,6 +323,7 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, SwWindow, undo);
   gtk_widget_class_bind_template_child (klass, SwWindow, redo);
   gtk_widget_class_bind_template_child (klass, SwWindow, views);
+  gtk_widget_class_bind_template_child (klass, SwWindow, bars);
   gtk_widget_class_bind_template_child (klass, SwWindow, section_room);
   gtk_widget_class_bind_template_child (klass, SwWindow, across);
   gtk_widget_class_bind_template_child (klass, SwWindow, lower);
@@ -346,6 +352,8 @@ sw_window_class_init (SwWindowClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = sw_window_dispose;
+  g_signal_new ("kept-open", SW_TYPE_WINDOW, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                G_TYPE_NONE, 0);
   GTK_WINDOW_CLASS (klass)->close_request = sw_window_close_request;
   g_type_ensure (SW_TYPE_INSPECTOR);
   gtk_widget_class_set_template_from_resource (
@@ -361,6 +369,7 @@ sw_window_class_init (SwWindowClass *klass)
                                    compare_practices_action);
   gtk_widget_class_install_action (widget_class, "win.print", NULL, print_action);
   sw_window_install_file_actions (widget_class);
+  sw_window_install_save_actions (widget_class);
   sw_window_install_start_actions (widget_class);
   sw_window_install_view_actions (widget_class);
 }
@@ -388,6 +397,7 @@ add_parts (SwWindow *self)
   GtkWidget *findings = sw_findings_list_new ();
 
   add_panes (self);
+  gtk_box_append (self->bars, sw_file_bar_new (document_of (self)));
   self->start = SW_START_PAGE (sw_start_page_new ());
   gtk_stack_add_named (self->views, GTK_WIDGET (self->start), "start");
   self->tally = SW_TALLY_BAR (sw_tally_bar_new ());
@@ -399,6 +409,13 @@ add_parts (SwWindow *self)
   gtk_box_append (self->findings_room, findings);
   gtk_box_append (self->pack_room, sw_preview_new (self->stage));
   sw_inspector_set_stage (self->inspector, self->stage);
+}
+
+static void
+on_preferences (SwWindow *self)
+{
+  sw_draft_set_delay (self->draft, sw_preferences_draft_delay_s (self->preferences));
+  sw_window_refresh_start (self);
 }
 
 static void
@@ -419,20 +436,30 @@ listen (SwWindow *self)
                              G_CONNECT_SWAPPED);
   g_signal_connect_object (document_of (self), "notify", G_CALLBACK (show_title), self,
                            G_CONNECT_SWAPPED);
+  g_signal_connect_object (document_of (self), "notify::modified",
+                           G_CALLBACK (on_modified), self, G_CONNECT_SWAPPED);
+  g_signal_connect (self, "notify::is-active", G_CALLBACK (on_active), NULL);
+  g_signal_connect_object (self->preferences, "notify", G_CALLBACK (on_preferences), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (gtk_recent_manager_get_default (), "changed",
+                           G_CALLBACK (sw_window_refresh_start), self, G_CONNECT_SWAPPED);
 }
 
 SwWindow *
-sw_window_new (GtkApplication *app, const SwStock *stock)
+sw_window_new (GtkApplication *app, const SwStock *stock, SwPreferences *preferences)
 {
   SwWindow *self = g_object_new (SW_TYPE_WINDOW, "application", app, NULL);
-  g_autoptr (SwJob) first = sw_first_job ();
+  g_autoptr (SwJob) first =
+      sw_first_job (preferences, (const char *const *) stock->languages);
   g_autoptr (SwDocument) document = sw_document_new (stock->catalogue, first);
   g_autofree char *drafts = sw_draft_folder ();
 
+  self->preferences = g_object_ref (preferences);
   self->draft = sw_draft_new (document, drafts);
   self->stage = sw_stage_new (document, stock);
   add_parts (self);
   listen (self);
+  on_preferences (self);
   on_changed (self);
   return self;
 }

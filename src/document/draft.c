@@ -10,7 +10,7 @@
 #include <sys/file.h>
 #include <unistd.h>
 
-#define DELAY_S 1
+#define USUAL_DELAY_S 1
 
 struct _SwDraft
 {
@@ -19,7 +19,7 @@ struct _SwDraft
   char *folder;
   char *job_path, *lock_path; /* NULL until there is something to keep */
   int lock;                   /* file descriptor, -1 for none */
-  guint timer;
+  guint timer, delay_s;
 };
 
 G_DEFINE_FINAL_TYPE (SwDraft, sw_draft, G_TYPE_OBJECT)
@@ -109,6 +109,12 @@ keep (SwDraft *self)
 }
 
 void
+sw_draft_set_delay (SwDraft *self, guint delay_s)
+{
+  self->delay_s = delay_s;
+}
+
+void
 sw_draft_flush (SwDraft *self)
 {
   g_clear_handle_id (&self->timer, g_source_remove);
@@ -137,7 +143,7 @@ on_changed (SwDraft *self)
       return;
     }
   g_clear_handle_id (&self->timer, g_source_remove);
-  self->timer = g_timeout_add_seconds (DELAY_S, on_timer, self);
+  self->timer = g_timeout_add_seconds (self->delay_s, on_timer, self);
 }
 
 static void
@@ -169,6 +175,7 @@ static void
 sw_draft_init (SwDraft *self)
 {
   self->lock = -1;
+  self->delay_s = USUAL_DELAY_S;
 }
 
 SwDraft *

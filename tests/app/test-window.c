@@ -511,7 +511,7 @@ test_pack_is_written (Fixture *f, gconstpointer data)
 static void
 test_two_windows (Fixture *f, gconstpointer data)
 {
-  SwWindow *other = sw_window_new (NULL, f->stock);
+  SwWindow *other = sw_window_new (NULL, f->stock, f->preferences);
   g_autoptr (SwJob) job = sw_points_move (sw_document_committed (f->document), 0,
                                           SW_POINTS_SECTION, 1, (SwPoint){ 15.0, 0.0 });
 

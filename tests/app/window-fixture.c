@@ -6,7 +6,8 @@ void
 window_fixture_set_up (WindowFixture *f)
 {
   f->stock = sw_stock_new (NULL);
-  f->window = sw_window_new (NULL, f->stock);
+  f->preferences = sw_preferences_new ();
+  f->window = sw_window_new (NULL, f->stock, f->preferences);
   f->stage = sw_window_stage (f->window);
   f->document = sw_stage_document (f->stage);
 }
@@ -24,5 +25,6 @@ window_fixture_tear_down (WindowFixture *f)
   g_assert_finalize_object (window);
   g_assert_finalize_object (stage);
   g_assert_finalize_object (document);
+  g_assert_finalize_object (f->preferences);
   sw_stock_free (f->stock);
 }

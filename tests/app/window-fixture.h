@@ -7,6 +7,7 @@
 typedef struct
 {
   SwStock *stock;
+  SwPreferences *preferences;
   SwWindow *window;
   SwStage *stage;
   SwDocument *document;

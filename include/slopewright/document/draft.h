@@ -18,13 +18,16 @@ char *sw_draft_folder (void);
 
 /**
  * sw_draft_new:
- * @document: watched; a change is written a second after the last one
+ * @document: watched; a change is written a second after the last one, if not told otherwise
  * @folder: made when it is needed
  *
  * Once the document has nothing unsaved, and when the draft is disposed of, the
  * files go. Trouble with writing is a warning in the log, never in the way.
  */
 SwDraft *sw_draft_new (SwDocument *document, const char *folder);
+
+/** @delay_s: seconds after the last change until it is written, from the next change on */
+void sw_draft_set_delay (SwDraft *draft, guint delay_s);
 
 /** Write now what is still to be written. */
 void sw_draft_flush (SwDraft *draft);
