@@ -78,14 +78,6 @@ new_action (GSimpleAction *action, GVariant *parameter, gpointer data)
   add_window (data, TRUE);
 }
 
-static void
-new_from_example_action (GSimpleAction *action, GVariant *parameter, gpointer data)
-{
-  g_autoptr (GFile) file = g_file_new_for_uri (g_variant_get_string (parameter, NULL));
-
-  sw_window_load_copy (fresh_window (data, FALSE), file);
-}
-
 /* Those with something to ask come first: as long as one may stay, none is gone. */
 static SwWindow *
 next_to_close (SwApplication *self)
@@ -194,9 +186,6 @@ static const GActionEntry actions[] = {
   { .name = "quit", .activate = quit_action },
   { .name = "about", .activate = about_action },
   { .name = "preferences", .activate = preferences_action },
-  { .name = "new-from-example",
-    .activate = new_from_example_action,
-    .parameter_type = "s" },
 };
 
 static void

@@ -28,6 +28,7 @@ struct _SwWindow
   GtkBox *bars, *section_room, *pack_room, *tally_room, *findings_room;
   GtkPaned *across, *lower;
   SwInspector *inspector;
+  GMenu *examples;
   SwCanvasView alone; /* the one view shown; SW_CANVAS_KIND_COUNT: all */
   gboolean closing;   /* saving is the last thing to do before the window goes */
   guint hold;         /* on the session, while something is not saved; 0 for none */
@@ -63,10 +64,15 @@ void sw_window_hold_session (SwWindow *window, gboolean hold);
 /** Show all of the drawings, and leave the start page. */
 void sw_window_fit (SwWindow *window);
 void sw_window_leave_start (SwWindow *window);
+/** Once the window is idle, in its menu. */
+void sw_window_list_examples (SwWindow *window);
 gboolean sw_window_is_at_start (SwWindow *window);
 
 /** What the start page lists may be another. */
 void sw_window_refresh_start (SwWindow *window);
+
+/** Read @file as the start of a new job: the file is not kept. Trouble is told in a dialog. */
+void sw_window_load_copy (SwWindow *window, GFile *file);
 
 /** Actions of the start page, and win.measure. */
 void sw_window_install_start_actions (GtkWidgetClass *klass);

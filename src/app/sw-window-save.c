@@ -56,7 +56,8 @@ on_failure_replied (GtkWindow *window, SwReply reply, gpointer data)
 static void
 tell_failure (SwWindow *self, const GError *error)
 {
-  static const SwReplyButton buttons[] = { { N_ ("Save _As…"), SW_REPLY_SAVE_AS, FALSE },
+  static const SwReplyButton buttons[] = { { N_ ("Save Under Another _Name…"),
+                                             SW_REPLY_SAVE_AS, FALSE },
                                            { NULL, SW_REPLY_CANCEL, FALSE } };
   g_autofree char *detail = g_strdup_printf (
       /* Translators: what went wrong comes first */
@@ -101,7 +102,8 @@ static void
 ask_to_replace (SwWindow *self, GFile *file, const char *detail)
 {
   static const SwReplyButton buttons[] = { { N_ ("_Replace"), SW_REPLY_REPLACE, TRUE },
-                                           { N_ ("Save _As…"), SW_REPLY_SAVE_AS, FALSE },
+                                           { N_ ("Save Under Another _Name…"),
+                                             SW_REPLY_SAVE_AS, FALSE },
                                            { NULL, SW_REPLY_CANCEL, FALSE } };
   g_autofree char *name = g_file_get_basename (file);
   g_autofree char *heading = g_strdup_printf (_ ("Replace the file “%s”?"), name);
@@ -142,18 +144,25 @@ on_save_chosen (GtkWindow *window, GFile *file, gpointer data)
     save_to (self, named);
 }
 
+/* "bank (copy)": the name of a file that is not written over must be another. */
+static char *
+name_to_start_with (SwWindow *self)
+{
+  g_autofree char *stem = sw_export_stem (self->stage);
+  g_autofree char *copy = g_strdup_printf (_ ("%s (copy)"), stem);
+
+  return g_strconcat (sw_document_newer (document_of (self)) ? copy : stem, JOB_SUFFIX,
+                      NULL);
+}
+
 static void
 save_as (SwWindow *self)
 {
-  SwDocument *document = document_of (self);
-  g_autofree char *stem = sw_export_stem (self->stage);
-  g_autofree char *name = sw_document_newer (document)
-                              ? g_strdup_printf (_ ("%s (copy)" JOB_SUFFIX), stem)
-                              : g_strconcat (stem, JOB_SUFFIX, NULL);
+  g_autofree char *name = name_to_start_with (self);
 
   sw_dialogs_choose_file (GTK_WINDOW (self), _ ("Save Job"), TRUE, name,
-                          sw_document_file (document), sw_job_file_kinds, on_save_chosen,
-                          NULL);
+                          sw_document_file (document_of (self)), sw_job_file_kinds,
+                          on_save_chosen, NULL);
 }
 
 void

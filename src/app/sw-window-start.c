@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include <glib/gi18n.h>
 
+#include "start-choices.h"
 #include "sw-dialogs.h"
 #include "sw-measure-dialog.h"
 #include "sw-window-private.h"
@@ -96,6 +97,31 @@ open_example_action (GtkWidget *widget, const char *name, GVariant *parameter)
   g_autoptr (GFile) file = g_file_new_for_uri (g_variant_get_string (parameter, NULL));
 
   sw_window_load_copy (window_for_another (SW_WINDOW (widget)), file);
+}
+
+static gboolean
+fill_examples (gpointer data)
+{
+  SwWindow *self = data;
+  g_autoptr (GPtrArray) examples = sw_start_examples ();
+
+  for (guint i = 0; self->examples != NULL && i < examples->len; i++)
+    {
+      const SwStartChoice *choice = g_ptr_array_index (examples, i);
+      g_autofree char *uri = g_file_get_uri (choice->file);
+      g_autoptr (GMenuItem) item = g_menu_item_new (choice->name, NULL);
+
+      g_menu_item_set_action_and_target (item, "win.open-example", "s", uri);
+      g_menu_append_item (self->examples, item);
+    }
+  return G_SOURCE_REMOVE;
+}
+
+/* They are read to be named, for which the first picture of the window should not wait. */
+void
+sw_window_list_examples (SwWindow *self)
+{
+  g_idle_add_full (G_PRIORITY_LOW, fill_examples, g_object_ref (self), g_object_unref);
 }
 
 static const SwLostDraft *

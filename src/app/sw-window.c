@@ -331,6 +331,7 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, SwWindow, tally_room);
   gtk_widget_class_bind_template_child (klass, SwWindow, findings_room);
   gtk_widget_class_bind_template_child (klass, SwWindow, inspector);
+  gtk_widget_class_bind_template_child (klass, SwWindow, examples);
   gtk_widget_class_bind_template_child (klass, SwWindow, side);
   gtk_widget_class_bind_template_child (klass, SwWindow, foot);
 }
@@ -409,6 +410,7 @@ add_parts (SwWindow *self)
   gtk_box_append (self->findings_room, findings);
   gtk_box_append (self->pack_room, sw_preview_new (self->stage));
   sw_inspector_set_stage (self->inspector, self->stage);
+  sw_window_list_examples (self);
 }
 
 static void

@@ -33,8 +33,5 @@ gboolean sw_window_is_unsaved (SwWindow *window);
 /** Read @file; a failure is shown in words and leaves everything as it was. */
 gboolean sw_window_load (SwWindow *window, GFile *file);
 
-/** Read @file as the start of a new job: the file is not kept. Trouble is told in a dialog. */
-void sw_window_load_copy (SwWindow *window, GFile *file);
-
 /** Let the window begin with the start page instead of the drawings. */
 void sw_window_show_start (SwWindow *window);

@@ -213,7 +213,8 @@ test_trouble_with_files (Fixture *f, gconstpointer data)
 static void
 test_pack_has_its_own_language (Fixture *f, gconstpointer data)
 {
-  g_autoptr (SwJob) first = sw_first_job ();
+  g_autoptr (SwJob) first =
+      sw_first_job (f->preferences, (const char *const *) f->stock->languages);
   g_autoptr (SwJob) job = sw_job_copy (sw_document_committed (f->document));
 
   g_assert_cmpstr (first->language, ==, language_now ()->texts);
