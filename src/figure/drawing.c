@@ -64,6 +64,18 @@ sw_drawing_end (SwDrawing *drawing)
   return drawing->figure;
 }
 
+gboolean
+sw_drawing_is_done (const SwDrawing *drawing, guint step)
+{
+  return drawing->sequence == NULL || step <= drawing->step;
+}
+
+const SwRunSteps *
+sw_drawing_run_steps (const SwDrawing *drawing, guint run)
+{
+  return &drawing->sequence->faces[drawing->face_index].runs[run];
+}
+
 static const char *
 object_id (const SwDrawing *drawing, const char *format, va_list arguments)
 {

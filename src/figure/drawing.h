@@ -4,6 +4,7 @@
 #include "development.h"
 #include "drafting.h"
 #include <slopewright/figure/drawings.h>
+#include <slopewright/layout/laying-sequence.h>
 
 /* A drawing in the making: what every drawing of a face needs at hand. */
 typedef struct
@@ -17,7 +18,10 @@ typedef struct
   const SwView *view;
   const SwDraw *draw;
   SwLabels *labels;
-  SwDevelopment development; /* of a face view: how the face lies flat */
+  SwDevelopment development;        /* of a face view: how the face lies flat */
+  const SwLayingSequence *sequence; /* of a face in the making; NULL: all is done */
+  guint step;                       /* of it: done is what comes up to here */
+  const SwRun *marked;              /* laps are drawn as marks, of this run; else NULL */
   double text_mm;
   SwBox seen;       /* world metres in view */
   double bottom_mm; /* where the next row of key or scale bar may begin, from below */
@@ -29,6 +33,12 @@ void sw_drawing_begin (SwDrawing *drawing, const SwResult *result, guint face,
 
 /** Places the labels. Returns: (transfer full): the finished figure. */
 SwFigure *sw_drawing_end (SwDrawing *drawing);
+
+/** Whether what is done at @step of the sequence is done in this drawing. */
+gboolean sw_drawing_is_done (const SwDrawing *drawing, guint step);
+
+/** At which steps a run of the drawing's face is worked on. Needs a sequence. */
+const SwRunSteps *sw_drawing_run_steps (const SwDrawing *drawing, guint run);
 
 /** Items from here on are face @id + @format, as "A" "/run/%u". */
 void sw_drawing_object (SwDrawing *drawing, const char *format, ...) G_GNUC_PRINTF (2, 3);

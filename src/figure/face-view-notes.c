@@ -318,7 +318,10 @@ sw_face_view_first_lap (const SwDrawing *drawing, const SwRun **lower,
   const SwFaceLayout *laid = drawing->laid;
   const SwTier *last = &laid->tiers[laid->n_tiers - 1];
 
-  if (last->n_runs < 2)
+  if (last->n_runs < 2
+      || (drawing->sequence != NULL
+          && !sw_drawing_is_done (
+              drawing, sw_drawing_run_steps (drawing, last->first_run + 1)->last)))
     return FALSE;
   *lower = &laid->runs[last->first_run];
   *upper = &laid->runs[last->first_run + 1];

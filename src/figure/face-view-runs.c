@@ -104,6 +104,35 @@ number_spots (const SwDrawing *drawing, Strip strip, SwLabelBox box, double gap_
   return n;
 }
 
+/* Whether the drawing's step is part of the work on this run. */
+static gboolean
+is_in_work (const SwDrawing *drawing, guint i)
+{
+  const SwLayingStep *step;
+
+  if (drawing->sequence == NULL)
+    return FALSE;
+  step = &drawing->sequence->steps[drawing->step];
+  return step->face == drawing->face_index && step->run == i;
+}
+
+/* In the making: from its first step on. */
+static gboolean
+is_begun (const SwDrawing *drawing, guint i)
+{
+  return drawing->sequence == NULL
+         || sw_drawing_is_done (drawing, sw_drawing_run_steps (drawing, i)->first);
+}
+
+/* In the making the run in work alone: what is cut for it. */
+static gboolean
+has_piece_noted (const SwDrawing *drawing, guint i, guint piece)
+{
+  return drawing->sequence == NULL
+         || (is_in_work (drawing, i)
+             && sw_drawing_is_done (drawing, drawing->sequence->pieces[piece]));
+}
+
 /* Level when it fits, else along the run. */
 static void
 number_run (SwDrawing *drawing, guint i, guint style)
@@ -120,7 +149,8 @@ number_run (SwDrawing *drawing, guint i, guint style)
   SwLabelSpot spots[NUMBER_SPOTS];
   guint n;
 
-  if (!is_numbered (run->number, number_every (run_mm, drawing->text_mm)))
+  if (!is_numbered (run->number, number_every (run_mm, drawing->text_mm))
+      && !is_in_work (drawing, i))
     return;
   if (!level)
     box.turn_rad = sw_label_reading_turn_rad (strip.turn_rad + G_PI_2);
@@ -226,10 +256,11 @@ sw_face_view_number_runs (SwDrawing *drawing, gboolean with_pins)
       const SwRun *run = &laid->runs[i];
       const SwPiece *pieces = sw_layout_run_pieces (drawing->result->layout, run);
 
-      if (!is_in_view (drawing, run))
+      if (!is_in_view (drawing, run) || !is_begun (drawing, i))
         continue;
       number_run (drawing, i, style);
       for (guint p = 0; p < run->n_pieces; p++)
-        note_piece (drawing, i, &pieces[p], style);
+        if (has_piece_noted (drawing, i, run->first_piece + p))
+          note_piece (drawing, i, &pieces[p], style);
     }
 }

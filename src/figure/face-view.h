@@ -26,6 +26,49 @@ GArray *sw_unfold (const SwDrawing *drawing, const SwPoint *points, guint count,
                    gboolean closed);
 SwPaperPoint sw_unfold_at (const SwDrawing *drawing, double along_m, double out_m);
 
+/** Ground covered by the head of a run that is anchored and still rolled up. */
+#define SW_HEAD_M 0.5
+
+/** Left (-1) or right (1) edge of a run as laid, @down_m down, as along_m. */
+double sw_face_view_edge_m (const SwDrawing *drawing, const SwRun *run, int side,
+                            double down_m);
+
+/** Top of what lies on the ground of a run: the upslope edge of its key trench. */
+double sw_face_view_top_m (const SwDrawing *drawing, const SwRun *run);
+
+/** How far down the run is laid at the drawing's step; negative infinity: not at all. */
+double sw_face_view_laid_to_m (const SwDrawing *drawing, guint run);
+
+/**
+ * sw_face_view_quad:
+ * @along_m: of its corners from the upper left round
+ * @quad: (out): its corners on paper
+ *
+ * A piece of blanket, its sides straight, its ends along the contour.
+ *
+ * Returns: FALSE: out of view, and not drawn
+ */
+gboolean sw_face_view_quad (SwDrawing *drawing, SwRole role, const double along_m[4],
+                            double from_m, double to_m, SwPaperPoint quad[4]);
+
+/** All runs with their laps and joints, as far as they are laid. */
+void sw_face_view_runs (SwDrawing *drawing);
+
+/** Where runs lie over each other; only those with the drawing's marked run, as marks. */
+void sw_face_view_laps (SwDrawing *drawing);
+
+/** Bands between the pieces of a run, and at the free end of infill. */
+void sw_face_view_end_laps (SwDrawing *drawing, guint run, SwRole role);
+
+/** A band along a trench between two places along the crest; none for a row without depth. */
+void sw_face_view_trench (SwDrawing *drawing, guint trench, SwRole role, double from_m,
+                          double to_m);
+
+/** Half of a band's width that is still seen on paper. */
+double sw_face_view_least_half_band_m (const SwDrawing *drawing);
+
+void sw_face_view_outline (SwDrawing *drawing);
+
 /** What a face view shows in (along, down), trenches included. Needs a layout. */
 SwBox sw_face_view_reach (const SwResult *result, guint face);
 

@@ -32,6 +32,10 @@ static const char *const role_codes[SW_ROLE_COUNT] = {
   [SW_ROLE_OBSTACLE] = "obstacle",
   [SW_ROLE_COLLAR] = "collar",
   [SW_ROLE_ZONE] = "zone",
+  [SW_ROLE_OPEN_TRENCH] = "open_trench",
+  [SW_ROLE_NEW] = "new",
+  [SW_ROLE_NEW_EDGE] = "new_edge",
+  [SW_ROLE_NEW_PIN] = "new_pin",
   [SW_ROLE_WHITE] = "white",
 };
 

@@ -102,14 +102,24 @@ sw_draw_zones (SwDrawing *drawing, const SwLie *lie)
   sw_figure_unclip (drawing->figure);
 }
 
-static void
-draw_obstacle (SwDrawing *drawing, const SwLie *lie, const SwObstacle *obstacle)
+static gboolean
+has_collar (const SwDrawing *drawing, guint i)
 {
+  return drawing->laid != NULL
+         && (drawing->sequence == NULL
+             || sw_drawing_is_done (
+                 drawing, drawing->sequence->faces[drawing->face_index].collars[i]));
+}
+
+static void
+draw_obstacle (SwDrawing *drawing, const SwLie *lie, guint i)
+{
+  const SwObstacle *obstacle = drawing->face->obstacles->pdata[i];
   g_autoptr (GArray) ring =
       lie->path (drawing, obstacle->outline, obstacle->n_outline, TRUE);
 
   sw_drawing_object (drawing, "/obstacle/%s", obstacle->id);
-  if (drawing->laid != NULL)
+  if (has_collar (drawing, i))
     {
       g_autoptr (GArray) collar = sw_collar_outline (
           drawing->laid, obstacle, sw_drawing_practice (drawing, SW_PRACTICE_COLLAR_M));
@@ -136,7 +146,7 @@ sw_draw_obstacles (SwDrawing *drawing, const SwLie *lie)
       const SwObstacle *obstacle = obstacles->pdata[i];
 
       if (obstacle->n_outline >= 3)
-        draw_obstacle (drawing, lie, obstacle);
+        draw_obstacle (drawing, lie, i);
     }
   sw_figure_object (drawing->figure, "");
   sw_figure_unclip (drawing->figure);

@@ -43,6 +43,11 @@ typedef enum
   SW_ROLE_COLLAR,   /* patch round an obstacle */
   SW_ROLE_ZONE,     /* boundary of a soil zone */
   SW_ROLE_WHITE,    /* knock-out behind a label */
+  SW_ROLE_OPEN_TRENCH, /* dug and not yet filled */
+  SW_ROLE_NEW,         /* what a step of the work adds: hatched */
+  SW_ROLE_NEW_EDGE,    /* the same, its edge alone */
+  SW_ROLE_NEW_PIN,
+  SW_ROLE_WHITE, /* knock-out behind a label */
   SW_ROLE_COUNT
 } SwRole;
 

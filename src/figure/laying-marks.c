@@ -1,0 +1,373 @@
+/* SPDX-License-Identifier: MIT */
+#include "laying-marks.h"
+#include <math.h>
+#include <slopewright/figure/laying-view.h>
+
+/* A roll that waits at the head of its run, and the least that is seen of it. */
+#define ROLL_M 0.45
+#define LEAST_ROLL_MM 2.4
+
+/* Dots of new pins, as far as their distance lets them grow. */
+#define LARGEST_PIN_MM 0.8
+#define LEAST_PIN_MM 0.3
+#define PIN_SHARE 0.42
+
+/* The arrow of an unrolled piece keeps off its number. */
+#define ARROW_SHARE 0.28
+#define HEAD_MM 3.4
+
+/* Seed is shown as grains so far apart. */
+#define GRAIN_EVERY_MM 3.2
+#define GRAIN_MM 0.3
+
+/* Close views keep so much ground round what they show. */
+#define ROUND_RUN_M 1.2
+#define ROUND_PLACE_M 2.0
+
+double
+sw_laying_pin_gap_m (const SwDrawing *drawing, const SwLayingStep *step)
+{
+  const SwTier *tier = &drawing->laid->tiers[step->tier];
+
+  switch (step->act)
+    {
+    case SW_LAYING_ANCHOR:
+      return sw_drawing_practice (drawing, SW_PRACTICE_TRENCH_PIN_M);
+    case SW_LAYING_SLOT:
+      return sw_drawing_practice (drawing, SW_PRACTICE_SLOT_PIN_M);
+    case SW_LAYING_SIDE_LAP:
+      return sw_drawing_practice (drawing, SW_PRACTICE_SIDE_LAP_PIN_M);
+    case SW_LAYING_END_LAP:
+      return sw_drawing_practice (drawing, SW_PRACTICE_END_LAP_PIN_M);
+    case SW_LAYING_COLLAR:
+      return sw_drawing_practice (drawing, SW_PRACTICE_RING_PIN_M);
+    case SW_LAYING_TOE:
+      return sw_drawing_practice (drawing, SW_PRACTICE_TOE_PIN_M);
+    case SW_LAYING_PREPARE:
+    case SW_LAYING_SEED:
+    case SW_LAYING_DIG_KEY:
+    case SW_LAYING_DIG_SLOTS:
+    case SW_LAYING_BACKFILL:
+    case SW_LAYING_UNROLL:
+    case SW_LAYING_PIN_FIELD:
+    case SW_LAYING_INSPECT:
+    case SW_LAYING_ACT_COUNT:
+    default:
+      return fmin (tier->pin_down_m, tier->pin_across_m) / 2.0;
+    }
+}
+
+void
+sw_laying_draw_pins (SwDrawing *drawing, const SwLayingStep *step, SwRole role,
+                     double radius_mm, gsize every)
+{
+  const guint32 *of_step = sw_laying_step_pins (drawing->sequence, step);
+  const SwView *view = drawing->view;
+
+  for (gsize k = 0; k < step->n_pins; k += every)
+    {
+      const SwPinPlace *pin = &drawing->laid->pins[of_step[k]];
+      SwPaperPoint at =
+          sw_face_view_at (drawing, (double) pin->along_m, (double) pin->down_m);
+
+      if (at.x_mm < 0.0 || at.x_mm > view->width_mm || at.y_mm < 0.0
+          || at.y_mm > view->height_mm)
+        continue;
+      sw_figure_circle (drawing->figure, role, at.x_mm, at.y_mm, radius_mm);
+    }
+}
+
+static const SwLayingStep *
+step_of (const SwDrawing *drawing)
+{
+  return &drawing->sequence->steps[drawing->step];
+}
+
+/* As large as their distance lets them be; closer ones stand for several. */
+static void
+mark_pins (SwDrawing *drawing)
+{
+  const SwLayingStep *step = step_of (drawing);
+  double gap_mm = sw_laying_pin_gap_m (drawing, step) * fabs (drawing->view->x_mm_per_m);
+  double radius_mm = CLAMP (gap_mm * PIN_SHARE, LEAST_PIN_MM, LARGEST_PIN_MM);
+  gsize every = (gsize) fmax (1.0, ceil (LEAST_PIN_MM / PIN_SHARE / gap_mm));
+
+  sw_drawing_object (drawing, "/pins");
+  sw_laying_draw_pins (drawing, step, SW_ROLE_NEW_PIN, radius_mm, every);
+}
+
+/* Part of a run between two distances down, marked as new. */
+static gboolean
+mark_strip (SwDrawing *drawing, SwRole role, const SwRun *run, double from_m, double to_m,
+            SwPaperPoint quad[4])
+{
+  double along_m[4] = { sw_face_view_edge_m (drawing, run, -1, from_m),
+                        sw_face_view_edge_m (drawing, run, 1, from_m),
+                        sw_face_view_edge_m (drawing, run, 1, to_m),
+                        sw_face_view_edge_m (drawing, run, -1, to_m) };
+
+  sw_drawing_object (drawing, "/run/%u", (guint) (run - drawing->laid->runs));
+  return sw_face_view_quad (drawing, role, along_m, from_m, to_m, quad);
+}
+
+static void
+draw_roll (SwDrawing *drawing, const SwRun *run, double at_m)
+{
+  double roll_m = fmax (ROLL_M, LEAST_ROLL_MM / fabs (drawing->view->y_mm_per_m));
+  SwPaperPoint quad[4];
+
+  mark_strip (drawing, SW_ROLE_BLANKET, run, at_m, at_m + roll_m, quad);
+}
+
+static void
+mark_head (SwDrawing *drawing, const SwRun *run)
+{
+  double end_m = run->down_from_m + SW_HEAD_M;
+  SwPaperPoint quad[4];
+
+  mark_strip (drawing, SW_ROLE_NEW, run, sw_face_view_top_m (drawing, run), end_m, quad);
+  draw_roll (drawing, run, end_m);
+}
+
+/* The stretch of the trenches that this step fills. */
+static void
+mark_filled (SwDrawing *drawing, const SwRun *run, SwTrenchKind kind)
+{
+  for (guint i = 0; i < drawing->laid->n_trenches; i++)
+    {
+      const SwTrench *trench = &drawing->laid->trenches[i];
+      double down_m = trench->n_line > 0 ? trench->line[trench->n_line / 2].down_m : 0.0;
+
+      if (trench->tier != run->tier || trench->kind != kind
+          || (kind == SW_TRENCH_KEY && trench->obstacle != run->obstacle_above))
+        continue;
+      sw_face_view_trench (drawing, i, SW_ROLE_NEW,
+                           sw_face_view_edge_m (drawing, run, -1, down_m),
+                           sw_face_view_edge_m (drawing, run, 1, down_m));
+    }
+}
+
+static void
+mark_piece (SwDrawing *drawing, const SwRun *run)
+{
+  const SwPiece *piece = &drawing->result->layout->pieces[step_of (drawing)->piece];
+  gboolean last = piece->order + 1 == run->n_pieces;
+  double from_m =
+      piece->order == 0 ? sw_face_view_top_m (drawing, run) : piece->down_from_m;
+  double to_m = last ? run->down_to_m : piece->down_to_m;
+  double along_m = (run->along_from_m + run->along_to_m) / 2.0
+                   + ARROW_SHARE * (run->along_to_m - run->along_from_m);
+  double inset_m = (to_m - from_m) * 0.08;
+  SwPaperPoint quad[4], a, b;
+
+  mark_strip (drawing, SW_ROLE_NEW, run, from_m, to_m, quad);
+  a = sw_face_view_at (drawing, along_m, from_m + inset_m);
+  b = sw_face_view_at (drawing, along_m, to_m - inset_m);
+  sw_draft_arrow (drawing->figure, SW_ROLE_FALL_LINE, a.x_mm, a.y_mm, b.x_mm, b.y_mm,
+                  fmin (HEAD_MM, hypot (b.x_mm - a.x_mm, b.y_mm - a.y_mm) / 2.0));
+}
+
+/* Edges alone, so that the pins within stay clear. */
+static void
+mark_edges (SwDrawing *drawing, const SwRun *run)
+{
+  SwPaperPoint quad[4];
+
+  mark_strip (drawing, SW_ROLE_NEW_EDGE, run, sw_face_view_top_m (drawing, run),
+              run->down_to_m, quad);
+}
+
+static void
+mark_trenches (SwDrawing *drawing)
+{
+  const guint *steps = drawing->sequence->faces[drawing->face_index].trenches;
+
+  for (guint i = 0; i < drawing->laid->n_trenches; i++)
+    if (steps[i] == drawing->step)
+      sw_face_view_trench (drawing, i, SW_ROLE_NEW, -INFINITY, INFINITY);
+}
+
+static void
+mark_collar (SwDrawing *drawing)
+{
+  const SwObstacle *obstacle =
+      drawing->laid->obstacles[step_of (drawing)->obstacle].obstacle;
+  g_autoptr (GArray) collar = sw_collar_outline (
+      drawing->laid, obstacle, sw_drawing_practice (drawing, SW_PRACTICE_COLLAR_M));
+  g_autoptr (GArray) patch =
+      sw_unfold (drawing, (SwPoint *) collar->data, collar->len, TRUE);
+
+  sw_drawing_object (drawing, "/obstacle/%s", obstacle->id);
+  sw_figure_area (drawing->figure, SW_ROLE_NEW_EDGE, (SwPaperPoint *) patch->data,
+                  patch->len - 1);
+}
+
+/* The part of the face that a tier is. */
+static void
+clip_to_tier (SwDrawing *drawing, SwRole role)
+{
+  const SwTier *tier = &drawing->laid->tiers[step_of (drawing)->tier];
+  const SwFace *face = drawing->face;
+  g_autoptr (GArray) ring = sw_unfold (drawing, face->outline, face->n_outline, TRUE);
+  double along_m[4] = { tier->along_from_m, tier->along_to_m, tier->along_to_m,
+                        tier->along_from_m };
+  SwPaperPoint quad[4];
+
+  sw_figure_clip (drawing->figure, (SwPaperPoint *) ring->data, ring->len);
+  sw_drawing_object (drawing, "/tier/%u", step_of (drawing)->tier);
+  sw_face_view_quad (drawing, role, along_m, tier->reach.down_from_m,
+                     tier->reach.down_to_m, quad);
+}
+
+static void
+mark_ground (SwDrawing *drawing)
+{
+  clip_to_tier (drawing, SW_ROLE_NEW);
+  sw_figure_unclip (drawing->figure);
+}
+
+/* Grains on a staggered grid of the sheet, over the tier alone. */
+static void
+mark_seed (SwDrawing *drawing)
+{
+  const SwView *view = drawing->view;
+  const SwTier *tier = &drawing->laid->tiers[step_of (drawing)->tier];
+  guint row = 0;
+
+  clip_to_tier (drawing, SW_ROLE_NEW_EDGE);
+  for (double y = 0.0; y < view->height_mm; y += GRAIN_EVERY_MM / 2.0, row++)
+    for (double x = row % 2 * GRAIN_EVERY_MM / 2.0; x < view->width_mm;
+         x += GRAIN_EVERY_MM)
+      {
+        SwPoint on = sw_view_to_world (view, (SwPaperPoint){ x, y });
+        double down_m = sw_development_lift (drawing->development, on).y_m;
+
+        if (down_m > tier->reach.down_from_m && down_m < tier->reach.down_to_m)
+          sw_figure_circle (drawing->figure, SW_ROLE_NEW_PIN, x, y, GRAIN_MM);
+      }
+  sw_figure_unclip (drawing->figure);
+}
+
+static void
+mark_run (SwDrawing *drawing, SwLayingAct act, const SwRun *run)
+{
+  switch (act)
+    {
+    case SW_LAYING_ANCHOR:
+      mark_head (drawing, run);
+      break;
+    case SW_LAYING_BACKFILL:
+      draw_roll (drawing, run, run->down_from_m + SW_HEAD_M);
+      mark_filled (drawing, run, SW_TRENCH_KEY);
+      break;
+    case SW_LAYING_UNROLL:
+      mark_piece (drawing, run);
+      break;
+    case SW_LAYING_SLOT:
+      mark_filled (drawing, run, SW_TRENCH_SLOT);
+      break;
+    case SW_LAYING_SIDE_LAP:
+      drawing->marked = run;
+      sw_face_view_laps (drawing);
+      drawing->marked = NULL;
+      break;
+    case SW_LAYING_END_LAP:
+      sw_face_view_end_laps (drawing, (guint) (run - drawing->laid->runs), SW_ROLE_NEW);
+      break;
+    case SW_LAYING_PIN_FIELD:
+    case SW_LAYING_PREPARE:
+    case SW_LAYING_SEED:
+    case SW_LAYING_DIG_KEY:
+    case SW_LAYING_DIG_SLOTS:
+    case SW_LAYING_COLLAR:
+    case SW_LAYING_TOE:
+    case SW_LAYING_INSPECT:
+    case SW_LAYING_ACT_COUNT:
+    default:
+      mark_edges (drawing, run);
+      break;
+    }
+}
+
+void
+sw_laying_mark_new (SwDrawing *drawing)
+{
+  const SwLayingStep *step = step_of (drawing);
+
+  if (step->run != SW_LAYING_NONE)
+    mark_run (drawing, step->act, &drawing->laid->runs[step->run]);
+  else if (step->act == SW_LAYING_PREPARE)
+    mark_ground (drawing);
+  else if (step->act == SW_LAYING_SEED)
+    mark_seed (drawing);
+  else if (step->act == SW_LAYING_COLLAR)
+    mark_collar (drawing);
+  else
+    mark_trenches (drawing);
+  mark_pins (drawing);
+}
+
+/* The corners of an upright box on the face, on the sheet, each edge in a few parts. */
+static SwBox
+sheet_box (const SwFaceLayout *laid, SwBox on_face)
+{
+  SwDevelopment development = sw_development_of (laid);
+  SwBox box = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+  const guint parts = 8;
+
+  for (guint i = 0; i <= parts; i++)
+    for (guint k = 0; k <= 1; k++)
+      {
+        double along_m = on_face.x0_m + (on_face.x1_m - on_face.x0_m) * i / parts;
+        SwPoint at = sw_development_lay (
+            development, (SwPoint){ along_m, k == 0 ? on_face.y0_m : on_face.y1_m });
+
+        box = (SwBox){ fmin (box.x0_m, at.x_m), fmin (box.y0_m, at.y_m),
+                       fmax (box.x1_m, at.x_m), fmax (box.y1_m, at.y_m) };
+      }
+  return box;
+}
+
+static SwBox
+grown (SwBox box, double by_m)
+{
+  return (SwBox){ box.x0_m - by_m, box.y0_m - by_m, box.x1_m + by_m, box.y1_m + by_m };
+}
+
+/* What a step is about, on the face. FALSE: the whole of it. */
+static gboolean
+subject (const SwLayingSequence *sequence, const SwLayingStep *step, SwBox *box)
+{
+  const SwFaceLayout *laid = &sequence->layout->faces[step->face];
+  const SwRun *run;
+
+  if (step->act == SW_LAYING_COLLAR)
+    {
+      const SwObstaclePlace *place = &laid->obstacles[step->obstacle];
+
+      *box = grown ((SwBox){ place->along_from_m, place->down_from_m, place->along_to_m,
+                             place->down_to_m },
+                    ROUND_PLACE_M);
+      return TRUE;
+    }
+  if (step->run == SW_LAYING_NONE)
+    return FALSE;
+  run = &laid->runs[step->run];
+  *box = (SwBox){ run->along_from_m, run->down_from_m, run->along_to_m, run->down_to_m };
+  if (step->act == SW_LAYING_ANCHOR || step->act == SW_LAYING_BACKFILL)
+    box->y1_m = fmin (box->y1_m, run->down_from_m + ROUND_PLACE_M);
+  *box = grown (*box, ROUND_RUN_M);
+  return TRUE;
+}
+
+SwBox
+sw_laying_view_box (const SwResult *result, const SwLayingSequence *sequence, guint step,
+                    gboolean close)
+{
+  const SwLayingStep *of = &sequence->steps[step];
+  SwBox box;
+
+  if (close && subject (sequence, of, &box))
+    return sheet_box (&sequence->layout->faces[of->face], box);
+  return sw_face_view_box (result, of->face);
+}
