@@ -137,9 +137,8 @@ add_references (const SwSheet *sheet, SwFlow *flow, GHashTable *places)
 }
 
 void
-sw_sheet_hazards (const SwSheet *sheet, SwFlow *flow)
+sw_sheet_put_slope_facts (const SwSheet *sheet, GHashTable *places)
 {
-  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
   SwSlopeFacts facts = sw_sheet_slope_facts (sheet);
 
   g_hash_table_replace (
@@ -147,6 +146,14 @@ sw_sheet_hazards (const SwSheet *sheet, SwFlow *flow)
       g_strdup (sw_sheet_quantity (sheet, facts.steepest_rad, SW_UNIT_RAD)));
   g_hash_table_replace (places, (gpointer) "height",
                         g_strdup (sw_sheet_quantity (sheet, facts.height_m, SW_UNIT_M)));
+}
+
+void
+sw_sheet_hazards (const SwSheet *sheet, SwFlow *flow)
+{
+  g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
+
+  sw_sheet_put_slope_facts (sheet, places);
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.hazards.title"));
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_get (sheet, "pack.hazards.how"));

@@ -13,5 +13,8 @@ typedef struct
 
 SwSlopeFacts sw_sheet_slope_facts (const SwSheet *sheet);
 
+/* Its steepest gradient and its height, for the places of the hazard table's texts. */
+void sw_sheet_put_slope_facts (const SwSheet *sheet, GHashTable *places);
+
 /* Job hazard table, controls strongest first, and where the rules behind it stand. */
 void sw_sheet_hazards (const SwSheet *sheet, SwFlow *flow);
