@@ -18,11 +18,10 @@ fingerprint_of (const SwJob *job)
   return g_strndup (digest, FINGERPRINT_DIGITS);
 }
 
-/* Words in the pack's language; those of the window when there are none in it. */
-static SwTexts *
-texts_of (SwStage *stage, const SwJob *job)
+SwTexts *
+sw_export_texts (SwStage *stage)
 {
-  SwTexts *texts = sw_texts_load (job->language);
+  SwTexts *texts = sw_texts_load (sw_stage_job (stage)->language);
 
   return texts != NULL ? texts : sw_texts_ref (sw_stage_stock (stage)->texts);
 }
@@ -41,7 +40,7 @@ sw_export_pages (SwStage *stage)
 {
   const SwResult *result = sw_stage_result (stage);
   const SwJob *job = sw_stage_job (stage);
-  g_autoptr (SwTexts) texts = texts_of (stage, job);
+  g_autoptr (SwTexts) texts = sw_export_texts (stage);
   g_autofree char *fingerprint = fingerprint_of (job);
   const SwDraw draw = draw_with (stage, texts);
 
@@ -65,7 +64,7 @@ gboolean
 sw_export_pack (SwStage *stage, GFile *file, GError **error)
 {
   const SwJobCard *card = &sw_stage_job (stage)->card;
-  g_autoptr (SwTexts) texts = texts_of (stage, sw_stage_job (stage));
+  g_autoptr (SwTexts) texts = sw_export_texts (stage);
   const SwPdfInfo info = { .title = card->name,
                            .author = card->prepared_by,
                            .creator = "slopepack " SW_VERSION,
@@ -91,7 +90,7 @@ sw_export_quantities (SwStage *stage, GFile *file, GError **error)
 {
   const SwJob *job = sw_stage_job (stage);
   g_autofree char *path = local_path (file, error);
-  g_autoptr (SwTexts) texts = texts_of (stage, job);
+  g_autoptr (SwTexts) texts = sw_export_texts (stage);
   g_autofree char *table = NULL;
 
   if (path == NULL)
@@ -105,7 +104,7 @@ static SwFigure *
 make_drawing (SwStage *stage, const SwCanvasKind *kind)
 {
   const SwResult *result = sw_stage_result (stage);
-  g_autoptr (SwTexts) texts = texts_of (stage, sw_stage_job (stage));
+  g_autoptr (SwTexts) texts = sw_export_texts (stage);
   const SwDraw draw = draw_with (stage, texts);
   double short_mm, long_mm;
   SwView view;

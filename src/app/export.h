@@ -6,6 +6,10 @@
 #include "canvas-kind.h"
 #include "sw-stage.h"
 
+/** Words in the pack's language; those of the window when there are none in it.
+ * (transfer full) */
+SwTexts *sw_export_texts (SwStage *stage);
+
 /**
  * sw_export_pages:
  *

@@ -212,6 +212,7 @@ set_keys (GtkApplication *app)
     { "win.show-alone('face-view')", { "<Control>3" } },
     { "win.show-alone('all')", { "<Control>4" } },
     { "win.print", { "<Control>p" } },
+    { "win.step-through", { "F5" } },
     { "window.close", { "<Control>w" } },
   };
 

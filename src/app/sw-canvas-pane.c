@@ -13,7 +13,7 @@ struct _SwCanvasPane
   GtkWidget parent_instance;
   GtkWidget *box;
   GtkLabel *title, *hint;
-  GtkWidget *add, *enlarge, *heights;
+  GtkWidget *add, *enlarge, *heights, *step_through;
   SwCanvas *canvas;
   guint stretch; /* index of how much larger heights are drawn */
   guint key;     /* with Ctrl, shows this view alone */
@@ -136,6 +136,7 @@ sw_canvas_pane_class_init (SwCanvasPaneClass *klass)
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, add);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, enlarge);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, heights);
+  gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, step_through);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "canvas-pane");
   bind_keys (widget_class);
@@ -162,6 +163,7 @@ sw_canvas_pane_new (SwCanvasView view, SwStage *stage)
   gtk_widget_set_visible (self->add, view == SW_CANVAS_PLAN);
   gtk_widget_set_visible (self->heights, kind->y_up);
   show_stretch (self);
+  gtk_widget_set_visible (self->step_through, view == SW_CANVAS_FACE_VIEW);
   self->canvas = SW_CANVAS (sw_canvas_new (view));
   gtk_actionable_set_action_target (GTK_ACTIONABLE (self->enlarge), "s", kind->code);
   self->key = (guint) view + 1;

@@ -9,7 +9,7 @@ sw_window_allow_actions (SwWindow *self)
     "win.mirror-face", "win.compare-practices", "win.compare-types"
   };
   static const char *const of_layout[] = { "win.export-pack", "win.export-quantities",
-                                           "win.print" };
+                                           "win.print", "win.step-through" };
   gboolean drawn = !sw_window_is_at_start (self);
   gboolean laid = drawn && sw_stage_result (self->stage)->status == SW_OK;
 

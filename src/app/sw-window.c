@@ -7,6 +7,7 @@
 #include "mark-words.h"
 #include "print.h"
 #include "shape-edit.h"
+#include "sw-briefing.h"
 #include "sw-file-bar.h"
 #include "sw-practices-dialog.h"
 #include "sw-text-entry.h"
@@ -271,6 +272,17 @@ compare_types_action (GtkWidget *widget, const char *name, GVariant *parameter)
   gtk_window_present (GTK_WINDOW (sw_types_dialog_new (GTK_WINDOW (self), self->stage)));
 }
 
+static void
+step_through_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  sw_window_settle (self);
+  if (sw_stage_result (self->stage)->status == SW_OK)
+    gtk_window_present (
+        GTK_WINDOW (sw_briefing_window_new (GTK_WINDOW (self), self->stage)));
+}
+
 static gboolean
 sw_window_close_request (GtkWindow *window)
 {
@@ -369,6 +381,8 @@ sw_window_class_init (SwWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.compare-practices", NULL,
                                    compare_practices_action);
   gtk_widget_class_install_action (widget_class, "win.print", NULL, print_action);
+  gtk_widget_class_install_action (widget_class, "win.step-through", NULL,
+                                   step_through_action);
   sw_window_install_file_actions (widget_class);
   sw_window_install_save_actions (widget_class);
   sw_window_install_start_actions (widget_class);

@@ -20,9 +20,12 @@
 #define GRAIN_EVERY_MM 3.2
 #define GRAIN_MM 0.3
 
-/* Close views keep so much ground round what they show. */
-#define ROUND_RUN_M 1.2
-#define ROUND_PLACE_M 2.0
+/* A close view shows so much of the face round the place of a step, more below it than
+ * above: some pins of every row. */
+#define CLOSE_BESIDE_M 4.0
+#define CLOSE_ABOVE_M 1.6
+#define CLOSE_BELOW_M 4.4
+#define ROUND_OBSTACLE_M 2.0
 
 double
 sw_laying_pin_gap_m (const SwDrawing *drawing, const SwLayingStep *step)
@@ -38,7 +41,8 @@ sw_laying_pin_gap_m (const SwDrawing *drawing, const SwLayingStep *step)
     case SW_LAYING_SIDE_LAP:
       return sw_drawing_practice (drawing, SW_PRACTICE_SIDE_LAP_PIN_M);
     case SW_LAYING_END_LAP:
-      return sw_drawing_practice (drawing, SW_PRACTICE_END_LAP_PIN_M);
+      return hypot (sw_drawing_practice (drawing, SW_PRACTICE_END_LAP_ROW_GAP_M),
+                    sw_drawing_practice (drawing, SW_PRACTICE_END_LAP_PIN_M) / 2.0);
     case SW_LAYING_COLLAR:
       return sw_drawing_practice (drawing, SW_PRACTICE_RING_PIN_M);
     case SW_LAYING_TOE:
@@ -53,7 +57,8 @@ sw_laying_pin_gap_m (const SwDrawing *drawing, const SwLayingStep *step)
     case SW_LAYING_INSPECT:
     case SW_LAYING_ACT_COUNT:
     default:
-      return fmin (tier->pin_down_m, tier->pin_across_m) / 2.0;
+      /* Columns are staggered. */
+      return fmin (tier->pin_down_m, hypot (tier->pin_across_m, tier->pin_down_m / 2.0));
     }
 }
 
@@ -188,6 +193,15 @@ mark_trenches (SwDrawing *drawing)
 }
 
 static void
+clip_to_face (SwDrawing *drawing)
+{
+  const SwFace *face = drawing->face;
+  g_autoptr (GArray) ring = sw_unfold (drawing, face->outline, face->n_outline, TRUE);
+
+  sw_figure_clip (drawing->figure, (SwPaperPoint *) ring->data, ring->len);
+}
+
+static void
 mark_collar (SwDrawing *drawing)
 {
   const SwObstacle *obstacle =
@@ -197,9 +211,11 @@ mark_collar (SwDrawing *drawing)
   g_autoptr (GArray) patch =
       sw_unfold (drawing, (SwPoint *) collar->data, collar->len, TRUE);
 
+  clip_to_face (drawing);
   sw_drawing_object (drawing, "/obstacle/%s", obstacle->id);
   sw_figure_area (drawing->figure, SW_ROLE_NEW_EDGE, (SwPaperPoint *) patch->data,
                   patch->len - 1);
+  sw_figure_unclip (drawing->figure);
 }
 
 /* The part of the face that a tier is. */
@@ -207,13 +223,11 @@ static void
 clip_to_tier (SwDrawing *drawing, SwRole role)
 {
   const SwTier *tier = &drawing->laid->tiers[step_of (drawing)->tier];
-  const SwFace *face = drawing->face;
-  g_autoptr (GArray) ring = sw_unfold (drawing, face->outline, face->n_outline, TRUE);
   double along_m[4] = { tier->along_from_m, tier->along_to_m, tier->along_to_m,
                         tier->along_from_m };
   SwPaperPoint quad[4];
 
-  sw_figure_clip (drawing->figure, (SwPaperPoint *) ring->data, ring->len);
+  clip_to_face (drawing);
   sw_drawing_object (drawing, "/tier/%u", step_of (drawing)->tier);
   sw_face_view_quad (drawing, role, along_m, tier->reach.down_from_m,
                      tier->reach.down_to_m, quad);
@@ -334,12 +348,63 @@ grown (SwBox box, double by_m)
   return (SwBox){ box.x0_m - by_m, box.y0_m - by_m, box.x1_m + by_m, box.y1_m + by_m };
 }
 
+/* The end from which the work on a trench of this kind begins. FALSE: there is none. */
+static gboolean
+trench_start (const SwFaceLayout *laid, guint tier, SwTrenchKind kind, SwPoint *at)
+{
+  gboolean left = laid->face->leeward == SW_SIDE_LEFT, any = FALSE;
+
+  for (guint i = 0; i < laid->n_trenches; i++)
+    {
+      const SwTrench *trench = &laid->trenches[i];
+
+      if (trench->tier != tier || trench->kind != kind)
+        continue;
+      for (guint k = 0; k < trench->n_line; k++)
+        if (!any || (trench->line[k].along_m < at->x_m) == left)
+          {
+            *at = (SwPoint){ trench->line[k].along_m, trench->line[k].down_m };
+            any = TRUE;
+          }
+    }
+  if (any)
+    at->x_m += left ? CLOSE_BESIDE_M : -CLOSE_BESIDE_M;
+  return any;
+}
+
+/* Where to look on a run: at its head, but for laps at the edge and for joints at theirs. */
+static SwPoint
+run_place (const SwLayingSequence *sequence, const SwLayingStep *step)
+{
+  const SwFaceLayout *laid = &sequence->layout->faces[step->face];
+  const SwRun *run = &laid->runs[step->run];
+  const SwPiece *pieces = sw_layout_run_pieces (sequence->layout, run);
+  gboolean left = laid->face->leeward == SW_SIDE_LEFT;
+  SwPoint at = { (run->along_from_m + run->along_to_m) / 2.0, run->down_from_m };
+
+  if (step->act == SW_LAYING_SIDE_LAP)
+    at.x_m = left ? run->along_from_m : run->along_to_m;
+  if (step->act == SW_LAYING_UNROLL)
+    at.y_m = sequence->layout->pieces[step->piece].down_from_m;
+  if (step->act == SW_LAYING_END_LAP && run->n_pieces > 1)
+    at.y_m = pieces[1].down_from_m;
+  if (step->act == SW_LAYING_SLOT)
+    for (guint i = 0; i < laid->n_trenches; i++)
+      if (laid->trenches[i].tier == run->tier && laid->trenches[i].kind == SW_TRENCH_SLOT
+          && laid->trenches[i].line[0].down_m > run->down_from_m)
+        {
+          at.y_m = laid->trenches[i].line[0].down_m;
+          break;
+        }
+  return at;
+}
+
 /* What a step is about, on the face. FALSE: the whole of it. */
 static gboolean
 subject (const SwLayingSequence *sequence, const SwLayingStep *step, SwBox *box)
 {
   const SwFaceLayout *laid = &sequence->layout->faces[step->face];
-  const SwRun *run;
+  SwPoint at;
 
   if (step->act == SW_LAYING_COLLAR)
     {
@@ -347,17 +412,35 @@ subject (const SwLayingSequence *sequence, const SwLayingStep *step, SwBox *box)
 
       *box = grown ((SwBox){ place->along_from_m, place->down_from_m, place->along_to_m,
                              place->down_to_m },
-                    ROUND_PLACE_M);
+                    ROUND_OBSTACLE_M);
       return TRUE;
     }
-  if (step->run == SW_LAYING_NONE)
+  if (step->run != SW_LAYING_NONE)
+    at = run_place (sequence, step);
+  else if (step->act == SW_LAYING_PREPARE || step->act == SW_LAYING_SEED
+           || step->act == SW_LAYING_INSPECT
+           || !trench_start (laid, step->tier,
+                             step->act == SW_LAYING_DIG_KEY     ? SW_TRENCH_KEY
+                             : step->act == SW_LAYING_DIG_SLOTS ? SW_TRENCH_SLOT
+                                                                : SW_TRENCH_TOE,
+                             &at))
     return FALSE;
-  run = &laid->runs[step->run];
-  *box = (SwBox){ run->along_from_m, run->down_from_m, run->along_to_m, run->down_to_m };
-  if (step->act == SW_LAYING_ANCHOR || step->act == SW_LAYING_BACKFILL)
-    box->y1_m = fmin (box->y1_m, run->down_from_m + ROUND_PLACE_M);
-  *box = grown (*box, ROUND_RUN_M);
+  *box = (SwBox){ at.x_m - CLOSE_BESIDE_M, at.y_m - CLOSE_ABOVE_M,
+                  at.x_m + CLOSE_BESIDE_M, at.y_m + CLOSE_BELOW_M };
+  if (step->act == SW_LAYING_TOE)
+    {
+      box->y0_m = at.y_m - CLOSE_BELOW_M;
+      box->y1_m = at.y_m + CLOSE_ABOVE_M;
+    }
   return TRUE;
+}
+
+gboolean
+sw_laying_has_close_view (const SwLayingSequence *sequence, guint step)
+{
+  SwBox box;
+
+  return subject (sequence, &sequence->steps[step], &box);
 }
 
 SwBox

@@ -7,7 +7,9 @@
  * say nothing and take long. */
 #define LEAST_PIN_GAP_MM 0.8
 #define MOST_PINS 6000
-#define PIN_MM 0.22
+#define LEAST_PIN_MM 0.06
+#define LARGEST_PIN_MM 0.26
+#define PIN_SHARE 0.12
 
 /* A trench at an obstacle belongs to the runs that begin so near to it. */
 #define AT_OBSTACLE_M 1.5
@@ -152,17 +154,17 @@ is_in_view (const SwDrawing *drawing, const SwLayingStep *step)
   return run->along_to_m >= drawing->seen.x0_m && run->along_from_m <= drawing->seen.x1_m;
 }
 
-static gboolean
-are_told_apart (const SwDrawing *drawing, const SwLayingStep *step)
+static double
+gap_mm (const SwDrawing *drawing, const SwLayingStep *step)
 {
-  return sw_laying_pin_gap_m (drawing, step) * fabs (drawing->view->x_mm_per_m)
-         >= LEAST_PIN_GAP_MM;
+  return sw_laying_pin_gap_m (drawing, step) * fabs (drawing->view->x_mm_per_m);
 }
 
 static gboolean
 is_drawn (const SwDrawing *drawing, const SwLayingStep *step)
 {
-  return step->n_pins > 0 && is_in_view (drawing, step) && are_told_apart (drawing, step);
+  return step->n_pins > 0 && is_in_view (drawing, step)
+         && gap_mm (drawing, step) >= LEAST_PIN_GAP_MM;
 }
 
 /* Pins of all steps before this one, or none of them. */
@@ -182,7 +184,10 @@ draw_earlier_pins (SwDrawing *drawing)
   sw_drawing_object (drawing, "/pins");
   for (guint i = first; i < drawing->step; i++)
     if (is_drawn (drawing, &steps[i]))
-      sw_laying_draw_pins (drawing, &steps[i], SW_ROLE_PIN, PIN_MM, 1);
+      sw_laying_draw_pins (
+          drawing, &steps[i], SW_ROLE_PIN,
+          CLAMP (gap_mm (drawing, &steps[i]) * PIN_SHARE, LEAST_PIN_MM, LARGEST_PIN_MM),
+          1);
 }
 
 static void

@@ -297,7 +297,7 @@ hazard_of (const SwBriefing *briefing, SwLayingAct act)
     [SW_LAYING_UNROLL] = "unroll",  [SW_LAYING_SLOT] = "pins",
     [SW_LAYING_SIDE_LAP] = "pins",  [SW_LAYING_PIN_FIELD] = "pins",
     [SW_LAYING_END_LAP] = "pins",   [SW_LAYING_COLLAR] = "cut",
-    [SW_LAYING_TOE] = "trench",     [SW_LAYING_INSPECT] = "end"
+    [SW_LAYING_TOE] = "pins",     [SW_LAYING_INSPECT] = "end"
   };
 
   if (act == SW_LAYING_TOE
@@ -318,6 +318,16 @@ caution (const SwBriefing *briefing, const SwLayingStep *step, GHashTable *place
 
   return sw_texts_fill (sheet->texts, "briefing.caution", "hazard", hazard, "control",
                         control, NULL);
+}
+
+static char *
+who (const SwBriefing *briefing, const SwLayingStep *step, GHashTable *places)
+{
+  g_autofree char *tool = fill (briefing, text_id (briefing, step, "tool"), places);
+  g_autofree char *people = fill (briefing, text_id (briefing, step, "who"), places);
+
+  return sw_texts_fill (briefing->sheet.texts, "pack.step.tool-and-who", "tool", tool,
+                        "who", people, NULL);
 }
 
 static char *
@@ -359,10 +369,7 @@ sw_briefing_words (SwBriefing *briefing, guint index)
   words->title = fill (briefing, text_id (briefing, step, "title"), places);
   words->number = fill (briefing, text_id (briefing, step, "number"), places);
   words->doing = doing (briefing, step, places);
-  words->who =
-      sw_texts_fill (sheet->texts, "pack.step.tool-and-who", "tool",
-                     sw_sheet_get (sheet, text_id (briefing, step, "tool")), "who",
-                     sw_sheet_get (sheet, text_id (briefing, step, "who")), NULL);
+  words->who = who (briefing, step, places);
   if (hold != NULL)
     words->hold = sw_texts_fill (sheet->texts, "pack.step.hold-point", "what",
                                  sw_sheet_get (sheet, hold), NULL);

@@ -39,10 +39,9 @@ typedef enum
   SW_ROLE_CAUTION,
   SW_ROLE_STOP,
   SW_ROLE_SCALE_BAR,
-  SW_ROLE_OBSTACLE, /* what stands on the face and is not covered */
-  SW_ROLE_COLLAR,   /* patch round an obstacle */
-  SW_ROLE_ZONE,     /* boundary of a soil zone */
-  SW_ROLE_WHITE,    /* knock-out behind a label */
+  SW_ROLE_OBSTACLE,    /* what stands on the face and is not covered */
+  SW_ROLE_COLLAR,      /* patch round an obstacle */
+  SW_ROLE_ZONE,        /* boundary of a soil zone */
   SW_ROLE_OPEN_TRENCH, /* dug and not yet filled */
   SW_ROLE_NEW,         /* what a step of the work adds: hatched */
   SW_ROLE_NEW_EDGE,    /* the same, its edge alone */

@@ -20,6 +20,9 @@
 SwBox sw_laying_view_box (const SwResult *result, const SwLayingSequence *sequence,
                           guint step, gboolean close);
 
+/** Whether a close view of the step is another than the whole face. */
+gboolean sw_laying_has_close_view (const SwLayingSequence *sequence, guint step);
+
 /**
  * sw_draw_laying_view:
  * @sequence: of the result's layout

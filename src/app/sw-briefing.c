@@ -1,0 +1,696 @@
+/* SPDX-License-Identifier: MIT */
+#include "sw-briefing.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+#include <slopewright/sheet/briefing.h>
+
+#include "briefing-text.h"
+#include "export.h"
+#include "sw-laying-view.h"
+#include "sw-page-view.h"
+
+/* Sizes of text, as shares of the desktop's: read from the back of a room. */
+static const double text_scales[] = { 1.0, 1.25, 1.5, 1.75, 2.0, 2.5, 3.0 };
+#define USUAL_TEXT 1.5
+
+/* On a larger screen, which stands further off, all text grows with it. */
+#define USUAL_HEIGHT_PX 900.0
+#define LEAST_GROWTH 0.8
+#define MOST_GROWTH 2.5
+#define LEAST_CHANGE 0.02
+#define USUAL_DPI 96.0
+
+/* The drawing has less room for larger text than the words have. */
+#define DRAWING_SHARE 0.85
+#define CLOSE_SHARE 0.6
+
+/* How much of the width the drawing takes of the words. */
+#define VIEW_SHARE 0.6
+
+/* Seconds a step stays while it plays; as the list of paces in the template. */
+static const guint paces_s[] = { 2, 4, 8, 15, 30 };
+#define USUAL_PACE 2
+
+#define PICTURE_WIDTH_MM 44.0
+#define PICTURE_HEIGHT_MM 36.0
+#define PICTURE_PX 250
+
+struct _SwBriefingWindow
+{
+  GtkWindow parent_instance;
+  SwStage *stage;
+  SwResult *result;
+  SwLayingSequence *sequence;
+  SwTexts *texts;
+  SwDraw draw;
+  SwBriefing *briefing;
+  guint step;
+  guint text;    /* of text_scales */
+  double growth; /* of text with the screen */
+  guint fitting; /* source, 0 while the screen keeps its size */
+  guint ticking; /* source, 0 while it stands */
+  SwLayingView *view, *near;
+
+  /* from the template */
+  GtkWidget *play;
+  GtkPaned *parts;
+  GtkScrolledWindow *words;
+  GtkBox *view_room, *picture_room, *doing;
+  GtkLabel *where, *title, *number, *who, *hold, *caution, *so_far, *counter, *spoken;
+  GtkWidget *hold_box;
+  GtkScale *slider;
+  GtkDropDown *pace;
+  GtkToggleButton *close_up;
+  GtkWidget *picture;
+};
+
+G_DEFINE_FINAL_TYPE (SwBriefingWindow, sw_briefing_window, GTK_TYPE_WINDOW)
+
+static gboolean
+may_move (void)
+{
+  gboolean animations = TRUE;
+
+  g_object_get (gtk_settings_get_default (), "gtk-enable-animations", &animations, NULL);
+  return animations;
+}
+
+static double
+text_scale (SwBriefingWindow *self)
+{
+  return text_scales[self->text] * self->growth;
+}
+
+static void
+set_markup (SwBriefingWindow *self, GtkLabel *label, const char *markup)
+{
+  g_autofree char *shown = sw_briefing_markup (markup, text_scale (self));
+
+  gtk_label_set_markup (label, shown);
+}
+
+/* A dash, and the action beside it however many lines it takes. */
+static GtkWidget *
+action_row (SwBriefingWindow *self, const char *action)
+{
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
+  GtkWidget *dash = gtk_label_new (NULL), *words = gtk_label_new (NULL);
+
+  set_markup (self, GTK_LABEL (dash), "–");
+  set_markup (self, GTK_LABEL (words), action);
+  gtk_widget_set_valign (dash, GTK_ALIGN_START);
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (words), 0.0f);
+  gtk_widget_set_hexpand (words, TRUE);
+  gtk_box_append (GTK_BOX (row), dash);
+  gtk_box_append (GTK_BOX (row), words);
+  return row;
+}
+
+static void
+show_doing (SwBriefingWindow *self, const char *const *doing)
+{
+  GtkWidget *row;
+
+  while ((row = gtk_widget_get_first_child (GTK_WIDGET (self->doing))) != NULL)
+    gtk_box_remove (self->doing, row);
+  for (guint i = 0; doing[i] != NULL; i++)
+    gtk_box_append (self->doing, action_row (self, doing[i]));
+}
+
+static void
+show_words (SwBriefingWindow *self, const SwBriefingWords *words)
+{
+  set_markup (self, self->where, words->where);
+  set_markup (self, self->title, words->title);
+  set_markup (self, self->number, words->number);
+  show_doing (self, (const char *const *) words->doing);
+  set_markup (self, self->who, words->who);
+  set_markup (self, self->caution, words->caution);
+  set_markup (self, self->so_far, words->so_far);
+  gtk_widget_set_visible (self->hold_box, words->hold != NULL);
+  if (words->hold != NULL)
+    set_markup (self, self->hold, words->hold);
+}
+
+static char *
+counter_text (SwBriefingWindow *self)
+{
+  return g_strdup_printf (_ ("Step %u of %u"), self->step + 1, self->sequence->n_steps);
+}
+
+static void
+speak (SwBriefingWindow *self, const SwBriefingWords *words)
+{
+  g_autofree char *counter = counter_text (self);
+  g_autofree char *spoken = sw_briefing_spoken (counter, words);
+
+  gtk_label_set_text (self->counter, counter);
+  gtk_label_set_text (self->spoken, spoken);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->slider),
+                                  GTK_ACCESSIBLE_PROPERTY_VALUE_TEXT, counter, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->view),
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, spoken, -1);
+}
+
+static void
+show_picture (SwBriefingWindow *self)
+{
+  g_autoptr (GPtrArray) one =
+      g_ptr_array_new_with_free_func ((GDestroyNotify) sw_figure_free);
+  SwDraw draw = self->draw;
+
+  draw.on_screen = FALSE;
+  g_ptr_array_add (
+      one, sw_draw_laying_picture (self->result, &self->sequence->steps[self->step],
+                                   PICTURE_WIDTH_MM, PICTURE_HEIGHT_MM, &draw));
+  sw_page_view_show (SW_PAGE_VIEW (self->picture), one, 0);
+}
+
+static void
+allow_actions (SwBriefingWindow *self)
+{
+  static const char *const back[] = { "briefing.back", "briefing.first",
+                                      "briefing.run-before" };
+  static const char *const forth[] = { "briefing.next", "briefing.last",
+                                       "briefing.run-after" };
+  GtkWidget *widget = GTK_WIDGET (self);
+
+  for (gsize i = 0; i < G_N_ELEMENTS (back); i++)
+    gtk_widget_action_set_enabled (widget, back[i], self->step > 0);
+  for (gsize i = 0; i < G_N_ELEMENTS (forth); i++)
+    gtk_widget_action_set_enabled (widget, forth[i],
+                                   self->step + 1 < self->sequence->n_steps);
+  gtk_widget_action_set_enabled (widget, "briefing.play", may_move ());
+  gtk_widget_action_set_enabled (widget, "briefing.larger",
+                                 self->text + 1 < G_N_ELEMENTS (text_scales));
+  gtk_widget_action_set_enabled (widget, "briefing.smaller", self->text > 0);
+}
+
+static void
+show_step (SwBriefingWindow *self)
+{
+  g_autoptr (SwBriefingWords) words = sw_briefing_words (self->briefing, self->step);
+
+  show_words (self, words);
+  speak (self, words);
+  show_picture (self);
+  gtk_adjustment_set_value (gtk_scrolled_window_get_vadjustment (self->words), 0.0);
+  sw_laying_view_show (self->view, self->result, self->sequence, self->step, &self->draw);
+  sw_laying_view_show (self->near, self->result, self->sequence, self->step, &self->draw);
+  gtk_widget_set_visible (GTK_WIDGET (self->near),
+                          sw_laying_has_close_view (self->sequence, self->step));
+  gtk_range_set_value (GTK_RANGE (self->slider), self->step + 1);
+  allow_actions (self);
+}
+
+void
+sw_briefing_window_go_to (SwBriefingWindow *self, guint step)
+{
+  step = MIN (step, self->sequence->n_steps - 1);
+  if (step == self->step)
+    return;
+  self->step = step;
+  show_step (self);
+}
+
+static void
+on_slid (SwBriefingWindow *self)
+{
+  if (self->sequence != NULL)
+    sw_briefing_window_go_to (
+        self, (guint) (gtk_range_get_value (GTK_RANGE (self->slider)) - 0.5));
+}
+
+/* Playing. */
+
+static void
+show_play (SwBriefingWindow *self)
+{
+  gboolean playing = self->ticking != 0;
+  const char *label = playing ? _ ("Pause") : _ ("Play");
+
+  gtk_button_set_icon_name (GTK_BUTTON (self->play),
+                            playing ? "media-playback-pause-symbolic"
+                                    : "media-playback-start-symbolic");
+  gtk_widget_set_tooltip_text (self->play,
+                               may_move () ? _ ("Play or pause (P)")
+                                           : _ ("The desktop asks for no movement: step "
+                                                "by step only"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->play),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+}
+
+static void
+stand_still (SwBriefingWindow *self)
+{
+  g_clear_handle_id (&self->ticking, g_source_remove);
+  show_play (self);
+}
+
+static gboolean
+on_tick (gpointer data)
+{
+  SwBriefingWindow *self = data;
+
+  sw_briefing_window_go_to (self, self->step + 1);
+  if (self->step + 1 < self->sequence->n_steps && may_move ())
+    return G_SOURCE_CONTINUE;
+  self->ticking = 0;
+  show_play (self);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+start_playing (SwBriefingWindow *self)
+{
+  guint pace = gtk_drop_down_get_selected (self->pace);
+
+  stand_still (self);
+  if (!may_move ())
+    return;
+  if (self->step + 1 == self->sequence->n_steps)
+    sw_briefing_window_go_to (self, 0);
+  self->ticking = g_timeout_add_seconds (paces_s[MIN (pace, G_N_ELEMENTS (paces_s) - 1)],
+                                         on_tick, self);
+  show_play (self);
+}
+
+static void
+on_pace (SwBriefingWindow *self)
+{
+  if (self->ticking != 0)
+    start_playing (self);
+}
+
+/* Actions. */
+
+static void
+play_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwBriefingWindow *self = SW_BRIEFING_WINDOW (widget);
+
+  if (self->ticking != 0)
+    stand_still (self);
+  else
+    start_playing (self);
+}
+
+/* Who steps by hand wants it to stand still. */
+static void
+step_to (GtkWidget *widget, guint step)
+{
+  SwBriefingWindow *self = SW_BRIEFING_WINDOW (widget);
+
+  stand_still (self);
+  sw_briefing_window_go_to (self, step);
+}
+
+static void
+next_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  step_to (widget, SW_BRIEFING_WINDOW (widget)->step + 1);
+}
+
+static void
+back_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  step_to (widget, MAX (SW_BRIEFING_WINDOW (widget)->step, 1) - 1);
+}
+
+static void
+first_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  step_to (widget, 0);
+}
+
+static void
+last_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  step_to (widget, SW_BRIEFING_WINDOW (widget)->sequence->n_steps - 1);
+}
+
+static void
+run_after_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwBriefingWindow *self = SW_BRIEFING_WINDOW (widget);
+
+  step_to (widget, sw_laying_run_after (self->sequence, self->step));
+}
+
+static void
+run_before_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwBriefingWindow *self = SW_BRIEFING_WINDOW (widget);
+
+  step_to (widget, sw_laying_run_before (self->sequence, self->step));
+}
+
+/* The desktop may have enlarged all text already. */
+static double
+desktop_scale (SwBriefingWindow *self)
+{
+  PangoContext *context = gtk_widget_get_pango_context (GTK_WIDGET (self));
+
+  return pango_cairo_context_get_resolution (context) / USUAL_DPI;
+}
+
+static guint
+first_text (SwBriefingWindow *self)
+{
+  double wanted = USUAL_TEXT / desktop_scale (self);
+  guint text = 0;
+
+  while (text + 1 < G_N_ELEMENTS (text_scales) && text_scales[text] < wanted)
+    text++;
+  return text;
+}
+
+static void
+show_text (SwBriefingWindow *self)
+{
+  double scale = text_scale (self) * desktop_scale (self);
+
+  sw_laying_view_set_text_scale (self->view, MAX (1.0, scale * DRAWING_SHARE));
+  sw_laying_view_set_text_scale (self->near, MAX (0.8, scale * CLOSE_SHARE));
+  show_step (self);
+}
+
+static void
+set_text (SwBriefingWindow *self, guint text)
+{
+  self->text = MIN (text, G_N_ELEMENTS (text_scales) - 1);
+  show_text (self);
+}
+
+static gboolean
+fit_to_screen (gpointer data)
+{
+  SwBriefingWindow *self = data;
+  double height = gtk_widget_get_height (GTK_WIDGET (self));
+  double growth = CLAMP (height / USUAL_HEIGHT_PX, LEAST_GROWTH, MOST_GROWTH);
+
+  self->fitting = 0;
+  gtk_paned_set_position (self->parts,
+                          (int) (VIEW_SHARE * gtk_widget_get_width (GTK_WIDGET (self))));
+  if (fabs (growth - self->growth) > LEAST_CHANGE)
+    {
+      self->growth = growth;
+      show_text (self);
+    }
+  return G_SOURCE_REMOVE;
+}
+
+/* Not while sizes are being given out. */
+static void
+on_resized (SwBriefingWindow *self)
+{
+  if (self->fitting == 0)
+    self->fitting = g_idle_add (fit_to_screen, self);
+}
+
+static void
+larger_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  set_text (SW_BRIEFING_WINDOW (widget), SW_BRIEFING_WINDOW (widget)->text + 1);
+}
+
+static void
+smaller_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  set_text (SW_BRIEFING_WINDOW (widget), MAX (SW_BRIEFING_WINDOW (widget)->text, 1) - 1);
+}
+
+static void
+close_up_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  GtkToggleButton *button = SW_BRIEFING_WINDOW (widget)->close_up;
+
+  gtk_toggle_button_set_active (button, !gtk_toggle_button_get_active (button));
+}
+
+static void
+leave_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  gtk_window_close (GTK_WINDOW (widget));
+}
+
+/* The small drawing shows what the large one does not. */
+static void
+on_close_up (SwBriefingWindow *self)
+{
+  gboolean close = gtk_toggle_button_get_active (self->close_up);
+
+  sw_laying_view_set_close (self->view, close);
+  sw_laying_view_set_close (self->near, !close);
+}
+
+/* The job. */
+
+static void
+drop_job (SwBriefingWindow *self)
+{
+  if (self->view != NULL)
+    {
+      sw_laying_view_show (self->view, NULL, NULL, 0, NULL);
+      sw_laying_view_show (self->near, NULL, NULL, 0, NULL);
+    }
+  g_clear_pointer (&self->briefing, sw_briefing_free);
+  g_clear_pointer (&self->sequence, sw_laying_sequence_free);
+  g_clear_pointer (&self->texts, sw_texts_unref);
+  g_clear_pointer (&self->result, sw_result_unref);
+}
+
+static void
+take_job (SwBriefingWindow *self)
+{
+  drop_job (self);
+  self->result = sw_result_ref (sw_stage_result (self->stage));
+  self->texts = sw_export_texts (self->stage);
+  self->draw = (SwDraw){ .texts = self->texts,
+                         .measure = sw_stage_stock (self->stage)->measure,
+                         .style = { sw_stage_job (self->stage)->units,
+                                    sw_texts_decimal_mark (self->texts), self->texts },
+                         .on_screen = TRUE };
+  self->sequence = sw_laying_sequence_new (self->result->layout);
+  self->briefing = sw_briefing_new (self->result, self->sequence, &self->draw);
+}
+
+static void
+show_job (SwBriefingWindow *self, guint step)
+{
+  self->step = MIN (step, self->sequence->n_steps - 1);
+  gtk_range_set_range (GTK_RANGE (self->slider), 1.0, MAX (2, self->sequence->n_steps));
+  gtk_range_set_value (GTK_RANGE (self->slider), self->step + 1);
+  show_step (self);
+}
+
+static void
+on_changed (SwBriefingWindow *self)
+{
+  if (sw_stage_result (self->stage) == self->result)
+    return;
+  if (sw_stage_result (self->stage)->status != SW_OK)
+    {
+      stand_still (self);
+      gtk_window_close (GTK_WINDOW (self));
+      return;
+    }
+  take_job (self);
+  show_job (self, self->step);
+}
+
+static void
+sw_briefing_window_dispose (GObject *object)
+{
+  SwBriefingWindow *self = SW_BRIEFING_WINDOW (object);
+
+  g_clear_handle_id (&self->ticking, g_source_remove);
+  g_clear_handle_id (&self->fitting, g_source_remove);
+  drop_job (self);
+  self->view = NULL;
+  gtk_widget_dispose_template (GTK_WIDGET (self), SW_TYPE_BRIEFING_WINDOW);
+  g_clear_object (&self->stage);
+  G_OBJECT_CLASS (sw_briefing_window_parent_class)->dispose (object);
+}
+
+static void
+bind_children (GtkWidgetClass *klass)
+{
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, play);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, parts);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, words);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, view_room);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, picture_room);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, where);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, title);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, number);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, doing);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, who);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, hold);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, hold_box);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, caution);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, so_far);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, counter);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, spoken);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, slider);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, pace);
+  gtk_widget_class_bind_template_child (klass, SwBriefingWindow, close_up);
+  gtk_widget_class_bind_template_callback (klass, on_resized);
+  gtk_widget_class_bind_template_callback (klass, on_slid);
+  gtk_widget_class_bind_template_callback (klass, on_pace);
+  gtk_widget_class_bind_template_callback (klass, on_close_up);
+}
+
+/* Keys reach them when the part that has the focus has no use of its own for them. */
+static const struct
+{
+  guint key;
+  GdkModifierType held;
+  const char *action;
+} keys[] = {
+  { GDK_KEY_Right, 0, "briefing.next" },
+  { GDK_KEY_space, 0, "briefing.next" },
+  { GDK_KEY_Page_Down, 0, "briefing.next" },
+  { GDK_KEY_Left, 0, "briefing.back" },
+  { GDK_KEY_BackSpace, 0, "briefing.back" },
+  { GDK_KEY_Page_Up, 0, "briefing.back" },
+  { GDK_KEY_Home, 0, "briefing.first" },
+  { GDK_KEY_End, 0, "briefing.last" },
+  { GDK_KEY_Down, 0, "briefing.run-after" },
+  { GDK_KEY_Up, 0, "briefing.run-before" },
+  { GDK_KEY_p, 0, "briefing.play" },
+  { GDK_KEY_F5, 0, "briefing.play" },
+  { GDK_KEY_c, 0, "briefing.close-up" },
+  { GDK_KEY_plus, 0, "briefing.larger" },
+  { GDK_KEY_equal, 0, "briefing.larger" },
+  { GDK_KEY_KP_Add, 0, "briefing.larger" },
+  { GDK_KEY_minus, 0, "briefing.smaller" },
+  { GDK_KEY_KP_Subtract, 0, "briefing.smaller" },
+  { GDK_KEY_Escape, 0, "briefing.leave" },
+};
+
+static gboolean
+on_key (SwBriefingWindow *self, guint keyval, guint keycode, GdkModifierType state)
+{
+  if (state & (GDK_CONTROL_MASK | GDK_ALT_MASK))
+    return GDK_EVENT_PROPAGATE;
+  for (gsize i = 0; i < G_N_ELEMENTS (keys); i++)
+    if (keys[i].key == gdk_keyval_to_lower (keyval))
+      {
+        gtk_widget_activate_action (GTK_WIDGET (self), keys[i].action, NULL);
+        return GDK_EVENT_STOP;
+      }
+  return GDK_EVENT_PROPAGATE;
+}
+
+static void
+install_actions (GtkWidgetClass *klass)
+{
+  static const struct
+  {
+    const char *name;
+    GtkWidgetActionActivateFunc act;
+  } actions[] = {
+    { "briefing.next", next_action },
+    { "briefing.back", back_action },
+    { "briefing.first", first_action },
+    { "briefing.last", last_action },
+    { "briefing.run-after", run_after_action },
+    { "briefing.run-before", run_before_action },
+    { "briefing.play", play_action },
+    { "briefing.larger", larger_action },
+    { "briefing.smaller", smaller_action },
+    { "briefing.close-up", close_up_action },
+    { "briefing.leave", leave_action },
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (actions); i++)
+    gtk_widget_class_install_action (klass, actions[i].name, NULL, actions[i].act);
+}
+
+static void
+sw_briefing_window_class_init (SwBriefingWindowClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = sw_briefing_window_dispose;
+  gtk_widget_class_set_template_from_resource (
+      widget_class, "/io/slopewright/Slopewright/sw-briefing.ui");
+  bind_children (widget_class);
+  install_actions (widget_class);
+}
+
+static void
+sw_briefing_window_init (SwBriefingWindow *self)
+{
+  GtkEventController *key = gtk_event_controller_key_new ();
+
+  gtk_widget_init_template (GTK_WIDGET (self));
+  self->growth = 1.0;
+  g_signal_connect_swapped (key, "key-pressed", G_CALLBACK (on_key), self);
+  gtk_widget_add_controller (gtk_window_get_child (GTK_WINDOW (self)), key);
+  gtk_drop_down_set_selected (self->pace, USUAL_PACE);
+}
+
+static void
+add_drawings (SwBriefingWindow *self)
+{
+  const SwStock *stock = sw_stage_stock (self->stage);
+
+  self->view = SW_LAYING_VIEW (sw_laying_view_new (stock));
+  gtk_box_append (self->view_room, GTK_WIDGET (self->view));
+  self->picture = sw_page_view_new (stock, PICTURE_PX);
+  self->near = SW_LAYING_VIEW (sw_laying_view_new (stock));
+  sw_laying_view_set_close (self->near, TRUE);
+  gtk_widget_set_focusable (GTK_WIDGET (self->near), FALSE);
+  gtk_box_append (self->picture_room, self->picture);
+  gtk_box_append (self->picture_room, GTK_WIDGET (self->near));
+}
+
+GtkWidget *
+sw_briefing_window_new (GtkWindow *parent, SwStage *stage)
+{
+  SwBriefingWindow *self =
+      g_object_new (SW_TYPE_BRIEFING_WINDOW, "transient-for", parent, "modal", TRUE,
+                    "destroy-with-parent", TRUE, NULL);
+
+  self->stage = g_object_ref (stage);
+  add_drawings (self);
+  take_job (self);
+  set_text (self, first_text (self));
+  show_job (self, self->sequence->faces[sw_stage_face_index (stage)].first_step);
+  show_play (self);
+  g_signal_connect_object (stage, "changed", G_CALLBACK (on_changed), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (gtk_settings_get_default (), "notify::gtk-enable-animations",
+                           G_CALLBACK (allow_actions), self, G_CONNECT_SWAPPED);
+  gtk_widget_grab_focus (GTK_WIDGET (self->view));
+  gtk_window_fullscreen (GTK_WINDOW (self));
+  return GTK_WIDGET (self);
+}
+
+guint
+sw_briefing_window_n_steps (SwBriefingWindow *self)
+{
+  return self->sequence->n_steps;
+}
+
+guint
+sw_briefing_window_step (SwBriefingWindow *self)
+{
+  return self->step;
+}
+
+gboolean
+sw_briefing_window_is_playing (SwBriefingWindow *self)
+{
+  return self->ticking != 0;
+}
+
+const char *
+sw_briefing_window_spoken (SwBriefingWindow *self)
+{
+  return gtk_label_get_text (self->spoken);
+}
