@@ -282,6 +282,12 @@ is_permit (const SwJob *job, const SwFace *face)
 }
 
 static gboolean
+has_inspection_report (const SwJob *job, const SwFace *face)
+{
+  return job->pack.kind == SW_PACK_CREW || job->pack.kind == SW_PACK_PERMIT;
+}
+
+static gboolean
 is_class (const SwJob *job, const SwFace *face)
 {
   return job->pack.kind == SW_PACK_CLASS || job->pack.kind == SW_PACK_CLASS_KEY;
@@ -297,6 +303,7 @@ is_class (const SwJob *job, const SwFace *face)
 const SwField sw_pack_fields[] = {
   HEADING (N_ ("Document")),
   ENUM (pack.kind, N_ ("Print as"), N_ ("Change Document"), kind),
+  PACK_TEXT ("certification", SW_PACK_TEXT_CERTIFICATION, has_inspection_report),
   { .kind = SW_FIELD_HEADING,
     .label = N_ ("Permit Guidance (lists: one item after the other, with ;)"),
     .applies = is_permit },
@@ -335,6 +342,7 @@ const SwField sw_paper_fields[] = {
 
 const SwField sw_document_fields[] = {
   ENUM (pack.kind, N_ ("Print as"), N_ ("Change Document"), kind),
+  PACK_TEXT ("certification", SW_PACK_TEXT_CERTIFICATION, has_inspection_report),
   CHOICE (N_ ("Language of the pack"), N_ ("Change Language"), language),
   ENUM (paper, N_ ("Paper"), N_ ("Change Paper"), paper),
   ENUM (units, N_ ("Units"), N_ ("Change Units"), units),

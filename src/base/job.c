@@ -77,6 +77,7 @@ static const gsize text_offsets[] = {
   G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_RECORDS]),
   G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_ENFORCEMENT]),
   G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_CLOSING]),
+  G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_CERTIFICATION]),
   G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_COURSE]),
   G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_LEVEL]),
   G_STRUCT_OFFSET (SwJob, pack.texts[SW_PACK_TEXT_TRAINER]),

@@ -6,13 +6,21 @@ const char *const sw_pack_kind_codes[SW_PACK_KIND_COUNT + 1] = {
 };
 
 const char *const sw_pack_text_keys[SW_PACK_TEXT_COUNT] = {
-  [SW_PACK_TEXT_OFFICE] = "office",         [SW_PACK_TEXT_EDITION] = "edition",
-  [SW_PACK_TEXT_BASIS] = "basis",           [SW_PACK_TEXT_CONTACT] = "contact",
-  [SW_PACK_TEXT_CONDITIONS] = "conditions", [SW_PACK_TEXT_SUBMITTALS] = "submittals",
-  [SW_PACK_TEXT_NOTICE] = "notice",         [SW_PACK_TEXT_DEADLINES] = "deadlines",
-  [SW_PACK_TEXT_RECORDS] = "records",       [SW_PACK_TEXT_ENFORCEMENT] = "enforcement",
-  [SW_PACK_TEXT_CLOSING] = "closing",       [SW_PACK_TEXT_COURSE] = "course",
-  [SW_PACK_TEXT_LEVEL] = "level",           [SW_PACK_TEXT_TRAINER] = "trainer",
+  [SW_PACK_TEXT_OFFICE] = "office",
+  [SW_PACK_TEXT_EDITION] = "edition",
+  [SW_PACK_TEXT_BASIS] = "basis",
+  [SW_PACK_TEXT_CONTACT] = "contact",
+  [SW_PACK_TEXT_CONDITIONS] = "conditions",
+  [SW_PACK_TEXT_SUBMITTALS] = "submittals",
+  [SW_PACK_TEXT_NOTICE] = "notice",
+  [SW_PACK_TEXT_DEADLINES] = "deadlines",
+  [SW_PACK_TEXT_RECORDS] = "records",
+  [SW_PACK_TEXT_ENFORCEMENT] = "enforcement",
+  [SW_PACK_TEXT_CLOSING] = "closing",
+  [SW_PACK_TEXT_CERTIFICATION] = "certification",
+  [SW_PACK_TEXT_COURSE] = "course",
+  [SW_PACK_TEXT_LEVEL] = "level",
+  [SW_PACK_TEXT_TRAINER] = "trainer",
 };
 
 guint

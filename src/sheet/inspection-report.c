@@ -188,13 +188,23 @@ add_faces (const SwSheet *sheet, SwFlow *flow)
     }
 }
 
+/* As the permit words it, or lines to write its words on. */
 static void
 add_certificate (const SwSheet *sheet, SwFlow *flow)
 {
+  const char *permits = sheet->plan->texts[SW_PACK_TEXT_CERTIFICATION];
+
   sw_flow_heading (flow, word (sheet, "certify.title"));
   sw_flow_text (flow, SW_STYLE_SMALL, SW_ROLE_TEXT, word (sheet, "certify.own"));
-  sw_flow_write_in (flow, word (sheet, "certify"));
-  sw_flow_write_in (flow, "");
+  if (*permits == '\0')
+    {
+      sw_flow_write_in (flow, word (sheet, "certify"));
+      sw_flow_write_in (flow, "");
+      return;
+    }
+  sw_flow_space (flow, BLOCK_GAP_MM);
+  sw_flow_text (flow, SW_STYLE_SMALL, SW_ROLE_TEXT, word (sheet, "certify"));
+  sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT, sw_sheet_plain (sheet, permits));
 }
 
 static void

@@ -129,6 +129,7 @@ test_report (void)
     "By whom",
     "Seen by",
     "Certification",
+    "I walked this site on the day above, and this report is complete and true",
     "Next inspection due on",
     "Copies to",
   };

@@ -21,7 +21,7 @@ typedef enum
 /** Words of the file and of the command line; NULL-terminated. Text ids "pack-kind.<code>". */
 extern const char *const sw_pack_kind_codes[SW_PACK_KIND_COUNT + 1];
 
-/** Texts of the two other kinds. Lists have their items separated by ";" or a new line.
+/** Texts of the other kinds, and of the inspection report. Lists have their items separated by ";" or a new line.
  * What is empty is printed as a line to write on. */
 typedef enum
 {
@@ -36,6 +36,7 @@ typedef enum
   SW_PACK_TEXT_RECORDS,     /* what to keep, for how long */
   SW_PACK_TEXT_ENFORCEMENT, /* list: what follows when it is not done */
   SW_PACK_TEXT_CLOSING,     /* list: when the permit can be closed */
+  SW_PACK_TEXT_CERTIFICATION, /* what an inspector signs, as the permit words it */
   SW_PACK_TEXT_COURSE,
   SW_PACK_TEXT_LEVEL, /* who the class is for, and what they know before */
   SW_PACK_TEXT_TRAINER,
