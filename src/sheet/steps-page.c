@@ -37,14 +37,25 @@ toe_variant (const SwSheet *sheet, SwStep step, const char *part)
   return step == SW_STEP_TOE ? sw_sheet_toe_id (sheet, id) : id;
 }
 
-/* Infill runs are laid out of turn; a face that closes on itself has no outer edges. */
+/* A face that closes on itself has no outer edges; obstacles have a ring of pins. */
+static const char *
+pin_field_id (const SwSheet *sheet, const SwTierNumbers *numbers)
+{
+  return step_id (sheet, SW_STEP_PIN_FIELD,
+                  numbers->pins[SW_PIN_RING] > 0    ? "number-ring"
+                  : numbers->pins[SW_PIN_EDGE] == 0 ? "number-no-edge"
+                                                    : "number");
+}
+
+/* Infill runs are laid out of turn. */
 static const char *
 number_id (const SwSheet *sheet, SwStep step, guint face, guint tier)
 {
   const SwFaceLayout *layout = &sheet->layout->faces[face];
+  SwTierNumbers numbers = sw_tier_numbers (layout, tier);
 
-  if (step == SW_STEP_PIN_FIELD && sw_tier_numbers (layout, tier).pins[SW_PIN_EDGE] == 0)
-    return step_id (sheet, step, "number-no-edge");
+  if (step == SW_STEP_PIN_FIELD)
+    return pin_field_id (sheet, &numbers);
   if (step != SW_STEP_UNROLL || layout->tiers[tier].infill == 0)
     return toe_variant (sheet, step, "number");
   return step_id (sheet, step,

@@ -56,6 +56,20 @@ test_detail_has_every_lap (void)
   assert_says (words, "Side lap as laid, Face E 143");
 }
 
+/* The pins of all steps are the pins of the job: 61 + 59 + 402 + 18 + 28 + 46 = 614 by
+ * examples/halter-brook.expected.md, 28 of them round the headwall. */
+static void
+test_steps_have_every_pin (void)
+{
+  g_autoptr (Example) example = example_new ("halter-brook");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = pack_words (pages);
+
+  g_assert_cmpuint (example->result->tally->pins, ==, 614);
+  g_assert_nonnull (strstr (words, "\n28\n"));
+  assert_says (words, "round obstacles, every 300");
+}
+
 /* Two tiers with the same numbers: said once. */
 static void
 test_talk_says_what_is_alike_once (void)
@@ -207,6 +221,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sheet/parts/talk-says-what-is-alike-once",
                    test_talk_says_what_is_alike_once);
   g_test_add_func ("/sheet/parts/detail-has-every-lap", test_detail_has_every_lap);
+  g_test_add_func ("/sheet/parts/steps-have-every-pin", test_steps_have_every_pin);
   g_test_add_func ("/sheet/parts/heap-closes-on-itself", test_a_heap_closes_on_itself);
   g_test_add_func ("/sheet/parts/us-units-throughout", test_us_units_throughout);
   g_test_add_func ("/sheet/parts/one-box", test_one_box);
