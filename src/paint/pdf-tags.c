@@ -206,8 +206,10 @@ sw_pdf_tags_end_page (SwPdfTags *tags)
 }
 
 static void
-begin_row (SwPdfTags *tags)
+begin_row (SwPdfTags *tags, const char *words)
 {
+  if (*words != '\0')
+    end_table (tags);
   if (tags->table == NULL)
     tags->table = new_element (tags, tags->document, "Table");
   tags->row = new_element (tags, tags->table, "TR");
@@ -250,7 +252,7 @@ sw_pdf_tags_begin (SwPdfTags *tags, SwTag tag, const char *words)
   close_content (tags);
   if (tag == SW_TAG_ROW)
     {
-      begin_row (tags);
+      begin_row (tags, words);
       return;
     }
   if (tag == SW_TAG_FURNITURE)

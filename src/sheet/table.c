@@ -415,7 +415,7 @@ head_figure (const Setting *s)
       sw_figure_box (figure, SW_ROLE_TABLE_HEAD, 0.0, 0.0, s->width_mm,
                      figure->height_mm);
       draw_rules (s, figure, NULL);
-      sw_figure_tag (figure, SW_TAG_ROW, "");
+      sw_figure_tag (figure, SW_TAG_ROW, "head");
     }
   for (guint i = 0; i < n_columns; i++)
     {

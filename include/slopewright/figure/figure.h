@@ -95,7 +95,7 @@ typedef enum
   SW_TAG_PARAGRAPH,
   SW_TAG_MORE,    /* further lines of the paragraph before */
   SW_TAG_PICTURE, /* its words say what it shows */
-  SW_TAG_ROW,     /* of a table: holds cells */
+  SW_TAG_ROW,     /* of a table: holds cells; with words, the first of a new table */
   SW_TAG_HEAD_CELL,
   SW_TAG_CELL,
   SW_TAG_BAND, /* the one cell of a row: head of the rows below, across all columns */
