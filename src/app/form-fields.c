@@ -12,9 +12,9 @@
     .kind = SW_FIELD_TEXT, .label = name, .step = words,                                 \
     .offset = G_STRUCT_OFFSET (SwJob, field)                                             \
   }
-#define HEADING(words)                                                                   \
+#define HEADING(words, target)                                                           \
   {                                                                                      \
-    .kind = SW_FIELD_HEADING, .label = words                                             \
+    .kind = SW_FIELD_HEADING, .label = words, .help = target                             \
   }
 #define CHOICE(name, words, prefix)                                                      \
   {                                                                                      \
@@ -132,7 +132,7 @@ const SwField sw_blanket_fields[] = {
   }
 
 const SwField sw_product_fields[] = {
-  HEADING (N_ ("Product Data Sheet")),
+  HEADING (N_ ("Product Data Sheet"), "blanket#data-sheet"),
   TEXT_OF (product.name, N_ ("Product"), N_ ("Change Product")),
   TEXT_OF (product.source, N_ ("Read in"), N_ ("Change Product")),
   STATED (product.max_hv, N_ ("Steepest gradient"), N_ ("Change Product"), SW_UNIT_HV,
@@ -153,7 +153,7 @@ const SwField sw_product_fields[] = {
 };
 
 const SwField sw_seed_fields[] = {
-  HEADING (N_ ("Seed")),
+  HEADING (N_ ("Seed"), "seed"),
   TEXT_OF (seed.name, N_ ("Mix"), N_ ("Change Seed Mix")),
   { .kind = SW_FIELD_END },
 };
@@ -218,33 +218,33 @@ month_day_problem (const char *text)
   }
 
 const SwField sw_site_number_fields[] = {
-  HEADING (N_ ("Soil Loss")),
+  HEADING (N_ ("Soil Loss"), "water#soil-loss"),
   SITE_ENUM ("loss_units", loss_units, loss_units),
   SITE_NUMBER ("erosivity", SW_NUMBER_EROSIVITY),
   SITE_NUMBER ("erosivity_share", SW_NUMBER_EROSIVITY_SHARE),
   SITE_NUMBER ("erodibility", SW_NUMBER_ERODIBILITY),
   SITE_ENUM ("rill_ratio", rills, rills),
   SITE_ENUM ("bench_drained", bench_drained, answer),
-  HEADING (N_ ("Water")),
+  HEADING (N_ ("Water"), "water#sheet-flow"),
   SITE_NUMBER ("rain_mm_per_h", SW_NUMBER_RAIN),
   SITE_NUMBER ("run_on_m", SW_NUMBER_RUN_ON_M),
   SITE_NUMBER ("roughness_n", SW_NUMBER_ROUGHNESS),
-  HEADING (N_ ("Plants")),
+  HEADING (N_ ("Plants"), "seed#plants"),
   SITE_NUMBER ("grow_months", SW_NUMBER_GROW_MONTHS),
   SITE_ENUM ("mown", mown, answer),
-  HEADING (N_ ("Shallow Slides")),
+  HEADING (N_ ("Shallow Slides"), "water#slides"),
   SITE_NUMBER ("slide_depth_m", SW_NUMBER_SLIDE_DEPTH_M),
   SITE_NUMBER ("friction_deg", SW_NUMBER_FRICTION_RAD),
   SITE_NUMBER ("cohesion_pa", SW_NUMBER_COHESION_PA),
   SITE_NUMBER ("soil_weight_n_per_m3", SW_NUMBER_SOIL_WEIGHT),
-  HEADING (N_ ("Handling")),
+  HEADING (N_ ("Handling"), "rolls#handling"),
   SITE_NUMBER ("wet_ratio", SW_NUMBER_WET_RATIO),
   SITE_NUMBER ("lift_from_m", SW_NUMBER_LIFT_FROM_M),
   SITE_NUMBER ("lift_to_m", SW_NUMBER_LIFT_TO_M),
   SITE_NUMBER ("lift_reach_m", SW_NUMBER_LIFT_REACH_M),
-  HEADING (N_ ("Footing")),
+  HEADING (N_ ("Footing"), "findings#footing"),
   SITE_NUMBER ("fall_plan_deg", SW_NUMBER_FALL_PLAN_RAD),
-  HEADING (N_ ("Weather")),
+  HEADING (N_ ("Weather"), "findings#weather"),
   SITE_NUMBER ("wind_limit_m_per_s", SW_NUMBER_WIND_LIMIT),
   SITE_NUMBER ("rain_stop_m", SW_NUMBER_RAIN_STOP_M),
   SITE_NUMBER ("temperature_least_k", SW_NUMBER_TEMPERATURE_LEAST),
@@ -301,11 +301,12 @@ is_class (const SwJob *job, const SwFace *face)
   }
 
 const SwField sw_pack_fields[] = {
-  HEADING (N_ ("Document")),
+  HEADING (N_ ("Document"), "packs#kinds"),
   ENUM (pack.kind, N_ ("Print as"), N_ ("Change Document"), kind),
   PACK_TEXT ("certification", SW_PACK_TEXT_CERTIFICATION, has_inspection_report),
   { .kind = SW_FIELD_HEADING,
     .label = N_ ("Permit Guidance (lists: one item after the other, with ;)"),
+    .help = "packs#permit",
     .applies = is_permit },
   PACK_TEXT ("office", SW_PACK_TEXT_OFFICE, is_permit),
   PACK_TEXT ("edition", SW_PACK_TEXT_EDITION, is_permit),
@@ -318,7 +319,10 @@ const SwField sw_pack_fields[] = {
   PACK_TEXT ("records", SW_PACK_TEXT_RECORDS, is_permit),
   PACK_TEXT ("enforcement", SW_PACK_TEXT_ENFORCEMENT, is_permit),
   PACK_TEXT ("closing", SW_PACK_TEXT_CLOSING, is_permit),
-  { .kind = SW_FIELD_HEADING, .label = N_ ("Class Handout"), .applies = is_class },
+  { .kind = SW_FIELD_HEADING,
+    .label = N_ ("Class Handout"),
+    .help = "packs#class",
+    .applies = is_class },
   { .kind = SW_FIELD_CHOICE,
     .label = N_ ("Exercises"),
     .step = N_ ("Change Exercises"),
@@ -333,7 +337,7 @@ const SwField sw_pack_fields[] = {
 };
 
 const SwField sw_paper_fields[] = {
-  HEADING (N_ ("Units and Paper")),
+  HEADING (N_ ("Units and Paper"), "packs#paper"),
   ENUM (units, N_ ("Units"), N_ ("Change Units"), units),
   ENUM (paper, N_ ("Paper"), N_ ("Change Paper"), paper),
   CHOICE (N_ ("Language of the pack"), N_ ("Change Language"), language),

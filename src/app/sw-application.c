@@ -3,6 +3,8 @@
 
 #include <glib/gi18n.h>
 
+#include "first-job.h"
+#include "sw-help-window.h"
 #include "sw-preferences-window.h"
 #include "sw-window.h"
 
@@ -12,6 +14,7 @@ struct _SwApplication
 {
   GtkApplication parent_instance;
   SwStock *stock;
+  GtkWidget *help; /* NULL until it is asked for, and once it is closed */
   SwPreferences *preferences;
   GtkWidget *preferences_window; /* weak */
   gboolean quitting;             /* window by window, until one stays open */
@@ -131,12 +134,26 @@ sw_application_window_added (GtkApplication *app, GtkWindow *window)
                              G_CONNECT_SWAPPED);
 }
 
+/* Help without a job is no reason for the program to go on. */
+static void
+close_help_alone (SwApplication *self)
+{
+  GList *windows = gtk_application_get_windows (GTK_APPLICATION (self));
+
+  for (GList *l = windows; l != NULL; l = l->next)
+    if (SW_IS_WINDOW (l->data))
+      return;
+  if (self->help != NULL)
+    gtk_window_destroy (GTK_WINDOW (self->help));
+}
+
 static void
 sw_application_window_removed (GtkApplication *app, GtkWindow *window)
 {
   GTK_APPLICATION_CLASS (sw_application_parent_class)->window_removed (app, window);
   if (SW_IS_WINDOW (window) && SW_APPLICATION (app)->quitting)
     close_next (SW_APPLICATION (app));
+  close_help_alone (SW_APPLICATION (app));
 }
 
 static void
@@ -181,10 +198,39 @@ about_action (GSimpleAction *action, GVariant *parameter, gpointer data)
       NULL);
 }
 
+/* In the units that a new job would have. */
+static GtkWidget *
+make_help (SwApplication *self)
+{
+  g_autoptr (SwJob) first =
+      sw_first_job (self->preferences, (const char *const *) self->stock->languages);
+
+  return sw_help_window_new (self->stock, first->units);
+}
+
+/* @target: a page; empty: the page that it is open at. */
+static void
+help_action (GSimpleAction *action, GVariant *target, gpointer data)
+{
+  SwApplication *self = data;
+  const char *page = g_variant_get_string (target, NULL);
+
+  if (self->help == NULL)
+    {
+      self->help = make_help (self);
+      g_object_add_weak_pointer (G_OBJECT (self->help), (gpointer *) &self->help);
+      gtk_window_set_application (GTK_WINDOW (self->help), GTK_APPLICATION (self));
+    }
+  if (*page != '\0' && !sw_help_window_go (SW_HELP_WINDOW (self->help), page))
+    g_critical ("the help has no page “%s”", page);
+  gtk_window_present (GTK_WINDOW (self->help));
+}
+
 static const GActionEntry actions[] = {
   { .name = "new", .activate = new_action },
   { .name = "quit", .activate = quit_action },
   { .name = "about", .activate = about_action },
+  { .name = "help", .activate = help_action, .parameter_type = "s" },
   { .name = "preferences", .activate = preferences_action },
 };
 
@@ -214,6 +260,7 @@ set_keys (GtkApplication *app)
     { "win.print", { "<Control>p" } },
     { "win.step-through", { "F5" } },
     { "window.close", { "<Control>w" } },
+    { "app.help('')", { "F1" } },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)

@@ -5,6 +5,7 @@
 #include <slopewright/sheet/report.h>
 
 #include "point-words.h"
+#include "sw-help-button.h"
 
 struct _SwFindingsList
 {
@@ -44,6 +45,17 @@ make_label (const char *text, const char *css_class)
   return label;
 }
 
+/* Each way in which a blanket fails has a place of its own on the page of findings. */
+static void
+add_help (GtkWidget *line, const char *failure)
+{
+  g_autofree char *target = g_strdup_printf ("findings#%s", failure);
+  GtkWidget *button = sw_help_button_new (target, failure);
+
+  gtk_widget_set_valign (button, GTK_ALIGN_START);
+  gtk_box_append (GTK_BOX (line), button);
+}
+
 static GtkWidget *
 make_row (SwFindingsList *self, const SwFinding *finding)
 {
@@ -67,6 +79,8 @@ make_row (SwFindingsList *self, const SwFinding *finding)
   gtk_box_append (GTK_BOX (words), make_label (text, "finding-text"));
   gtk_widget_set_hexpand (words, TRUE);
   gtk_box_append (GTK_BOX (line), words);
+  if (*finding->failure != '\0')
+    add_help (line, finding->failure);
   return line;
 }
 
@@ -199,6 +213,7 @@ static void
 sw_findings_list_init (SwFindingsList *self)
 {
   GtkWidget *scrolled = gtk_scrolled_window_new ();
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
 
   self->box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
   self->head = GTK_LABEL (gtk_label_new (NULL));
@@ -211,7 +226,10 @@ sw_findings_list_init (SwFindingsList *self)
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), GTK_WIDGET (self->list));
   gtk_widget_set_vexpand (scrolled, TRUE);
-  gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->head));
+  gtk_widget_set_hexpand (GTK_WIDGET (self->head), TRUE);
+  gtk_box_append (GTK_BOX (line), GTK_WIDGET (self->head));
+  gtk_box_append (GTK_BOX (line), sw_help_button_new ("findings", _ ("Findings")));
+  gtk_box_append (GTK_BOX (self->box), line);
   gtk_box_append (GTK_BOX (self->box), scrolled);
   gtk_widget_set_parent (self->box, GTK_WIDGET (self));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->list),

@@ -4,6 +4,7 @@
 #include <glib/gi18n.h>
 
 #include "choice.h"
+#include "sw-help-button.h"
 #include "sw-text-entry.h"
 #include "sw-value-entry.h"
 
@@ -286,6 +287,23 @@ attach_in_line (SwForm *self, Row *row, int at)
 }
 
 static void
+attach_heading (SwForm *self, Row *row, GtkWidget *label, int at)
+{
+  const SwField *field = row->field;
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  gtk_widget_add_css_class (label, "heading");
+  gtk_widget_set_hexpand (label, TRUE);
+  gtk_box_append (GTK_BOX (line), label);
+  if (field->help != NULL)
+    gtk_box_append (
+        GTK_BOX (line),
+        sw_help_button_new (field->help, gtk_label_get_text (GTK_LABEL (label))));
+  gtk_grid_attach (self->grid, line, 0, at, 2, 1);
+  row->label = line;
+}
+
+static void
 attach_row (SwForm *self, Row *row, int at)
 {
   GtkWidget *label = gtk_label_new (label_of (self, row->field));
@@ -295,8 +313,7 @@ attach_row (SwForm *self, Row *row, int at)
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   if (row->field->kind == SW_FIELD_HEADING)
     {
-      gtk_widget_add_css_class (label, "heading");
-      gtk_grid_attach (self->grid, label, 0, at, 2, 1);
+      attach_heading (self, row, label, at);
       return;
     }
   make_control (self, row);

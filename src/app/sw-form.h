@@ -39,6 +39,7 @@ typedef struct
   int (*get) (SwStage *stage, gsize which);
   void (*set) (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index);
   gsize which; /* told to the three above; or a SwSiteNumber */
+  const char *help; /* HEADING: page of the help that its "?" opens; NULL for none */
 } SwField;
 
 /**

@@ -2,9 +2,11 @@
 #include "sw-inspector.h"
 
 #include <glib/gi18n.h>
+#include <string.h>
 
 #include "form-fields.h"
 #include "sw-face-bar.h"
+#include "sw-help-button.h"
 #include "sw-list-bar.h"
 #include "sw-point-table.h"
 #include "sw-practice-page.h"
@@ -18,6 +20,8 @@ struct _SwInspector
   SwStage *stage;
   GtkWidget *box;
   GtkStack *stack;
+  GtkBox *pages;
+  GtkWidget *help;
   GtkBox *face, *blanket, *practice, *site, *job, *order;
 };
 
@@ -37,6 +41,47 @@ make_compare_types (void)
   gtk_actionable_set_action_name (GTK_ACTIONABLE (button), "win.compare-types");
   gtk_widget_set_halign (button, GTK_ALIGN_START);
   return button;
+}
+
+/* The page of the help about each of the inspector's. */
+static const char *
+help_of (const char *page)
+{
+  static const struct
+  {
+    const char *page, *help;
+  } rows[] = {
+    { "face", "draw" },
+    { "blanket", "blanket" },
+    { "practice", "blanket#practice" },
+    { "site", "findings#site-visit" },
+    { "order", "seed" },
+    { "job", "packs" },
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    if (strcmp (rows[i].page, page) == 0)
+      return rows[i].help;
+  return "start";
+}
+
+static void
+show_help_of_page (SwInspector *self)
+{
+  const char *page = gtk_stack_get_visible_child_name (self->stack);
+
+  if (page != NULL)
+    gtk_actionable_set_action_target (GTK_ACTIONABLE (self->help), "s", help_of (page));
+}
+
+static void
+add_help (SwInspector *self)
+{
+  self->help = sw_help_button_new ("start", _ ("This page"));
+  gtk_box_append (self->pages, self->help);
+  g_signal_connect_object (self->stack, "notify::visible-child-name",
+                           G_CALLBACK (show_help_of_page), self, G_CONNECT_SWAPPED);
+  show_help_of_page (self);
 }
 
 void
@@ -93,6 +138,7 @@ sw_inspector_class_init (SwInspectorClass *klass)
       widget_class, "/io/slopewright/Slopewright/sw-inspector.ui");
   gtk_widget_class_bind_template_child (widget_class, SwInspector, box);
   gtk_widget_class_bind_template_child (widget_class, SwInspector, stack);
+  gtk_widget_class_bind_template_child (widget_class, SwInspector, pages);
   gtk_widget_class_bind_template_child (widget_class, SwInspector, face);
   gtk_widget_class_bind_template_child (widget_class, SwInspector, blanket);
   gtk_widget_class_bind_template_child (widget_class, SwInspector, practice);
@@ -107,4 +153,5 @@ static void
 sw_inspector_init (SwInspector *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  add_help (self);
 }

@@ -5,6 +5,7 @@
 
 #include "choice.h"
 #include "measured-face.h"
+#include "sw-help-button.h"
 #include "sw-value-entry.h"
 
 #define FARTHEST_M 10000.0
@@ -259,6 +260,8 @@ make_header (SwMeasureDialog *self)
   gtk_header_bar_set_show_title_buttons (GTK_HEADER_BAR (header), FALSE);
   gtk_header_bar_pack_start (GTK_HEADER_BAR (header), cancel);
   gtk_header_bar_pack_end (GTK_HEADER_BAR (header), self->use);
+  gtk_header_bar_pack_end (GTK_HEADER_BAR (header),
+                           sw_help_button_new ("measure", _ ("Measure a slope")));
   g_signal_connect_swapped (cancel, "clicked", G_CALLBACK (gtk_window_close), self);
   g_signal_connect_swapped (self->use, "clicked", G_CALLBACK (sw_measure_dialog_use),
                             self);

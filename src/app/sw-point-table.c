@@ -7,6 +7,7 @@
 #include "point-words.h"
 #include "points-paste.h"
 #include "sw-continue.h"
+#include "sw-help-button.h"
 #include "sw-point-popover.h"
 #include "sw-value-entry.h"
 
@@ -376,6 +377,7 @@ add_head (SwPointTable *self)
   if (self->kind->y_up)
     add_continue (self, line);
   gtk_box_append (GTK_BOX (line), button);
+  gtk_box_append (GTK_BOX (line), sw_help_button_new ("draw#points", _ ("Points")));
   gtk_box_append (GTK_BOX (self->box), line);
 }
 

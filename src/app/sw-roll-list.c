@@ -4,6 +4,7 @@
 #include <glib/gi18n.h>
 
 #include "choice.h"
+#include "sw-help-button.h"
 #include "sw-value-entry.h"
 
 typedef struct
@@ -295,6 +296,9 @@ add_head (SwRollList *self)
   g_signal_connect_swapped (self->add, "clicked", G_CALLBACK (on_add), self);
   gtk_box_append (GTK_BOX (line), title);
   gtk_box_append (GTK_BOX (line), self->add);
+  gtk_box_append (
+      GTK_BOX (line),
+      sw_help_button_new ("rolls#stock", gtk_label_get_text (GTK_LABEL (title))));
   gtk_box_append (GTK_BOX (self->box), line);
 }
 

@@ -6,6 +6,7 @@
 #include <slopewright/judge/texture.h>
 
 #include "choice.h"
+#include "sw-help-button.h"
 #include "sw-value-entry.h"
 
 #define FIELDS_MOST 4
@@ -422,6 +423,7 @@ make_buttons (SwSoilDialog *self)
   gtk_widget_set_hexpand (cancel, TRUE);
   gtk_widget_set_halign (cancel, GTK_ALIGN_START);
   gtk_box_append (GTK_BOX (row), cancel);
+  gtk_box_append (GTK_BOX (row), sw_help_button_new ("soil#hand", _ ("Test the Soil")));
   gtk_box_append (GTK_BOX (row), GTK_WIDGET (self->back));
   gtk_box_append (GTK_BOX (row), GTK_WIDGET (self->next));
   g_signal_connect_swapped (cancel, "clicked", G_CALLBACK (gtk_window_close), self);

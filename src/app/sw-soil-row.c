@@ -3,6 +3,7 @@
 
 #include <glib/gi18n.h>
 
+#include "sw-help-button.h"
 #include "sw-soil-dialog.h"
 
 static void
@@ -40,6 +41,7 @@ sw_soil_row_new (SwStage *stage)
   gtk_widget_set_hexpand (label, TRUE);
   gtk_box_append (GTK_BOX (row), label);
   gtk_box_append (GTK_BOX (row), button);
+  gtk_box_append (GTK_BOX (row), sw_help_button_new ("soil", _ ("Soil")));
   refresh (stage, GTK_LABEL (label));
   g_signal_connect_object (stage, "changed", G_CALLBACK (refresh), label, 0);
   g_signal_connect_object (button, "clicked", G_CALLBACK (on_test), stage, 0);

@@ -7,9 +7,9 @@
 
 /* The forms of the order page: what the user decides about the work, group by group. */
 
-#define HEADING(words)                                                                   \
+#define HEADING(words, target)                                                           \
   {                                                                                      \
-    .kind = SW_FIELD_HEADING, .label = words                                             \
+    .kind = SW_FIELD_HEADING, .label = words, .help = target                             \
   }
 #define TEXT_OF(field, name, words)                                                      \
   {                                                                                      \
@@ -32,7 +32,7 @@
 #define PRICE(number, name) NUMBER (number, name, N_ ("Change Prices"))
 
 const SwField sw_allowance_fields[] = {
-  HEADING (N_ ("Spare Rolls")),
+  HEADING (N_ ("Spare Rolls"), "rolls#allowance"),
   { .kind = SW_FIELD_ENUM,
     .label = N_ ("Allowance"),
     .step = N_ ("Change Allowance"),
@@ -45,7 +45,7 @@ const SwField sw_allowance_fields[] = {
 };
 
 const SwField sw_fertiliser_fields[] = {
-  HEADING (N_ ("Fertiliser")),
+  HEADING (N_ ("Fertiliser"), "seed#fertiliser"),
   TEXT_OF (plan.fertiliser, N_ ("Product"), N_ ("Change Fertiliser")),
   FERTILISER (SW_PLAN_N, N_ ("N on the label")),
   FERTILISER (SW_PLAN_P2O5, N_ ("P2O5 on the label")),
@@ -58,19 +58,19 @@ const SwField sw_fertiliser_fields[] = {
 };
 
 const SwField sw_haul_fields[] = {
-  HEADING (N_ ("Soil from the Trenches")),
+  HEADING (N_ ("Soil from the Trenches"), "seed#haul"),
   NUMBER (SW_PLAN_BACKFILL, N_ ("Goes back"), N_ ("Change Backfill")),
   NUMBER (SW_PLAN_TRUCK_M3, N_ ("A load, loose"), N_ ("Change Load")),
   { .kind = SW_FIELD_END },
 };
 
 const SwField sw_crew_fields[] = {
-  HEADING (N_ ("Crew and Time")),
+  HEADING (N_ ("Crew and Time"), "seed#crew"),
   CREW (SW_PLAN_PEOPLE, N_ ("People")),
   CREW (SW_PLAN_DAY_H, N_ ("Paid hours a day")),
   CREW (SW_PLAN_AT_WORK, N_ ("Of it at this work")),
   CREW (SW_PLAN_DIFFICULTY, N_ ("Difficulty, 1 is usual")),
-  HEADING (N_ ("Hours of One Person")),
+  HEADING (N_ ("Hours of One Person"), "seed#crew"),
   CREW (SW_PLAN_SETUP_H, N_ ("To set up, once")),
   CREW (SW_PLAN_RUN_H, N_ ("For a run")),
   CREW (SW_PLAN_TRENCH_H_PER_M, N_ ("For trench, by length")),
@@ -80,7 +80,7 @@ const SwField sw_crew_fields[] = {
 };
 
 const SwField sw_price_fields[] = {
-  HEADING (N_ ("Prices")),
+  HEADING (N_ ("Prices"), "seed#prices"),
   TEXT_OF (plan.currency, N_ ("Currency"), N_ ("Change Currency")),
   PRICE (SW_PLAN_PRICE_ROLL, N_ ("A roll")),
   PRICE (SW_PLAN_PRICE_BOX, N_ ("A box of pins")),
@@ -89,7 +89,7 @@ const SwField sw_price_fields[] = {
   PRICE (SW_PLAN_PRICE_LOAD, N_ ("A load of soil")),
   PRICE (SW_PLAN_PRICE_HOUR, N_ ("An hour of one person")),
   PRICE (SW_PLAN_LUMP_SUM, N_ ("Lump sum")),
-  HEADING (N_ ("Mark-ups, Each on All Above")),
+  HEADING (N_ ("Mark-ups, Each on All Above"), "seed#prices"),
   PRICE (SW_PLAN_OVERHEAD, N_ ("1. Overhead")),
   PRICE (SW_PLAN_PROFIT, N_ ("2. Profit")),
   PRICE (SW_PLAN_TAX, N_ ("3. Tax")),

@@ -3,12 +3,14 @@
 
 import json
 import re
+import shutil
 import subprocess
 import sys
 import tempfile
 from pathlib import Path
 
 import floors
+import help_pages
 import languages
 import tap
 import translations
@@ -184,6 +186,7 @@ def case_resources_listed():
     folder = ROOT / "resources"
     there = {str(path.relative_to(folder)) for part in ("texts", "catalogue", "schema")
              for path in (folder / part).rglob("*.json")}
+    there |= {str(path.relative_to(folder)) for path in (folder / "help").rglob("*.md")}
     expect_none([f"not in the bundle: {name}" for name in sorted(there - listed)]
                 + [f"not there: {name}" for name in sorted(listed)
                    if not (folder / name).exists()])
@@ -245,6 +248,35 @@ def case_translations_can_fail():
     for wrong in ('gtk_label_new ("Length")', 'gtk_widget_set_tooltip_text (f (x), "Two words")'):
         assert translations.BARE.search(wrong), wrong
     assert translations.BARE_IN_UI.search('<property name="label">Length</property>')
+
+
+def case_help():
+    expect_none(help_pages.faults(ROOT))
+
+
+def case_help_can_fail():
+    """Every check of the help sees what it is for."""
+    with tempfile.TemporaryDirectory() as folder:
+        root = Path(folder)
+        for name in ("src/app", "ui", "resources"):
+            shutil.copytree(ROOT / name, root / name)
+        page = root / "resources" / "help" / "en" / "keys.md"
+        page.write_text(read(page).replace("[[Ctrl+E]]", "[[Ctrl+J]]")
+                        + "*Save the Moon* is safe.\n", encoding="utf-8")
+        (page.parent / "stray.md").write_text("# Stray\n", encoding="utf-8")
+        findings = page.parent / "findings.md"
+        findings.write_text(read(findings).replace("{finding.fire.title}", "Fire"),
+                            encoding="utf-8")
+        (root / "src" / "app" / "new.c").write_text('sw_help_button_new ("moon#dark", NULL)',
+                                                    encoding="utf-8")
+        assert help_pages.faults(root) == [
+            "keys: the key Ctrl+J is not one of the program's",
+            "keys: the window does not say 'Save the Moon'",
+            "new.c: opens moon#dark, which is no page or place of the help",
+            "stray: not in the contents",
+            "keys: <Control>e is missing",
+            "findings: finding.fire.title stands there 0 times",
+            "keys: says 'safe'"]
 
 
 CASES = [(f"/lint/{name[5:].replace('_', '-')}", function)

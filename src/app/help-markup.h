@@ -1,0 +1,7 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include <slopewright/store/help.h>
+
+/** A line of a help page for a label, its links as they stand in the page. (transfer full) */
+char *sw_help_markup (const GPtrArray *line);
