@@ -86,6 +86,28 @@ sw_export_pack (SwStage *stage, GFile *file, GError **error)
 }
 
 gboolean
+sw_export_form (SwStage *stage, GFile *file, GError **error)
+{
+  const SwJob *job = sw_stage_job (stage);
+  SwPackPlan plan = job->pack;
+  g_autoptr (SwTexts) texts = sw_export_texts (stage);
+  const SwDraw draw = draw_with (stage, texts);
+  const SwPdfInfo info = { .title = sw_texts_get (texts, "pack-kind.measure-blank"),
+                           .creator = "slopepack " SW_VERSION,
+                           .language = sw_texts_language (texts) };
+  g_autofree char *fingerprint = fingerprint_of (job);
+  g_autofree char *path = local_path (file, error);
+  g_autoptr (GPtrArray) pages = NULL;
+
+  if (path == NULL)
+    return FALSE;
+  plan.kind = SW_PACK_MEASURE_BLANK;
+  pages = sw_pack_new (sw_stage_result (stage), &draw, job->paper, &plan, SW_VERSION,
+                       fingerprint);
+  return sw_paint_pdf (pages, sw_stage_stock (stage)->palette, &info, path, error);
+}
+
+gboolean
 sw_export_quantities (SwStage *stage, GFile *file, GError **error)
 {
   const SwJob *job = sw_stage_job (stage);

@@ -21,6 +21,9 @@ GPtrArray *sw_export_pages (SwStage *stage);
 /** Write the pack as a PDF, the same bytes as slopepack writes for the saved job. */
 gboolean sw_export_pack (SwStage *stage, GFile *file, GError **error);
 
+/** Write a blank measuring form in the job's language, units and paper, as a PDF. */
+gboolean sw_export_form (SwStage *stage, GFile *file, GError **error);
+
 /** Write every quantity as CSV, as slopepack tally does. */
 gboolean sw_export_quantities (SwStage *stage, GFile *file, GError **error);
 

@@ -89,6 +89,9 @@ make_new_part (void)
   gtk_box_append (rows,
                   make_row (_ ("Draw it"), _ ("drag and type the points of a section"),
                             "win.show-view", g_variant_new_string ("drawing")));
+  gtk_box_append (rows, make_row (_ ("Nothing yet"),
+                                  _ ("a blank form to take to the slope, as a PDF"),
+                                  "win.export-form", NULL));
   return part;
 }
 

@@ -3,6 +3,7 @@
 #include <glib/gstdio.h>
 #include <math.h>
 
+#include "export.h"
 #include "measured-face.h"
 #include "start-choices.h"
 #include "sw-measure-dialog.h"
@@ -130,6 +131,26 @@ test_start_has_no_numbers (Fixture *f, gconstpointer data)
   g_assert_true (gtk_widget_is_visible (tally));
 }
 
+/* A form for a slope that nobody measured needs no more than a new job. */
+static void
+test_blank_form (Fixture *f, gconstpointer data)
+{
+  g_autofree char *folder = g_dir_make_tmp ("slopewright-form-XXXXXX", NULL);
+  g_autofree char *path = g_build_filename (folder, "form.pdf", NULL);
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+  g_autoptr (GError) error = NULL;
+  g_autofree char *bytes = NULL;
+  gsize length = 0;
+
+  g_assert_true (sw_export_form (f->stage, file, &error));
+  g_assert_no_error (error);
+  g_assert_true (g_file_get_contents (path, &bytes, &length, NULL));
+  g_assert_cmpuint (length, >, 1000);
+  g_assert_true (g_str_has_prefix (bytes, "%PDF-"));
+  g_assert_cmpint (g_unlink (path), ==, 0);
+  g_assert_cmpint (g_rmdir (folder), ==, 0);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -140,6 +161,7 @@ main (int argc, char *argv[])
   ADD ("taped", test_taped);
   ADD ("tapes-do-not-meet", test_tapes_do_not_meet);
   ADD ("examples", test_examples);
+  ADD ("blank-form", test_blank_form);
   ADD ("start-has-no-numbers", test_start_has_no_numbers);
 #undef ADD
   return g_test_run ();
