@@ -243,10 +243,25 @@ def case_translations_well_formed():
     expect_none(translations.malformed(ROOT))
 
 
+def case_translations_complete():
+    expect_none(translations.incomplete(ROOT))
+
+
+def case_translations_key_letters():
+    """Within one menu, every letter that is pressed stands for one item."""
+    assert len(translations.menus(ROOT)) > 2
+    expect_none(translations.ambiguous(ROOT))
+
+
+def case_translations_french_spaces():
+    expect_none(translations.loose_signs(ROOT))
+
+
 def case_translations_can_fail():
     assert translations.shared_letters(["_Open…", "Close", "_Options"]) == ["_Open…, _Options"]
     for wrong in ('gtk_label_new ("Length")', 'gtk_widget_set_tooltip_text (f (x), "Two words")'):
         assert translations.BARE.search(wrong), wrong
+    assert translations.LOOSE.search("Pourquoi ?")
     assert translations.BARE_IN_UI.search('<property name="label">Length</property>')
 
 

@@ -18,6 +18,7 @@ BARE = re.compile(
 BARE_IN_UI = re.compile(
     r'<(?:property|attribute) name="(?:label|title|tooltip-text|placeholder-text)">'
     r'[^<]*[A-Za-z]{2}')
+LOOSE = re.compile(r" [:;?!»]|« |\d %(?!\w)")
 ENVIRONMENT = {"LC_ALL": "C.UTF-8", "PATH": "/usr/bin:/bin"}
 UPDATE = "run resources/po/update.sh and translate what is new"
 
@@ -78,6 +79,14 @@ def incomplete(root):
             return [said]
         return [f"{language}: {UPDATE}\n{said}" for language in lines_of(root, "LINGUAS")
                 if (said := said_by(["msgcmp", catalogue(root, language), phrases]))]
+
+
+def loose_signs(root):
+    """French sets no-break spaces before : ; ? ! % and inside « »: a line never begins with one."""
+    said = subprocess.run(["msgcat", "--no-wrap", catalogue(root, "fr")],
+                          capture_output=True, text=True, check=True, env=ENVIRONMENT).stdout
+    return [f"fr: an ordinary space at a sign: {line}" for line in said.splitlines()
+            if line.startswith("msgstr") and LOOSE.search(line)]
 
 
 def translator(root, language):
