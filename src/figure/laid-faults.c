@@ -64,24 +64,32 @@ sw_laid_runs (const SwResult *result, guint face)
   return MIN (tier->n_runs, SW_LAID_RUNS);
 }
 
-/* Whether each of the runs shown has end laps. */
 static gboolean
-has_joints (const SwFaceLayout *face, guint n_runs)
+has_joint (const SwFaceLayout *face, guint run)
 {
-  for (guint i = 0; i < n_runs; i++)
-    if (face->runs[face->tiers[0].first_run + i].n_pieces < 2)
-      return FALSE;
-  return n_runs > 0;
+  return face->runs[face->tiers[0].first_run + run].n_pieces > 1;
+}
+
+gboolean
+sw_laid_fault_fits (const SwResult *result, guint face, const SwSeededFault *seeded)
+{
+  const SwFaceLayout *laid = &result->layout->faces[face];
+  guint runs = sw_laid_runs (result, face), place = seeded->place;
+
+  if (sw_laid_fault_is_of_lap (seeded->fault) ? place + 1 >= runs : place >= runs)
+    return FALSE;
+  if (seeded->fault == SW_LAID_JOINTS_IN_LINE)
+    return has_joint (laid, place) && has_joint (laid, place + 1);
+  return seeded->fault != SW_LAID_SLOT_MISSING || laid->tiers[0].slots > 0;
 }
 
 gboolean
 sw_laid_fault_applies (const SwResult *result, guint face, SwLaidFault fault)
 {
-  const SwFaceLayout *laid = &result->layout->faces[face];
-
-  if (fault == SW_LAID_JOINTS_IN_LINE)
-    return has_joints (laid, sw_laid_runs (result, face));
-  return fault != SW_LAID_SLOT_MISSING || laid->tiers[0].slots > 0;
+  for (guint place = 0; place < sw_laid_runs (result, face); place++)
+    if (sw_laid_fault_fits (result, face, &(SwSeededFault){ fault, place }))
+      return TRUE;
+  return FALSE;
 }
 
 static gboolean
@@ -219,14 +227,14 @@ draw_slots (const Laid *laid, guint run)
                      + (i + 1) * (laid->toe_mm - laid->crest_mm) / (slots + 1));
 }
 
-/* Neighbours are staggered by turns, unless two are in line. */
+/* Neighbours are staggered by turns, clear of the slots, unless two are in line. */
 static double
 joint_mm (const Laid *laid, guint run)
 {
-  double share = run % 2 == 0 ? 0.40 : 0.54;
+  double share = run % 2 == 0 ? 0.40 : 0.58;
 
   if (run > 0 && is_wrong (laid, SW_LAID_JOINTS_IN_LINE, run - 1))
-    share = run % 2 == 0 ? 0.54 : 0.40;
+    share = run % 2 == 0 ? 0.58 : 0.40;
   return laid->crest_mm + share * (laid->toe_mm - laid->crest_mm);
 }
 
@@ -257,8 +265,8 @@ draw_lap (const Laid *laid, guint lap)
   sw_figure_box (laid->figure, SW_ROLE_LAP, from_mm, top_mm, to_mm - from_mm,
                  laid->toe_mm - top_mm);
   sw_figure_segment (laid->figure, SW_ROLE_GROUND, on_mm, top_mm, on_mm, laid->toe_mm);
-  sw_draft_dashes (laid->figure, SW_ROLE_GROUND, under_mm, top_mm, under_mm,
-                   laid->toe_mm, 1.6);
+  sw_draft_dashes (laid->figure, SW_ROLE_GROUND, under_mm, top_mm, under_mm, laid->toe_mm,
+                   1.6);
 }
 
 static void
@@ -366,8 +374,6 @@ draw_marks (const Laid *laid)
 static void
 draw_all (const Laid *laid)
 {
-  gboolean joined = has_joints (laid->face, laid->n_runs);
-
   for (guint run = 0; run < laid->n_runs; run++)
     draw_run (laid, run);
   for (guint lap = 0; lap + 1 < laid->n_runs; lap++)
@@ -377,7 +383,7 @@ draw_all (const Laid *laid)
       draw_trench_pins (laid, run);
       draw_toe (laid, run);
       draw_slots (laid, run);
-      if (joined)
+      if (has_joint (laid->face, run))
         draw_joint (laid, run);
       draw_run_number (laid, run);
     }

@@ -33,12 +33,31 @@ typedef struct
   guint n_faults;
 } Laid;
 
-static void
-shuffle (SwDice *dice, guint *numbers, guint count)
+/* Takes the first of @places, in its order, that the fault can be at; FALSE if none. */
+static gboolean
+take_place (const SwResult *result, SwLaidFault fault, GArray *places,
+            SwSeededFault *seeded)
 {
+  for (guint i = 0; i < places->len; i++)
+    {
+      *seeded = (SwSeededFault){ fault, g_array_index (places, guint, i) };
+      if (!sw_laid_fault_fits (result, 0, seeded))
+        continue;
+      g_array_remove_index (places, i);
+      return TRUE;
+    }
+  return FALSE;
+}
+
+static GArray *
+shuffled (SwDice *dice, guint count)
+{
+  GArray *numbers = g_array_sized_new (FALSE, FALSE, sizeof (guint), count);
+
   for (guint i = 0; i < count; i++)
-    numbers[i] = i;
-  sw_dice_shuffle (dice, numbers, count);
+    g_array_append_val (numbers, i);
+  sw_dice_shuffle (dice, (guint *) (void *) numbers->data, count);
+  return numbers;
 }
 
 /* Each in a run or a lap of its own. */
@@ -46,22 +65,18 @@ static void
 seed_faults (const SwSheet *sheet, Laid *laid)
 {
   SwDice dice = sw_class_dice (sheet, SEED_STREAM);
-  guint kinds[SW_LAID_FAULT_COUNT], runs[SW_LAID_RUNS], laps[SW_LAID_RUNS];
-  guint n_runs = sw_laid_runs (laid->result, 0), next_run = 0, next_lap = 0;
+  guint n_runs = sw_laid_runs (laid->result, 0);
+  g_autoptr (GArray) kinds = shuffled (&dice, SW_LAID_FAULT_COUNT);
+  g_autoptr (GArray) runs = shuffled (&dice, n_runs);
+  g_autoptr (GArray) laps = shuffled (&dice, n_runs - 1);
 
-  shuffle (&dice, kinds, SW_LAID_FAULT_COUNT);
-  shuffle (&dice, runs, n_runs);
-  shuffle (&dice, laps, n_runs - 1);
-  for (guint i = 0; i < SW_LAID_FAULT_COUNT && laid->n_faults < SEEDED; i++)
+  for (guint i = 0; i < kinds->len && laid->n_faults < SEEDED; i++)
     {
-      SwLaidFault fault = (SwLaidFault) kinds[i];
-      gboolean of_lap = sw_laid_fault_is_of_lap (fault);
+      SwLaidFault fault = (SwLaidFault) g_array_index (kinds, guint, i);
+      GArray *places = sw_laid_fault_is_of_lap (fault) ? laps : runs;
 
-      if (!sw_laid_fault_applies (laid->result, 0, fault)
-          || (of_lap ? next_lap + 1 >= n_runs : next_run >= n_runs))
-        continue;
-      laid->faults[laid->n_faults++] =
-          (SwSeededFault){ fault, of_lap ? laps[next_lap++] : runs[next_run++] };
+      if (take_place (laid->result, fault, places, &laid->faults[laid->n_faults]))
+        laid->n_faults++;
     }
 }
 

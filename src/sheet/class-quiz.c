@@ -7,6 +7,7 @@
 #define NUMBERS 2
 #define CHOICES (SW_QUIZ_ITEMS - TRUE_FALSE - NUMBERS - 1)
 #define WORKED_POINTS 2
+#define INCH_EXACT 1e-6 /* of an inch */
 
 /* Questions whose choices are texts: ".right", ".wrong1", ".wrong2". */
 static const char *const said[] = { "end-lap", "first-run", "contact", "seedbed", "crack",
@@ -57,12 +58,14 @@ shuffle (SwDice *dice, guint *numbers, guint count)
  * the middle. */
 static const double misread[][2] = { { 0.5, 2.0 }, { 0.5, 0.75 }, { 1.5, 2.0 } };
 
-/* Choices as round as values of a practice are. */
+/* A choice as round as the value itself is, so that none stands out: in whole inches
+ * beside whole inches, else in steps of 25 mm. */
 static const char *
 scaled (const SwSheet *sheet, SwPracticeValue value, double by)
 {
-  double step_m = sheet->draw->style.units == SW_UNITS_US ? SW_M_PER_IN : 0.025;
   double length_m = sw_practice_get (sheet->practice, value);
+  double inches = length_m / SW_M_PER_IN;
+  double step_m = fabs (inches - round (inches)) < INCH_EXACT ? SW_M_PER_IN : 0.025;
 
   return sw_sheet_limit (sheet, step_m * fmax (1.0, round (by * length_m / step_m)),
                          sw_practice_limit (value));

@@ -285,38 +285,73 @@ test_no_pattern_in_values (void)
     g_assert_cmpuint (smaller_than_right[i], >, 0);
 }
 
-/* Each fault is seen in the drawing, and only where it is; the answers mark it. */
+static SwFigure *
+laid_with (const Example *example, const SwSeededFault *seeded, gboolean marked)
+{
+  return sw_draw_laid (example->result, 0, seeded, seeded != NULL ? 1 : 0, marked, 170.0,
+                       100.0, &example->draw);
+}
+
+/* The fault is seen in the drawing, and the answers mark it and change nothing else. */
+static void
+assert_fault_is_seen (const Example *example, const SwSeededFault *seeded)
+{
+  g_autoptr (SwFigure) right = laid_with (example, NULL, FALSE);
+  g_autoptr (SwFigure) wrong = laid_with (example, seeded, FALSE);
+  g_autoptr (SwFigure) marked = laid_with (example, seeded, TRUE);
+  g_autofree char *a = sw_figure_dump (right), *b = sw_figure_dump (wrong);
+  g_autofree char *c = sw_figure_dump (marked);
+
+  g_assert_cmpstr (a, !=, b);
+  g_assert_true (g_str_has_prefix (c, b));
+  g_assert_cmpstr (b, !=, c);
+  assert_tidy (marked, example->draw.measure, sw_laid_fault_code (seeded->fault));
+}
+
+static guint
+assert_faults_are_seen (const Example *example)
+{
+  guint applying = 0;
+
+  for (int i = 0; i < SW_LAID_FAULT_COUNT; i++)
+    {
+      for (guint place = 0; place < SW_LAID_RUNS; place++)
+        {
+          SwSeededFault seeded = { (SwLaidFault) i, place };
+
+          if (sw_laid_fault_fits (example->result, 0, &seeded))
+            assert_fault_is_seen (example, &seeded);
+        }
+      applying += sw_laid_fault_applies (example->result, 0, (SwLaidFault) i);
+    }
+  return applying;
+}
+
+/* Six kinds on every slope that is shown; with joints or check slots one more each. */
 static void
 test_laid_faults (gconstpointer name)
 {
   g_autoptr (Example) example = example_new (name);
-  guint runs = sw_laid_runs (example->result, 0);
-  g_autoptr (SwFigure) right =
-      sw_draw_laid (example->result, 0, NULL, 0, FALSE, 170.0, 100.0, &example->draw);
-  g_autofree char *as_it_should = NULL;
 
-  if (runs < 4)
-    return; /* the handout shows the slope of the worked example then */
-  as_it_should = sw_figure_dump (right);
-  for (int i = 0; i < SW_LAID_FAULT_COUNT; i++)
-    {
-      SwSeededFault first = { (SwLaidFault) i, 0 }, second = { (SwLaidFault) i, 1 };
-      g_autoptr (SwFigure) a = sw_draw_laid (example->result, 0, &first, 1, FALSE, 170.0,
-                                             100.0, &example->draw);
-      g_autoptr (SwFigure) b = sw_draw_laid (example->result, 0, &second, 1, FALSE, 170.0,
-                                             100.0, &example->draw);
-      g_autoptr (SwFigure) marked = sw_draw_laid (example->result, 0, &first, 1, TRUE,
-                                                  170.0, 100.0, &example->draw);
-      g_autofree char *one = sw_figure_dump (a), *other = sw_figure_dump (b);
-      g_autofree char *key = sw_figure_dump (marked);
+  if (sw_laid_runs (example->result, 0) >= 2)
+    g_assert_cmpuint (assert_faults_are_seen (example), >=, 6);
+}
 
-      if (!sw_laid_fault_applies (example->result, 0, first.fault))
-        continue;
-      g_assert_cmpstr (one, !=, as_it_should);
-      g_assert_cmpstr (one, !=, other);
-      g_assert_true (g_str_has_prefix (key, one));
-      assert_tidy (marked, example->draw.measure, sw_laid_fault_code (first.fault));
-    }
+static void
+add_slots_and_joints (SwJob *job)
+{
+  sw_job_set_override (job, SW_PRACTICE_SLOT_EVERY_M, 5.0, "");
+  job->roll_length_m = 9.0;
+}
+
+/* Runs of 9.3 m from rolls of 9 m all have a joint; 8.1 m at 1.5:1 take a slot every 5 m. */
+static void
+test_laid_slots_and_joints (void)
+{
+  g_autoptr (Example) example =
+      example_new_changed ("old-weir-terrace", add_slots_and_joints);
+
+  g_assert_cmpuint (assert_faults_are_seen (example), ==, SW_LAID_FAULT_COUNT);
 }
 
 static guint
@@ -390,6 +425,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/kinds/quiz-and-faults", test_quiz_and_faults);
   g_test_add_func ("/sheet/kinds/no-pattern-in-values", test_no_pattern_in_values);
   example_add_tests ("/sheet/kinds/laid-faults", test_laid_faults);
+  g_test_add_func ("/sheet/kinds/laid-slots-and-joints", test_laid_slots_and_joints);
   example_add_tests ("/sheet/kinds/faults-are-asked", test_faults_are_asked);
   g_test_add_func ("/sheet/kinds/stop-in-class", test_stop_in_class);
   g_test_add_func ("/sheet/kinds/fault-pictures", test_fault_pictures);

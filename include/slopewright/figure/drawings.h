@@ -144,7 +144,11 @@ gboolean sw_laid_fault_is_of_lap (SwLaidFault fault);
 /** How many runs of its first tier a drawing of this face would show; 0 where infill runs
  * or cut strips make it no plain one. */
 guint sw_laid_runs (const SwResult *result, guint face);
-/** Whether this face has what the fault is about: joints, check slots. */
+/** Whether the fault can be at that place of this face, which has what it is about: joints
+ * in both runs, check slots. */
+gboolean sw_laid_fault_fits (const SwResult *result, guint face,
+                             const SwSeededFault *seeded);
+/** Whether it can be anywhere in a drawing of this face. */
 gboolean sw_laid_fault_applies (const SwResult *result, guint face, SwLaidFault fault);
 
 /**
