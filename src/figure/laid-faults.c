@@ -227,15 +227,16 @@ draw_slots (const Laid *laid, guint run)
                      + (i + 1) * (laid->toe_mm - laid->crest_mm) / (slots + 1));
 }
 
-/* Neighbours are staggered by turns, clear of the slots, unless two are in line. */
+/* Neighbours are staggered by turns, clear of the slots, but for two that are in line. */
 static double
 joint_mm (const Laid *laid, guint run)
 {
-  double share = run % 2 == 0 ? 0.40 : 0.58;
+  guint turn = run;
 
-  if (run > 0 && is_wrong (laid, SW_LAID_JOINTS_IN_LINE, run - 1))
-    share = run % 2 == 0 ? 0.58 : 0.40;
-  return laid->crest_mm + share * (laid->toe_mm - laid->crest_mm);
+  for (guint i = 0; i < laid->n_faults; i++)
+    turn +=
+        laid->faults[i].fault == SW_LAID_JOINTS_IN_LINE && laid->faults[i].place < run;
+  return laid->crest_mm + (turn % 2 == 0 ? 0.40 : 0.58) * (laid->toe_mm - laid->crest_mm);
 }
 
 static void
