@@ -4,6 +4,7 @@
 #include <glib/gi18n.h>
 #include <string.h>
 
+#include "briefing-text.h"
 #include "help-figure.h"
 #include "help-markup.h"
 #include "sw-figure-view.h"
@@ -114,10 +115,12 @@ make_keys (const GPtrArray *line)
   for (guint i = 0; i < line->len; i++)
     {
       const SwHelpSpan *span = g_ptr_array_index (line, i);
+      g_autofree char *name = NULL;
       GtkWidget *cap;
       if (span->kind != SW_HELP_KEY)
         continue;
-      cap = gtk_label_new (span->text);
+      name = sw_help_key_name (span->text);
+      cap = gtk_label_new (name);
       gtk_widget_add_css_class (cap, "help-key");
       gtk_box_append (GTK_BOX (row), cap);
     }
@@ -281,7 +284,9 @@ sw_help_view_show (SwHelpView *self, const SwHelpPage *page, const char *notice,
   add_block (self, sw_heading_new (page->title, 1, LINE_CHARS), FALSE);
   if (notice != NULL)
     {
-      GtkWidget *label = gtk_label_new (notice);
+      g_autofree char *markup = sw_briefing_markup (notice, 1.0);
+      GtkWidget *label = gtk_label_new (NULL);
+      gtk_label_set_markup (GTK_LABEL (label), markup);
       gtk_label_set_wrap (GTK_LABEL (label), TRUE);
       gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
       gtk_widget_add_css_class (label, "help-notice");

@@ -17,6 +17,8 @@ free_hit (gpointer data)
   g_free (hit);
 }
 
+#define APOSTROPHE 0x2019 /* as it is printed; a keyboard has the straight one */
+
 /* Without case and accents, so that "key" finds "Key" and "tranchee" finds "tranchée". */
 static char *
 folded (const char *text)
@@ -26,8 +28,11 @@ folded (const char *text)
   char *lower;
 
   for (const char *at = apart; *at != '\0'; at = g_utf8_next_char (at))
-    if (!g_unichar_ismark (g_utf8_get_char (at)))
-      g_string_append_unichar (bare, g_utf8_get_char (at));
+    {
+      gunichar sign = g_utf8_get_char (at);
+      if (!g_unichar_ismark (sign))
+        g_string_append_unichar (bare, sign == APOSTROPHE ? '\'' : sign);
+    }
   lower = g_utf8_casefold (bare->str, -1);
   g_string_free (bare, TRUE);
   return lower;

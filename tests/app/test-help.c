@@ -124,7 +124,7 @@ test_accessible (Fixture *f, gconstpointer data)
 static void
 test_markup (void)
 {
-  static const char text[] = "# T\na < b & **c**, `1\"`, [d](t), [[F1]]\n";
+  static const char text[] = "# T\na < b & **c**, `1\"`, [d](t), [[F1]] [[Ctrl+comma]]\n";
   g_autoptr (SwTexts) texts = sw_texts_new ("en");
   g_autoptr (SwHelpPage) page =
       sw_help_page_parse ("t", text, strlen (text), texts, "t.md", NULL);
@@ -133,7 +133,7 @@ test_markup (void)
 
   g_assert_cmpstr (markup, ==,
                    "a &lt; b &amp; <b>c</b>, <tt>1&quot;</tt>, <a href=\"t\">d</a>, "
-                   "<tt><b>F1</b></tt>");
+                   "<tt><b>F1</b></tt> <tt><b>Ctrl+,</b></tt>");
 }
 
 /* How often the first column of the table under @place can be read as a number of @unit;
@@ -171,12 +171,17 @@ typed_of (const SwHelpPage *page, const char *place, SwUnit unit, SwNumberStyle 
 static void
 test_typed_numbers (Fixture *f, gconstpointer data)
 {
-  g_autoptr (SwHelp) help = sw_help_load ("en");
-  const SwHelpPage *page = sw_help_page (help, "typing");
   SwNumberStyle style = sw_stock_style (f->stock, SW_UNITS_METRIC);
+  g_auto (GStrv) languages = sw_texts_languages ();
 
-  g_assert_cmpuint (typed_of (page, "lengths", SW_UNIT_M, style), ==, 8);
-  g_assert_cmpuint (typed_of (page, "gradients", SW_UNIT_RAD, style), ==, 6);
+  for (char **language = languages; *language != NULL; language++)
+    {
+      g_autoptr (SwHelp) help = sw_help_load (*language);
+      const SwHelpPage *page = sw_help_page (help, "typing");
+
+      g_assert_cmpuint (typed_of (page, "lengths", SW_UNIT_M, style), ==, 8);
+      g_assert_cmpuint (typed_of (page, "gradients", SW_UNIT_RAD, style), ==, 6);
+    }
 }
 
 int

@@ -6,7 +6,9 @@ That they read, and that every link leads somewhere, is for the tests of store.
 
 import json
 import re
+import subprocess
 import xml.etree.ElementTree as ElementTree
+from collections import Counter
 from pathlib import Path
 
 KEY = re.compile(r"\[\[([^\]]+)\]\]")
@@ -17,6 +19,12 @@ MODIFIERS = {"Ctrl": "<Control>", "Shift": "<Shift>", "Alt": "<Alt>"}
 OWN_KEYS = {"<Alt>Left", "<Alt>Right", "<Control>f", "<Shift>", "<Control>"}
 WORDS = re.compile(r'\b(?:N?_|C_|ngettext)\s*\(((?:\s*"(?:[^"\\]|\\.)*"\s*,?)+)')
 STRING = re.compile(r'"((?:[^"\\]|\\.)*)"')
+# What a page has in every language: keys, places, texts, where links and drawings lead.
+SAME = re.compile(r"\[\[[^\]]+\]\]|\{[^}]+\}|\]\([^)]+\)")
+TYPED = re.compile(r"`[^`]*`")
+TRANSLATED = re.compile(r'^msgstr(?:\[\d\])? "(.+)"$', re.MULTILINE)
+# French sets no-break spaces there.
+SPACED = {"fr": re.compile(r" [:;?!%»]|« ")}
 # Where the window says which page it opens.
 TARGETS = [re.compile(r'sw_help_button_new\s*\(\s*"([^"]+)"'),
            re.compile(r'HEADING\s*\(N_ \("[^"]*"\),\s*"([^"]+)"\)'),
@@ -29,9 +37,14 @@ def pages(root, language="en"):
     return {path.stem: path.read_text(encoding="utf-8") for path in sorted(folder.glob("*.md"))}
 
 
-def texts(root):
+def other_languages(root):
+    return [folder.name for folder in sorted((Path(root) / "resources" / "help").iterdir())
+            if folder.name != "en"]
+
+
+def texts(root, language="en"):
     found = {}
-    for path in (Path(root) / "resources" / "texts" / "en").glob("*.json"):
+    for path in (Path(root) / "resources" / "texts" / language).glob("*.json"):
         found.update(json.loads(path.read_text(encoding="utf-8")))
     return found
 
@@ -80,6 +93,14 @@ def words_of_window(root):
     return found
 
 
+def translated_words_of_window(root, language):
+    done = subprocess.run(["msgcat", "--no-wrap",
+                           str(Path(root) / "resources" / "po" / f"{language}.po")],
+                          capture_output=True, text=True, check=True, encoding="utf-8")
+    return ({plain(text) for text in texts(root, language).values()}
+            | {plain(text) for text in TRANSLATED.findall(done.stdout)})
+
+
 def unknown_keys(root, language="en"):
     keys = bound_keys(root)
     return [f"{name}: the key {key} is not one of the program's"
@@ -87,9 +108,11 @@ def unknown_keys(root, language="en"):
             for key in KEY.findall(text) if accelerator(key) not in keys]
 
 
-def unknown_labels(root):
-    words = words_of_window(root)
-    return [f"{name}: the window does not say {label!r}" for name, text in pages(root).items()
+def unknown_labels(root, language="en"):
+    words = (words_of_window(root) if language == "en"
+             else translated_words_of_window(root, language))
+    return [f"{name}: the window does not say {label!r}"
+            for name, text in pages(root, language).items()
             for label in LABEL.findall(re.sub(r"\*{[^}]+}\*", "", text))
             if plain(label) not in words]
 
@@ -142,8 +165,34 @@ def verdicts(root):
             if not text[hit.start():].lower().startswith("safety")]
 
 
+def unlike_english(root, language):
+    """What only one of the two has. A page that is not there yet is shown in English."""
+    english = pages(root)
+    found = []
+    for name, text in pages(root, language).items():
+        here = Counter(SAME.findall(text))
+        there = Counter(SAME.findall(english.get(name, "")))
+        found += [f"{name}: {mark} is missing" for mark in sorted(there - here)]
+        found += [f"{name}: {mark} is not in English" for mark in sorted(here - there)]
+    return found
+
+
+def badly_spaced(root, language):
+    return [f"{name}: no no-break space in {line[max(hit.start() - 8, 0):hit.end()]!r}"
+            for name, text in pages(root, language).items() if language in SPACED
+            for line in TYPED.sub("", text).splitlines()
+            for hit in SPACED[language].finditer(line)]
+
+
+def faults_of_translation(root, language):
+    return [f"{language}/{fault}" for fault in unknown_labels(root, language)
+            + unlike_english(root, language) + badly_spaced(root, language)]
+
+
 def faults(root):
     """One line a fault; none when the help is up to date."""
     return (unknown_keys(root) + unknown_labels(root) + unknown_targets(root) + unlisted(root)
             + keys_left_out(root)
-            + findings_left_out(root) + practices_left_out(root) + verdicts(root))
+            + findings_left_out(root) + practices_left_out(root) + verdicts(root)
+            + [fault for language in other_languages(root)
+               for fault in faults_of_translation(root, language)])

@@ -284,6 +284,11 @@ def case_help_can_fail():
                             encoding="utf-8")
         (root / "src" / "app" / "new.c").write_text('sw_help_button_new ("moon#dark", NULL)',
                                                     encoding="utf-8")
+        for other in set(help_pages.other_languages(root)) - {"fr"}:
+            shutil.rmtree(page.parent.parent / other)
+        french = page.parent.parent / "fr" / "limits.md"
+        french.write_text(read(french).replace("](sources)", "](moon)")
+                          + "*Sauver la lune* : non\n", encoding="utf-8")
         assert help_pages.faults(root) == [
             "keys: the key Ctrl+J is not one of the program's",
             "keys: the window does not say 'Save the Moon'",
@@ -291,7 +296,14 @@ def case_help_can_fail():
             "stray: not in the contents",
             "keys: <Control>e is missing",
             "findings: finding.fire.title stands there 0 times",
-            "keys: says 'safe'"]
+            "keys: says 'safe'",
+            "fr/limits: the window does not say 'Sauver la lune'",
+            "fr/findings: {finding.fire.title} is not in English",
+            "fr/keys: [[Ctrl+J]] is missing",
+            "fr/keys: [[Ctrl+E]] is not in English",
+            "fr/limits: ](sources) is missing",
+            "fr/limits: ](moon) is not in English",
+            "fr/limits: no no-break space in 'la lune* :'"]
 
 
 CASES = [(f"/lint/{name[5:].replace('_', '-')}", function)

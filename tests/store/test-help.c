@@ -187,7 +187,7 @@ make_help (void)
                                        "## Trial\nIn loose soil drive five.\n"));
   g_ptr_array_add (help->pages,
                    parse_well ("soil", "# Soil\nSee [](pins#trial).\n"
-                                       "## Clay\nÉtoffe of pins and a Trench.\n"));
+                                       "## Clay\nÉtoffe of pins and a Trench’s end.\n"));
   ((SwHelpBlock *) block_of (sw_help_page (help, "pins"), 1))->place = g_strdup ("trial");
   return help;
 }
@@ -244,7 +244,7 @@ test_search (void)
   assert_hit (loose, 0, "pins", 1);
   g_assert_cmpstr (((SwHelpHit *) g_ptr_array_index (loose, 0))->line, ==,
                    "In loose soil drive five.");
-  accent = sw_help_search (help, "etoffe trench");
+  accent = sw_help_search (help, "etoffe trench's");
   g_assert_cmpuint (accent->len, ==, 1);
   none = sw_help_search (help, "moon");
   g_assert_cmpuint (none->len, ==, 0);
