@@ -31,6 +31,12 @@
 #define CREW(number, name) NUMBER (number, name, N_ ("Change Crew and Time"))
 #define PRICE(number, name) NUMBER (number, name, N_ ("Change Prices"))
 
+static gboolean
+share_is_own (const SwJob *job, const SwFace *face)
+{
+  return job->plan.allowance == SW_ALLOWANCE_OWN;
+}
+
 const SwField sw_allowance_fields[] = {
   HEADING (N_ ("Spare Rolls"), "rolls#allowance"),
   { .kind = SW_FIELD_ENUM,
@@ -38,7 +44,12 @@ const SwField sw_allowance_fields[] = {
     .step = N_ ("Change Allowance"),
     .names = sw_choice_allowance_names,
     .offset = G_STRUCT_OFFSET (SwJob, plan.allowance) },
-  NUMBER (SW_PLAN_SHARE, N_ ("Own share"), N_ ("Change Allowance")),
+  { .kind = SW_FIELD_PLAN,
+    .label = N_ ("Own share"),
+    .step = N_ ("Change Allowance"),
+    .offset = G_STRUCT_OFFSET (SwJob, plan.values[SW_PLAN_SHARE]),
+    .which = SW_PLAN_SHARE,
+    .applies = share_is_own },
   SWITCH (plan.spare_roll, N_ ("One more roll: the yard is far"),
           N_ ("Change Spare Roll")),
   { .kind = SW_FIELD_END },
