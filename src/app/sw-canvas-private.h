@@ -23,6 +23,7 @@ struct _SwCanvas
   SwFigure *figure;   /* of the viewport and the job shown; NULL: to be drawn anew */
   GArray *spots;      /* (element-type SwSpot) what can be edited here */
   GPtrArray *handles; /* (element-type SwHandle), one for each */
+  GPtrArray *marks;   /* (element-type SwMark): runs and trenches of the face view */
   GtkWidget *popover; /* SwPointPopover, NULL until first wanted */
 
   /* a drag lasts */
@@ -95,3 +96,11 @@ void sw_canvas_ask_shape (SwCanvas *canvas, SwListKind kind, SwPoint at);
 const SwFace *sw_canvas_committed_face (SwCanvas *canvas);
 /** The committed job with the spot as near to @wish as it may lie. (transfer full) */
 SwJob *sw_canvas_moved_to (SwCanvas *canvas, SwSpot spot, SwPoint wish);
+
+/** The drawing of the viewport and the job shown, made when it is not there. */
+void sw_canvas_ensure_figure (SwCanvas *canvas);
+
+/* What is looked at, as children. */
+void sw_canvas_match_marks (SwCanvas *canvas);
+void sw_canvas_place_marks (SwCanvas *canvas);
+void sw_canvas_drop_marks (SwCanvas *canvas);

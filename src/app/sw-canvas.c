@@ -331,6 +331,7 @@ static void
 on_stage_changed (SwCanvas *self)
 {
   match_handles (self);
+  sw_canvas_match_marks (self);
   describe (self);
   on_selected (self);
   refit_if_needed (self);
@@ -410,14 +411,15 @@ sw_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
         sw_viewport_fit (&self->viewport, shown_box (self), insets (self));
     }
   place_handles (self);
+  sw_canvas_place_marks (self);
   if (self->popover != NULL)
     gtk_popover_present (GTK_POPOVER (self->popover));
   if (self->adder != NULL)
     gtk_popover_present (GTK_POPOVER (self->adder));
 }
 
-static void
-ensure_figure (SwCanvas *self)
+void
+sw_canvas_ensure_figure (SwCanvas *self)
 {
   const SwStock *stock = sw_stage_stock (self->stage);
   const SwDraw draw = { .texts = stock->texts,
@@ -506,7 +508,7 @@ sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 
   if (self->stage == NULL || self->viewport.px_per_m <= 0.0)
     return;
-  ensure_figure (self);
+  sw_canvas_ensure_figure (self);
   gtk_snapshot_push_clip (snapshot, &bounds);
   SwCanvasPaint paint = {
     .cr = gtk_snapshot_append_cairo (snapshot, &bounds),
@@ -526,6 +528,8 @@ sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   paint_pointed (self, &paint);
   sw_canvas_paint_measured (self, &paint);
   cairo_destroy (paint.cr);
+  for (guint i = 0; i < self->marks->len; i++)
+    gtk_widget_snapshot_child (widget, g_ptr_array_index (self->marks, i), snapshot);
   for (guint i = 0; i < self->handles->len; i++)
     gtk_widget_snapshot_child (widget, g_ptr_array_index (self->handles, i), snapshot);
   gtk_snapshot_pop (snapshot);
@@ -570,6 +574,7 @@ sw_canvas_dispose (GObject *object)
       gtk_widget_unparent (g_ptr_array_index (self->handles, self->handles->len - 1));
       g_ptr_array_set_size (self->handles, (int) self->handles->len - 1);
     }
+  sw_canvas_drop_marks (self);
   g_clear_pointer (&self->popover, gtk_widget_unparent);
   g_clear_pointer (&self->adder, gtk_widget_unparent);
   g_clear_pointer (&self->figure, sw_figure_free);
@@ -581,6 +586,7 @@ static void
 sw_canvas_finalize (GObject *object)
 {
   g_ptr_array_unref (SW_CANVAS (object)->handles);
+  g_ptr_array_unref (SW_CANVAS (object)->marks);
   g_array_unref (SW_CANVAS (object)->spots);
   G_OBJECT_CLASS (sw_canvas_parent_class)->finalize (object);
 }
@@ -605,6 +611,7 @@ static void
 sw_canvas_init (SwCanvas *self)
 {
   self->handles = g_ptr_array_new ();
+  self->marks = g_ptr_array_new ();
   self->spots = g_array_new (FALSE, FALSE, sizeof (SwSpot));
   self->dragged = -1;
   self->auto_fit = TRUE;

@@ -4,6 +4,7 @@
 
 #include "sw-canvas.h"
 #include "sw-handle.h"
+#include "sw-mark.h"
 
 typedef struct
 {
@@ -184,6 +185,42 @@ test_bad_job_still_shows (Fixture *f, gconstpointer view)
   g_assert_true (SW_IS_HANDLE (handle_at (f, 0)));
 }
 
+/* By hand: 20 m in runs of 2.44 m that lap 0.10 m are 9 runs; a key trench, a toe trench. */
+static void
+test_runs_are_children (Fixture *f, gconstpointer view)
+{
+  GtkWidget *first = NULL;
+  guint count = 0, offered = 0;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (f->canvas));
+       child != NULL; child = gtk_widget_get_next_sibling (child))
+    if (SW_IS_MARK (child))
+      {
+        first = first != NULL ? first : child;
+        gtk_test_accessible_assert_role (child, GTK_ACCESSIBLE_ROLE_LIST_ITEM);
+        offered += gtk_widget_get_focusable (child);
+        count++;
+      }
+  g_assert_cmpuint (count, ==, 9 + 2);
+  g_assert_cmpuint (offered, ==, 1); /* one stop for Tab, arrows from there */
+  gtk_test_accessible_assert_property (first, GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                       "Run 1: cut 12.53\u00a0m, in 1 piece");
+}
+
+static void
+test_arrows_step_through_runs (Fixture *f, gconstpointer view)
+{
+  GtkWidget *first = gtk_widget_get_first_child (GTK_WIDGET (f->canvas));
+
+  gtk_widget_grab_focus (first);
+  g_assert_cmpstr (sw_stage_marked (f->stage), ==, "A/run/0");
+  g_signal_emit_by_name (first, "step", 1);
+  g_assert_cmpstr (sw_stage_marked (f->stage), ==, "A/run/1");
+  g_signal_emit_by_name (first, "step", G_MAXINT);
+  g_assert_cmpstr (sw_stage_marked (f->stage), ==, "A/trench/1");
+  g_assert_false (gtk_widget_get_focusable (first));
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -201,6 +238,8 @@ main (int argc, char *argv[])
   ADD ("fit", SW_CANVAS_PLAN, test_fit);
   ADD ("too-far-out-comes-into-view", SW_CANVAS_SECTION,
        test_too_far_out_comes_into_view);
+  ADD ("runs-are-children", SW_CANVAS_FACE_VIEW, test_runs_are_children);
+  ADD ("arrows-step-through-runs", SW_CANVAS_FACE_VIEW, test_arrows_step_through_runs);
   ADD ("bad-job-still-shows/section", SW_CANVAS_SECTION, test_bad_job_still_shows);
   ADD ("bad-job-still-shows/plan", SW_CANVAS_PLAN, test_bad_job_still_shows);
 #undef ADD
