@@ -4,64 +4,13 @@
 
 #define DIMENSION_ROW_MM 5.0
 #define NEXT_ROW_MM 5.4
-#define NAME_GAP_MM 1.5
 #define ORDER_ROW_MM 4.2
 #define START_ROW_MM 9.2
 #define NARROW_MM 80.0
 #define ARROW_MM 16.0
-#define SHORT_FALL_MM 14.0
-#define LEAST_FALL_MM 2.5
 
 /* Parts into which a line across ruled ground is cut between two sections. */
 #define RULED_STEPS 24
-
-/* Where a text stands beside an end of a line across the face: way 1 right, -1 left. */
-static SwLabelSpot
-beside_end (const SwDrawing *drawing, SwBox box, double way, double down_m, double off_mm,
-            double shift_mm, double half_width_mm)
-{
-  double along_m = way > 0.0 ? box.x1_m : box.x0_m;
-  SwLabelBox text_box = { 0.0, 0.0, half_width_mm, drawing->text_mm / 2.0, 0.0 };
-  double reach_mm =
-      sw_label_shadow_mm (text_box, sw_face_view_turn_rad (drawing, along_m));
-  SwPaperPoint at =
-      sw_face_view_beside (drawing, along_m, down_m, way * (off_mm + reach_mm), shift_mm);
-
-  return (SwLabelSpot){ at.x_mm, at.y_mm, 0.0 };
-}
-
-/* What takes room at the right edge before names and fall line: runs past the cut of a
- * heap, or the dimensions that ruled ground has there. */
-static double
-beside_mm (const SwDrawing *drawing, double down_m)
-{
-  return drawing->face->n_further > 0 ? SW_RULED_ROW_MM
-                                      : sw_face_view_past_cut_mm (drawing, down_m);
-}
-
-/* A name at the right end of a line across the face; round a face also at the left end, or
- * further out. */
-static void
-name_line (SwDrawing *drawing, SwBox box, double down_m, double shift_mm,
-           const char *text, const char *object)
-{
-  double half = sw_drawing_width_mm (drawing, text, drawing->text_mm) / 2.0;
-  double off_mm = NAME_GAP_MM + beside_mm (drawing, down_m);
-  SwLabelSpot spots[8];
-  guint n = sw_development_is_bent (drawing->development) ? G_N_ELEMENTS (spots) : 1;
-
-  for (guint i = 0; i < n; i++)
-    spots[i] = beside_end (drawing, box, i % 2 == 0 ? 1.0 : -1.0, down_m,
-                           off_mm + i / 2 * NEXT_ROW_MM, shift_mm, half);
-  sw_labels_wish (drawing->labels, &(SwLabelWish){ .rank = SW_LABEL_MAIN,
-                                                   .role = SW_ROLE_TEXT,
-                                                   .style = SW_LABEL_KNOCK_OUT,
-                                                   .size_mm = drawing->text_mm,
-                                                   .object = object,
-                                                   .text = text,
-                                                   .spots = spots,
-                                                   .n_spots = n });
-}
 
 static gboolean
 is_ruled (const SwDrawing *drawing)
@@ -69,11 +18,9 @@ is_ruled (const SwDrawing *drawing)
   return drawing->face->n_further > 0;
 }
 
-/* Where a tier begins or ends at a place along the crest: on ruled ground it is not the
- * same all along. */
-static double
-tier_down_m (const SwDrawing *drawing, const SwTier *tier, gboolean at_end,
-             double along_m)
+double
+sw_face_view_tier_down_m (const SwDrawing *drawing, const SwTier *tier, gboolean at_end,
+                          double along_m)
 {
   const SwGround *ground = drawing->laid->ground;
   double from_m, to_m;
@@ -102,7 +49,7 @@ draw_tier_line (SwDrawing *drawing, SwBox box, const SwTier *tier, gboolean at_e
                b = g_array_index (at_m, double, i + 1);
         SwPoint at = { a + (b - a) * k / steps, 0.0 };
 
-        at.y_m = tier_down_m (drawing, tier, at_end, at.x_m);
+        at.y_m = sw_face_view_tier_down_m (drawing, tier, at_end, at.x_m);
         g_array_append_val (line, at);
       }
   path = sw_face_view_path (drawing, (SwPoint *) line->data, line->len, FALSE);
@@ -119,12 +66,12 @@ name_tier (SwDrawing *drawing, SwBox box, guint t)
   sw_drawing_object (drawing, "/tier/%u", t);
   draw_tier_line (drawing, box, tier, FALSE);
   draw_tier_line (drawing, box, tier, TRUE);
-  name_line (
-      drawing, box, tier_down_m (drawing, tier, FALSE, box.x1_m), 0.6,
+  sw_face_view_name_line (
+      drawing, box, sw_face_view_tier_down_m (drawing, tier, FALSE, box.x1_m), 1.0,
       sw_drawing_text (drawing, t == 0 ? "drawing.crest-line" : "drawing.tier-top"), id);
-  name_line (drawing, box, tier_down_m (drawing, tier, TRUE, box.x1_m), -0.6,
-             sw_drawing_text (drawing, is_last ? "drawing.toe-line" : "drawing.tier-end"),
-             id);
+  sw_face_view_name_line (
+      drawing, box, sw_face_view_tier_down_m (drawing, tier, TRUE, box.x1_m), -1.0,
+      sw_drawing_text (drawing, is_last ? "drawing.toe-line" : "drawing.tier-end"), id);
 }
 
 static void
@@ -132,8 +79,8 @@ name_bench (SwDrawing *drawing, SwBox box, guint t)
 {
   const SwTier *tiers = drawing->laid->tiers;
   double middle_m = (box.x0_m + box.x1_m) / 2.0;
-  double from_m = tier_down_m (drawing, &tiers[t - 1], TRUE, middle_m);
-  double to_m = tier_down_m (drawing, &tiers[t], FALSE, middle_m);
+  double from_m = sw_face_view_tier_down_m (drawing, &tiers[t - 1], TRUE, middle_m);
+  double to_m = sw_face_view_tier_down_m (drawing, &tiers[t], FALSE, middle_m);
   SwPaperPoint at = sw_face_view_at (drawing, middle_m, (from_m + to_m) / 2.0);
   g_autofree char *width = sw_drawing_length (drawing, to_m - from_m);
   g_autofree char *words =
@@ -178,8 +125,8 @@ tier_span (const SwDrawing *drawing, guint first, guint last, double along_m)
 {
   const SwTier *tiers = drawing->laid->tiers;
 
-  return (SwSpan){ tier_down_m (drawing, &tiers[first], FALSE, along_m),
-                   tier_down_m (drawing, &tiers[last], TRUE, along_m) };
+  return (SwSpan){ sw_face_view_tier_down_m (drawing, &tiers[first], FALSE, along_m),
+                   sw_face_view_tier_down_m (drawing, &tiers[last], TRUE, along_m) };
 }
 
 /* True lengths of the tiers at the left, and of all when there are several; on ruled ground
@@ -250,54 +197,6 @@ note_order (SwDrawing *drawing, SwBox box)
   draw_arrow (drawing, SW_ROLE_WIND, narrow ? lee - sign * 2.0 : windward,
               narrow ? a.y_mm - ORDER_ROW_MM : a.y_mm - START_ROW_MM, -sign * 12.0,
               "/wind", sw_drawing_text (drawing, "drawing.wind"));
-}
-
-static const SwTier *
-longest_tier (const SwFaceLayout *laid)
-{
-  const SwTier *longest = &laid->tiers[0];
-
-  for (guint t = 1; t < laid->n_tiers; t++)
-    if (laid->tiers[t].length_m > longest->length_m)
-      longest = &laid->tiers[t];
-  return longest;
-}
-
-/* Beside the longest tier, between the names of its ends; beyond them where it is short. */
-static void
-draw_fall_line (SwDrawing *drawing, SwBox box)
-{
-  const SwTier *tier = longest_tier (drawing->laid);
-  const char *id = sw_drawing_object_id (drawing, "/fall-line");
-  const char *crest = sw_drawing_text (drawing, "drawing.crest-line");
-  double turn = sw_face_view_turn_rad (drawing, box.x1_m);
-  double from_m = tier_down_m (drawing, tier, FALSE, box.x1_m);
-  double height = (tier_down_m (drawing, tier, TRUE, box.x1_m) - from_m)
-                  * fabs (drawing->view->y_mm_per_m);
-  gboolean is_short = height < SHORT_FALL_MM;
-  double length = is_short ? height * 0.8 : fmin (ARROW_MM, height - 8.0);
-  double off_mm =
-      beside_mm (drawing, 0.0)
-      + (is_short ? sw_drawing_width_mm (drawing, crest, drawing->text_mm) : 0.0) + 4.0;
-  /* In the gap of an unrolled heap the words for its crest need the upper half. */
-  double first = tier->closed ? height - length - 4.0 : (height - length) / 2.0;
-  SwPaperPoint a = sw_face_view_beside (drawing, box.x1_m, from_m, off_mm, first);
-  SwPaperPoint b =
-      sw_face_view_beside (drawing, box.x1_m, from_m, off_mm, first + length);
-  SwPaperPoint at =
-      sw_face_view_beside (drawing, box.x1_m, from_m, off_mm + 3.6, first + length / 2.0);
-
-  if (length < LEAST_FALL_MM)
-    return;
-  sw_figure_object (drawing->figure, id);
-  sw_draft_arrow (drawing->figure, SW_ROLE_FALL_LINE, a.x_mm, a.y_mm, b.x_mm, b.y_mm,
-                  fmin (2.8, length / 2.0));
-  sw_labels_reserve (drawing->labels,
-                     (SwLabelBox){ (a.x_mm + b.x_mm) / 2.0, (a.y_mm + b.y_mm) / 2.0, 1.2,
-                                   length / 2.0, turn });
-  sw_drawing_note (drawing, SW_LABEL_NEEDED, SW_ROLE_TEXT, at.x_mm, at.y_mm,
-                   sw_label_reading_turn_rad (turn + G_PI_2), id,
-                   sw_drawing_text (drawing, "drawing.fall-line"));
 }
 
 char *
@@ -399,7 +298,7 @@ sw_face_view_notes (SwDrawing *drawing, gboolean with_pins)
       if (t > 0)
         name_bench (drawing, box, t);
     }
-  draw_fall_line (drawing, box);
+  sw_face_view_fall_line (drawing, box);
   if (sw_development_is_bent (drawing->development))
     sw_face_view_round_notes (drawing, box);
   sw_note_obstacles (drawing, &lie);

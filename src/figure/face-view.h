@@ -26,6 +26,26 @@ GArray *sw_unfold (const SwDrawing *drawing, const SwPoint *points, guint count,
                    gboolean closed);
 SwPaperPoint sw_unfold_at (const SwDrawing *drawing, double along_m, double out_m);
 
+/** Where a tier begins or ends at a place along the crest: on ruled ground it is not the
+ * same all along. */
+double sw_face_view_tier_down_m (const SwDrawing *drawing, const SwTier *tier,
+                                 gboolean at_end, double along_m);
+
+/**
+ * sw_face_view_name_line:
+ * @box: the reach of the face
+ * @down_m: of a line across the face
+ * @inwards: 1.0: its tier is below it, -1.0: above it
+ *
+ * The line's name at its right end, inside the tier, else just outside it, else further
+ * along the line; round a face also at the left end, or further out.
+ */
+void sw_face_view_name_line (SwDrawing *drawing, SwBox box, double down_m, double inwards,
+                             const char *text, const char *object);
+
+/** The fall line and its name, beside the longest tier. */
+void sw_face_view_fall_line (SwDrawing *drawing, SwBox box);
+
 /** Ground covered by the head of a run that is anchored and still rolled up. */
 #define SW_HEAD_M 0.5
 

@@ -71,6 +71,7 @@ note_stretch (SwDrawing *drawing, SwStretch stretch)
                       : angle < 0.0 ? inward
                                     : three;
   double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
+  gboolean has_room = size > 20.0 && 2.0 * half <= size;
   SwLabelSpot spots[7];
   static const double rows_mm[] = { GRADIENT_ROW_MM, ARROW_ROW_MM, 18.0 };
 
@@ -93,7 +94,7 @@ note_stretch (SwDrawing *drawing, SwStretch stretch)
                                   .object = id,
                                   .text = words,
                                   .spots = spots,
-                                  .n_spots = size > 20.0 ? 3 : G_N_ELEMENTS (spots) });
+                                  .n_spots = has_room ? 3 : G_N_ELEMENTS (spots) });
 }
 
 static void
