@@ -213,12 +213,15 @@ name_fall_arrow (SwDrawing *drawing, SwLabelBox arrow)
                                   .n_spots = G_N_ELEMENTS (spots) });
 }
 
-/* Whether the words fit into @whole_mm of the face below the numbers of the runs. */
+/* Whether the words fit into @whole_mm of the face below the numbers of the runs; beside
+ * the upper of several tiers they stand as they can, for a line would cross the others. */
 static gboolean
 has_room_for_name (const SwDrawing *drawing, double whole_mm)
 {
   const char *words = sw_drawing_text (drawing, "drawing.fall-line");
 
+  if (drawing->laid != NULL && drawing->laid->n_tiers > 1)
+    return TRUE;
   return 2.0 * NUMBER_ROOM_MM + sw_drawing_width_mm (drawing, words, drawing->text_mm)
          <= whole_mm;
 }
