@@ -9,9 +9,8 @@
 #define PNG_DPI 200.0
 #define JOB_SUFFIX ".slope.json"
 
-/* Of the bytes that saving the job would write. */
-static char *
-fingerprint_of (const SwJob *job)
+char *
+sw_export_fingerprint (const SwJob *job)
 {
   g_autofree char *digest = sw_job_digest (job);
 
@@ -35,22 +34,8 @@ draw_with (SwStage *stage, const SwTexts *texts)
                               texts } };
 }
 
-GPtrArray *
-sw_export_pages (SwStage *stage)
-{
-  const SwResult *result = sw_stage_result (stage);
-  const SwJob *job = sw_stage_job (stage);
-  g_autoptr (SwTexts) texts = sw_export_texts (stage);
-  g_autofree char *fingerprint = fingerprint_of (job);
-  const SwDraw draw = draw_with (stage, texts);
-
-  if (result->status != SW_OK)
-    return NULL;
-  return sw_pack_new (result, &draw, job->paper, &job->pack, SW_VERSION, fingerprint);
-}
-
-static char *
-local_path (GFile *file, GError **error)
+char *
+sw_export_path (GFile *file, GError **error)
 {
   char *path = g_file_get_path (file);
 
@@ -58,31 +43,6 @@ local_path (GFile *file, GError **error)
     g_set_error (error, G_IO_ERROR, G_IO_ERROR_NOT_SUPPORTED,
                  _ ("Only folders of this computer can be written to."));
   return path;
-}
-
-gboolean
-sw_export_pack (SwStage *stage, GFile *file, GError **error)
-{
-  const SwJobCard *card = &sw_stage_job (stage)->card;
-  g_autoptr (SwTexts) texts = sw_export_texts (stage);
-  const SwPdfInfo info = { .title = card->name,
-                           .author = card->prepared_by,
-                           .creator = "slopepack " SW_VERSION,
-                           .language = sw_texts_language (texts) };
-  g_autofree char *path = local_path (file, error);
-  g_autoptr (GPtrArray) pages = NULL;
-
-  if (path == NULL)
-    return FALSE;
-  pages = sw_export_pages (stage);
-  if (pages == NULL)
-    {
-      g_set_error (error, G_IO_ERROR, G_IO_ERROR_INVALID_DATA,
-                   _ ("The job cannot be laid out: %s."),
-                   _ (sw_status_text (sw_stage_result (stage)->status)));
-      return FALSE;
-    }
-  return sw_paint_pdf (pages, sw_stage_stock (stage)->palette, &info, path, error);
 }
 
 gboolean
@@ -95,23 +55,23 @@ sw_export_form (SwStage *stage, GFile *file, GError **error)
   const SwPdfInfo info = { .title = sw_texts_get (texts, "pack-kind.measure-blank"),
                            .creator = "slopepack " SW_VERSION,
                            .language = sw_texts_language (texts) };
-  g_autofree char *fingerprint = fingerprint_of (job);
-  g_autofree char *path = local_path (file, error);
+  g_autofree char *fingerprint = sw_export_fingerprint (job);
+  g_autofree char *path = sw_export_path (file, error);
   g_autoptr (GPtrArray) pages = NULL;
 
   if (path == NULL)
     return FALSE;
   plan.kind = SW_PACK_MEASURE_BLANK;
   pages = sw_pack_new (sw_stage_result (stage), &draw, job->paper, &plan, SW_VERSION,
-                       fingerprint);
-  return sw_paint_pdf (pages, sw_stage_stock (stage)->palette, &info, path, error);
+                       fingerprint, NULL);
+  return sw_paint_pdf (pages, sw_stage_stock (stage)->palette, &info, path, NULL, error);
 }
 
 gboolean
 sw_export_quantities (SwStage *stage, GFile *file, GError **error)
 {
   const SwJob *job = sw_stage_job (stage);
-  g_autofree char *path = local_path (file, error);
+  g_autofree char *path = sw_export_path (file, error);
   g_autoptr (SwTexts) texts = sw_export_texts (stage);
   g_autofree char *table = NULL;
 
@@ -139,7 +99,7 @@ make_drawing (SwStage *stage, const SwCanvasKind *kind)
 gboolean
 sw_export_drawing (SwStage *stage, const SwCanvasKind *kind, GFile *file, GError **error)
 {
-  g_autofree char *path = local_path (file, error);
+  g_autofree char *path = sw_export_path (file, error);
   g_autoptr (SwFigure) figure = NULL;
 
   if (path == NULL)

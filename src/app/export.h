@@ -10,16 +10,12 @@
  * (transfer full) */
 SwTexts *sw_export_texts (SwStage *stage);
 
-/**
- * sw_export_pages:
- *
- * Returns: (transfer full) (element-type SwFigure): the pack of the committed
- *   job in its own language, units and paper; NULL when it cannot be laid out
- */
-GPtrArray *sw_export_pages (SwStage *stage);
+/** A short name for what saving the job would write, for the footers of pages. (transfer full) */
+char *sw_export_fingerprint (const SwJob *job);
 
-/** Write the pack as a PDF, the same bytes as slopepack writes for the saved job. */
-gboolean sw_export_pack (SwStage *stage, GFile *file, GError **error);
+/** Where to write what goes to @file. (transfer full): NULL with @error set where it is not a
+ * file of this computer. */
+char *sw_export_path (GFile *file, GError **error);
 
 /** Write a blank measuring form in the job's language, units and paper, as a PDF. */
 gboolean sw_export_form (SwStage *stage, GFile *file, GError **error);

@@ -58,19 +58,14 @@ on_draw_page (GtkPrintOperation *print, GtkPrintContext *context, int page, Work
 }
 
 GtkPrintOperation *
-sw_print_new (SwStage *stage)
+sw_print_new (SwStage *stage, GPtrArray *pages, SwPaper paper)
 {
-  GPtrArray *pages = sw_export_pages (stage);
-  g_autoptr (GtkPageSetup) setup = setup_for (sw_stage_job (stage)->paper);
+  g_autoptr (GtkPageSetup) setup = setup_for (paper);
   g_autofree char *stem = sw_export_stem (stage);
-  GtkPrintOperation *print;
-  Work *work;
+  GtkPrintOperation *print = gtk_print_operation_new ();
+  Work *work = g_new0 (Work, 1);
 
-  if (pages == NULL)
-    return NULL;
-  print = gtk_print_operation_new ();
-  work = g_new0 (Work, 1);
-  *work = (Work){ pages, g_object_ref (stage) };
+  *work = (Work){ g_ptr_array_ref (pages), g_object_ref (stage) };
   gtk_print_operation_set_job_name (print, stem);
   gtk_print_operation_set_n_pages (print, (int) pages->len);
   gtk_print_operation_set_default_page_setup (print, setup);
@@ -84,13 +79,12 @@ sw_print_new (SwStage *stage)
 }
 
 void
-sw_print_pack (GtkWindow *window, SwStage *stage)
+sw_print_pack (GtkWindow *window, SwStage *stage, SwMaking *making)
 {
-  g_autoptr (GtkPrintOperation) print = sw_print_new (stage);
+  g_autoptr (GtkPrintOperation) print =
+      sw_print_new (stage, sw_making_pages (making), sw_making_job (making)->paper);
   g_autoptr (GError) error = NULL;
 
-  if (print == NULL)
-    return;
   if (gtk_print_operation_run (print, GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG, window,
                                &error)
       == GTK_PRINT_OPERATION_RESULT_ERROR)

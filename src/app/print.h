@@ -1,16 +1,16 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
-#include "sw-stage.h"
-
 #include <gtk/gtk.h>
 
-/** The pack as something to print; NULL when the job cannot be laid out. (transfer full) */
-GtkPrintOperation *sw_print_new (SwStage *stage);
+#include "sw-making.h"
+
+/** @pages, at least one, of a pack on @paper as something to print. (transfer full) */
+GtkPrintOperation *sw_print_new (SwStage *stage, GPtrArray *pages, SwPaper paper);
 
 /**
- * Print the pack through the system's dialog, each page in its own size and at its
- * stated scale: whatever scaling the dialog offers is the user's own doing. Trouble is
- * told in a dialog over @window.
+ * Print the pack that @making, which is done, has made, through the system's dialog, each
+ * page in its own size and at its stated scale: whatever scaling the dialog offers is the
+ * user's own doing. Trouble is told in a dialog over @window.
  */
-void sw_print_pack (GtkWindow *window, SwStage *stage);
+void sw_print_pack (GtkWindow *window, SwStage *stage, SwMaking *making);

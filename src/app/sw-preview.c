@@ -6,6 +6,7 @@
 
 #include "export.h"
 #include "form-fields.h"
+#include "sw-making-bar.h"
 #include "sw-page-view.h"
 
 #define THUMB_PX 120
@@ -26,8 +27,14 @@ struct _SwPreview
   GtkScrolledWindow *paper;
   SwPageView *page;
   GPtrArray *pages;
+  SwPaper on_paper; /* the pages */
   guint shown;
-  gboolean stale; /* the job changed while nobody looked */
+  gboolean stale;   /* the job has moved on from what the pages are of */
+  SwMaking *making; /* of the pages to come; NULL: none */
+  SwMakingBar *making_bar;
+  GtkBox *bars;
+  GtkWidget *old, *renew;
+  GtkLabel *old_words;
 };
 
 G_DEFINE_FINAL_TYPE (SwPreview, sw_preview, GTK_TYPE_WIDGET)
@@ -35,12 +42,11 @@ G_DEFINE_FINAL_TYPE (SwPreview, sw_preview, GTK_TYPE_WIDGET)
 static void
 show_place (SwPreview *self)
 {
-  const SwJob *job = sw_stage_job (self->stage);
   const SwFigure *page = g_ptr_array_index (self->pages, self->shown);
   g_autofree char *text = g_strdup_printf (
       /* Translators: page number, page count, title of the page, paper */
       _ ("Page %u of %u · %s · %s, prints at 100 %%"), self->shown + 1, self->pages->len,
-      page->title != NULL ? page->title : "", sw_paper_code (job->paper));
+      page->title != NULL ? page->title : "", sw_paper_code (self->on_paper));
 
   gtk_label_set_text (self->place, text);
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "preview.previous", self->shown > 0);
@@ -85,43 +91,111 @@ match_thumbs (SwPreview *self)
     }
 }
 
+/* That the pages shown are not those of the job; a button only where nothing renews them. */
 static void
-show_problem (SwPreview *self)
+show_old (SwPreview *self, gboolean old)
 {
-  g_autofree char *text =
-      g_strdup_printf (_ ("The job cannot be laid out: %s."),
-                       _ (sw_status_text (sw_stage_result (self->stage)->status)));
+  gtk_label_set_text (self->old_words, self->pages != NULL
+                                           ? _ ("These pages are of the job as it was "
+                                                "before its last changes.")
+                                           : _ ("The pages have not been made."));
+  gtk_widget_set_visible (self->old, old);
+  gtk_widget_set_visible (self->renew, self->making == NULL);
+}
 
+static void
+show_problem (SwPreview *self, const char *text)
+{
+  show_old (self, FALSE);
   gtk_label_set_text (self->problem, text);
   gtk_stack_set_visible_child_name (self->stack, "problem");
 }
 
 static void
-renew (SwPreview *self)
+show_pages (SwPreview *self, SwMaking *making)
 {
-  GPtrArray *pages = sw_export_pages (self->stage);
-
-  self->stale = FALSE;
-  if (pages == NULL || pages->len == 0)
-    {
-      g_clear_pointer (&pages, g_ptr_array_unref);
-      show_problem (self);
-      return;
-    }
   g_clear_pointer (&self->pages, g_ptr_array_unref);
-  self->pages = pages;
+  self->pages = g_ptr_array_ref (sw_making_pages (making));
+  self->on_paper = sw_making_job (making)->paper;
   match_thumbs (self);
   show_page (self, self->shown);
+  show_old (self, FALSE);
   gtk_stack_set_visible_child_name (self->stack, "pages");
+}
+
+static void
+on_progressed (SwPreview *self)
+{
+  show_old (self, self->pages != NULL);
+}
+
+static void renew (SwPreview *self);
+
+/* The newest wins: what was made of a job that has moved on is thrown away. */
+static void
+on_finished (SwPreview *self)
+{
+  g_autoptr (SwMaking) making = g_steal_pointer (&self->making);
+
+  if (self->stale && gtk_widget_get_mapped (GTK_WIDGET (self)))
+    renew (self);
+  else if (self->stale)
+    return;
+  else if (sw_making_state (making) == SW_MAKING_DONE)
+    show_pages (self, making);
+  else if (sw_making_state (making) == SW_MAKING_FAILED)
+    show_problem (self, sw_making_error (making)->message);
+  else
+    {
+      gtk_stack_set_visible_child_name (self->stack, "pages");
+      show_old (self, TRUE);
+    }
+}
+
+/* One thread at a time: the one before is waited for, to its next part. */
+static void
+renew (SwPreview *self)
+{
+  SwPackOrder *order;
+
+  if (self->making != NULL)
+    {
+      self->stale = TRUE;
+      sw_making_stop (self->making);
+      return;
+    }
+  self->stale = FALSE;
+  order = sw_pack_order_new (self->stage);
+  if (order == NULL)
+    {
+      g_autofree char *text =
+          g_strdup_printf (_ ("The job cannot be laid out: %s."),
+                           _ (sw_status_text (sw_stage_result (self->stage)->status)));
+      show_problem (self, text);
+      return;
+    }
+  self->making = sw_making_start (order, NULL);
+  g_signal_connect_object (self->making, "progressed", G_CALLBACK (on_progressed), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->making, "finished", G_CALLBACK (on_finished), self,
+                           G_CONNECT_SWAPPED);
+  sw_making_bar_follow (self->making_bar, self->making);
 }
 
 static void
 on_changed (SwPreview *self)
 {
+  self->stale = TRUE;
   if (gtk_widget_get_mapped (GTK_WIDGET (self)))
     renew (self);
-  else
-    self->stale = TRUE;
+  else if (self->making != NULL)
+    sw_making_stop (self->making);
+}
+
+static void
+renew_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  renew (SW_PREVIEW (widget));
 }
 
 static void
@@ -214,7 +288,7 @@ sw_preview_map (GtkWidget *widget)
 {
   SwPreview *self = SW_PREVIEW (widget);
 
-  if (self->stale)
+  if (self->stale && self->making == NULL)
     renew (self);
   GTK_WIDGET_CLASS (sw_preview_parent_class)->map (widget);
 }
@@ -224,6 +298,9 @@ sw_preview_dispose (GObject *object)
 {
   SwPreview *self = SW_PREVIEW (object);
 
+  if (self->making != NULL)
+    sw_making_stop (self->making);
+  g_clear_object (&self->making);
   gtk_widget_dispose_template (GTK_WIDGET (self), SW_TYPE_PREVIEW);
   g_clear_pointer (&self->pages, g_ptr_array_unref);
   g_clear_object (&self->stage);
@@ -246,6 +323,11 @@ sw_preview_class_init (SwPreviewClass *klass)
   gtk_widget_class_bind_template_child (widget_class, SwPreview, problem);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, document);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, paper);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, bars);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, old);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, renew);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, old_words);
+  gtk_widget_class_install_action (widget_class, "preview.renew", NULL, renew_action);
   gtk_widget_class_bind_template_callback (widget_class, on_row);
   gtk_widget_class_install_action (widget_class, "preview.next", NULL, next_action);
   gtk_widget_class_install_action (widget_class, "preview.previous", NULL,
@@ -293,6 +375,8 @@ sw_preview_new (SwStage *stage)
   gtk_widget_set_hexpand (GTK_WIDGET (self->page), TRUE);
   gtk_widget_set_vexpand (GTK_WIDGET (self->page), TRUE);
   gtk_scrolled_window_set_child (self->paper, GTK_WIDGET (self->page));
+  self->making_bar = SW_MAKING_BAR (sw_making_bar_new ());
+  gtk_box_prepend (self->bars, GTK_WIDGET (self->making_bar));
   gtk_box_append (self->document, sw_form_new_in_line (stage, sw_document_fields));
   gtk_widget_add_controller (GTK_WIDGET (self->page), scroll);
   turn_pages_by_key (self);
@@ -302,8 +386,20 @@ sw_preview_new (SwStage *stage)
   return GTK_WIDGET (self);
 }
 
-guint
-sw_preview_page_count (SwPreview *self)
+GPtrArray *
+sw_preview_pages (SwPreview *self)
 {
-  return self->pages != NULL ? self->pages->len : 0;
+  return self->pages;
+}
+
+SwMaking *
+sw_preview_making (SwPreview *self)
+{
+  return self->making;
+}
+
+gboolean
+sw_preview_says_old (SwPreview *self)
+{
+  return gtk_widget_get_visible (self->old);
 }

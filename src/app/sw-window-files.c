@@ -5,7 +5,6 @@
 #include "sw-dialogs.h"
 #include "sw-window-private.h"
 
-static const SwFileKind pdf_kinds[] = { { N_ ("PDF files"), "*.pdf" }, { NULL, NULL } };
 static const SwFileKind table_kinds[] = {
   { N_ ("Tables for a spreadsheet (CSV)"), "*.csv" }, { NULL, NULL }
 };
@@ -95,36 +94,6 @@ sw_file_with_suffix (GFile *file, const char *suffix)
 }
 
 static void
-on_pack_chosen (GtkWindow *window, GFile *file, gpointer data)
-{
-  SwWindow *self = SW_WINDOW (window);
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GFile) named = file != NULL ? sw_file_with_suffix (file, ".pdf") : NULL;
-
-  if (named == NULL)
-    return;
-  if (!sw_export_pack (self->stage, named, &error))
-    sw_dialogs_error (window, _ ("The pack could not be written"), error->message);
-  else
-    sw_window_tell_file (self, _ ("Wrote the pack to %s"), named);
-}
-
-static void
-export_pack_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  SwWindow *self = SW_WINDOW (widget);
-  g_autofree char *stem = NULL;
-  g_autofree char *start = NULL;
-
-  sw_window_settle (self);
-  stem = sw_export_stem (self->stage);
-  start = g_strconcat (stem, ".pdf", NULL);
-  sw_dialogs_choose_file (GTK_WINDOW (self), _ ("Export Pack"), TRUE, start,
-                          sw_document_file (document_of (self)), pdf_kinds,
-                          on_pack_chosen, NULL);
-}
-
-static void
 on_quantities_chosen (GtkWindow *window, GFile *file, gpointer data)
 {
   SwWindow *self = SW_WINDOW (window);
@@ -192,7 +161,6 @@ void
 sw_window_install_file_actions (GtkWidgetClass *klass)
 {
   gtk_widget_class_install_action (klass, "win.open", NULL, open_action);
-  gtk_widget_class_install_action (klass, "win.export-pack", NULL, export_pack_action);
   gtk_widget_class_install_action (klass, "win.export-quantities", NULL,
                                    export_quantities_action);
   gtk_widget_class_install_action (klass, "win.export-drawing", "s",

@@ -7,6 +7,7 @@
 #include "sw-dialogs.h"
 #include "sw-findings-list.h"
 #include "sw-inspector.h"
+#include "sw-making-bar.h"
 #include "sw-preview.h"
 #include "sw-start-page.h"
 #include "sw-window.h"
@@ -20,6 +21,8 @@ struct _SwWindow
   SwStartPage *start;
   SwDraft *draft;
   SwPreferences *preferences;
+  SwMaking *making; /* of a pack to write or to print; NULL: none */
+  SwMakingBar *making_bar;
 
   /* from the template */
   GtkLabel *title, *subtitle, *status, *place, *problem;
@@ -39,6 +42,12 @@ void sw_window_settle (SwWindow *window);
 
 /** Actions on files: open, and to export. */
 void sw_window_install_file_actions (GtkWidgetClass *klass);
+/** export-pack, print */
+void sw_window_install_pack_actions (GtkWidgetClass *klass);
+/** Write the pack to @file; it is told in the window how that ends. */
+void sw_window_export_pack (SwWindow *window, GFile *file);
+/** No file is written, nothing is printed, and nobody is told. */
+void sw_window_stop_making (SwWindow *window);
 /** save, save-as, reload, keep-own */
 void sw_window_install_save_actions (GtkWidgetClass *klass);
 

@@ -8,15 +8,18 @@ sw_window_allow_actions (SwWindow *self)
     "win.save",        "win.save-as",           "win.export-drawing",
     "win.mirror-face", "win.compare-practices", "win.compare-types"
   };
-  static const char *const of_layout[] = { "win.export-pack", "win.export-quantities",
-                                           "win.print", "win.step-through" };
+  static const char *const of_layout[] = { "win.export-quantities", "win.step-through" };
+  static const char *const of_pack[] = { "win.export-pack", "win.print" };
   gboolean drawn = !sw_window_is_at_start (self);
   gboolean laid = drawn && sw_stage_result (self->stage)->status == SW_OK;
+  gboolean free_to_make = laid && self->making == NULL;
 
   for (gsize i = 0; i < G_N_ELEMENTS (of_slope); i++)
     gtk_widget_action_set_enabled (GTK_WIDGET (self), of_slope[i], drawn);
   for (gsize i = 0; i < G_N_ELEMENTS (of_layout); i++)
     gtk_widget_action_set_enabled (GTK_WIDGET (self), of_layout[i], laid);
+  for (gsize i = 0; i < G_N_ELEMENTS (of_pack); i++)
+    gtk_widget_action_set_enabled (GTK_WIDGET (self), of_pack[i], free_to_make);
 }
 
 #define SIDE_PX 390

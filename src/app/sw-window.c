@@ -5,7 +5,6 @@
 
 #include "first-job.h"
 #include "mark-words.h"
-#include "print.h"
 #include "shape-edit.h"
 #include "sw-briefing.h"
 #include "sw-file-bar.h"
@@ -96,15 +95,6 @@ redo_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
   cancel_drags (self);
   sw_document_redo (document_of (self));
-}
-
-static void
-print_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  SwWindow *self = SW_WINDOW (widget);
-
-  sw_window_settle (self);
-  sw_print_pack (GTK_WINDOW (self), self->stage);
 }
 
 static void
@@ -316,6 +306,7 @@ sw_window_dispose (GObject *object)
   SwWindow *self = SW_WINDOW (object);
 
   sw_window_hold_session (self, FALSE);
+  sw_window_stop_making (self);
   gtk_widget_dispose_template (GTK_WIDGET (self), SW_TYPE_WINDOW);
   g_clear_object (&self->draft);
   g_clear_object (&self->preferences);
@@ -380,10 +371,10 @@ sw_window_class_init (SwWindowClass *klass)
                                    compare_types_action);
   gtk_widget_class_install_action (widget_class, "win.compare-practices", NULL,
                                    compare_practices_action);
-  gtk_widget_class_install_action (widget_class, "win.print", NULL, print_action);
   gtk_widget_class_install_action (widget_class, "win.step-through", NULL,
                                    step_through_action);
   sw_window_install_file_actions (widget_class);
+  sw_window_install_pack_actions (widget_class);
   sw_window_install_save_actions (widget_class);
   sw_window_install_start_actions (widget_class);
   sw_window_install_view_actions (widget_class);
@@ -413,6 +404,8 @@ add_parts (SwWindow *self)
 
   add_panes (self);
   gtk_box_append (self->bars, sw_file_bar_new (document_of (self)));
+  self->making_bar = SW_MAKING_BAR (sw_making_bar_new ());
+  gtk_box_append (self->bars, GTK_WIDGET (self->making_bar));
   self->start = SW_START_PAGE (sw_start_page_new ());
   gtk_stack_add_named (self->views, GTK_WIDGET (self->start), "start");
   self->tally = SW_TALLY_BAR (sw_tally_bar_new ());

@@ -28,7 +28,7 @@ write_pdf (const SlopepackJob *opened, const GPtrArray *pages, const char *outpu
   g_autoptr (SwPalette) palette = sw_palette_load ();
   g_autoptr (GError) error = NULL;
 
-  if (!sw_paint_pdf (pages, palette, &info, output, &error))
+  if (!sw_paint_pdf (pages, palette, &info, output, NULL, &error))
     return slopepack_paint_complaint (error);
   return SLOPEPACK_DONE;
 }
@@ -46,8 +46,8 @@ slopepack_write_pack (const SlopepackJob *opened, SwPaper paper, const SwPackPla
 
   if (draw.measure == NULL)
     return slopepack_paint_complaint (error);
-  pages =
-      sw_pack_new (opened->result, &draw, paper, plan, SW_VERSION, opened->fingerprint);
+  pages = sw_pack_new (opened->result, &draw, paper, plan, SW_VERSION,
+                       opened->fingerprint, NULL);
   if (!as_text)
     return write_pdf (opened, pages, output);
   text = sw_pages_text (pages);

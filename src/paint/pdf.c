@@ -137,7 +137,17 @@ check_links (const SwPdf *pdf, const SwFigure *figure, guint number, GError **er
 }
 
 static gboolean
-add_pages (SwPdf *pdf, const GPtrArray *pages, GError **error)
+check_work (const SwLongWork *work, guint done, guint n_pages, GError **error)
+{
+  if (sw_long_work_goes_on (work, done, n_pages))
+    return TRUE;
+  g_set_error (error, SW_PAINT_ERROR, SW_PAINT_ERROR_STOPPED,
+               "the PDF was stopped after page %u of %u", done, n_pages);
+  return FALSE;
+}
+
+static gboolean
+add_pages (SwPdf *pdf, const GPtrArray *pages, const SwLongWork *work, GError **error)
 {
   for (guint i = 0; i < pages->len; i++)
     if (!add_page (pdf, g_ptr_array_index (pages, i), i + 1, error))
@@ -147,7 +157,8 @@ add_pages (SwPdf *pdf, const GPtrArray *pages, GError **error)
     {
       const SwFigure *figure = g_ptr_array_index (pages, i);
 
-      if (!check_links (pdf, figure, i + 1, error))
+      if (!check_links (pdf, figure, i + 1, error)
+          || !check_work (work, i, pages->len, error))
         return FALSE;
       sw_pdf_paint_page (pdf, HPDF_GetPageByIndex (pdf->doc, i), figure);
       if (!check_haru (pdf, "drawing a page", error))
@@ -158,7 +169,7 @@ add_pages (SwPdf *pdf, const GPtrArray *pages, GError **error)
 }
 
 static gboolean
-save (SwPdf *pdf, const char *path, GError **error)
+save (SwPdf *pdf, guint n_pages, const char *path, const SwLongWork *work, GError **error)
 {
   g_autofree guint8 *bytes = NULL;
   HPDF_UINT32 length;
@@ -171,12 +182,13 @@ save (SwPdf *pdf, const char *path, GError **error)
   bytes = g_malloc (length);
   HPDF_ReadFromStream (pdf->doc, bytes, &length);
   return check_haru (pdf, "reading the finished document", error)
+         && check_work (work, n_pages, n_pages, error)
          && sw_write_whole (path, bytes, length, error);
 }
 
 gboolean
 sw_paint_pdf (const GPtrArray *pages, const SwPalette *palette, const SwPdfInfo *info,
-              const char *path, GError **error)
+              const char *path, const SwLongWork *work, GError **error)
 {
   g_autoptr (GHashTable) targets = g_hash_table_new (g_str_hash, g_str_equal);
   g_autoptr (GArray) veils = g_array_new (FALSE, FALSE, sizeof (SwPdfVeil));
@@ -188,8 +200,8 @@ sw_paint_pdf (const GPtrArray *pages, const SwPalette *palette, const SwPdfInfo 
   pdf.faces = sw_faces_get (error);
   if (!pdf.faces)
     return FALSE;
-  done = open_document (&pdf, info, error) && add_pages (&pdf, pages, error)
-         && save (&pdf, path, error);
+  done = open_document (&pdf, info, error) && add_pages (&pdf, pages, work, error)
+         && save (&pdf, pages->len, path, work, error);
   g_clear_pointer (&pdf.tags, sw_pdf_tags_free);
   if (pdf.doc)
     HPDF_Free (pdf.doc);

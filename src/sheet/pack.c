@@ -132,19 +132,6 @@ add_part (SwSheet *sheet, void (*add) (SwSheet *sheet))
 }
 
 static void
-add_pages (SwSheet *sheet)
-{
-  for (guint i = 0; i < kinds[sheet->plan->kind].n_parts; i++)
-    {
-      const Part *part = &kinds[sheet->plan->kind].parts[i];
-
-      sheet->part = part->part;
-      add_part (sheet, part->add);
-    }
-  sheet->part = SW_PART_FRONT;
-}
-
-static void
 set_front (SwSheet *sheet)
 {
   guint n_entries = sheet->contents->len;
@@ -178,9 +165,35 @@ add_front (SwSheet *sheet)
   g_ptr_array_extend_and_steal (sheet->titles, titles);
 }
 
+/* Returns: FALSE when @work stopped it. */
+static gboolean
+add_pages (SwSheet *sheet, const SwLongWork *work)
+{
+  guint n_parts = kinds[sheet->plan->kind].n_parts;
+  guint n_with_front = n_parts + (kinds[sheet->plan->kind].front != NULL);
+
+  for (guint i = 0; i < n_parts; i++)
+    {
+      const Part *part = &kinds[sheet->plan->kind].parts[i];
+
+      if (!sw_long_work_goes_on (work, i, n_with_front))
+        return FALSE;
+      sheet->part = part->part;
+      add_part (sheet, part->add);
+    }
+  sheet->part = SW_PART_FRONT;
+  if (kinds[sheet->plan->kind].front == NULL)
+    return TRUE;
+  if (!sw_long_work_goes_on (work, n_parts, n_with_front))
+    return FALSE;
+  add_front (sheet);
+  return TRUE;
+}
+
 GPtrArray *
 sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
-             const SwPackPlan *plan, const char *version, const char *fingerprint)
+             const SwPackPlan *plan, const char *version, const char *fingerprint,
+             const SwLongWork *work)
 {
   SwDraw scaled = *draw;
   SwSheet sheet = { .result = result,
@@ -208,10 +221,10 @@ sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
   sheet.strings = g_string_chunk_new (4096);
   sheet.contents = g_array_new (FALSE, FALSE, sizeof (SwSheetEntry));
   sheet.plans = g_array_new (FALSE, FALSE, sizeof (guint));
-  add_pages (&sheet);
-  if (kinds[plan->kind].front != NULL)
-    add_front (&sheet);
-  sw_sheet_frame_pages (&sheet);
+  if (add_pages (&sheet, work))
+    sw_sheet_frame_pages (&sheet);
+  else
+    g_clear_pointer (&sheet.pages, g_ptr_array_unref);
   g_array_unref (sheet.contents);
   g_array_unref (sheet.plans);
   g_string_chunk_free (sheet.strings);

@@ -223,7 +223,7 @@ test_pack_has_its_own_language (Fixture *f, gconstpointer data)
   g_assert_cmpstr (sw_texts_language (sw_stage_stock (f->stage)->texts), ==,
                    language_now ()->texts);
 
-  g_autoptr (GPtrArray) english = sw_export_pages (f->stage);
+  g_autoptr (GPtrArray) english = window_fixture_pages (f);
   g_autoptr (SwTexts) texts = sw_texts_load ("en");
   const SwFigure *last = g_ptr_array_index (english, english->len - 1);
 

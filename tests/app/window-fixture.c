@@ -12,6 +12,25 @@ window_fixture_set_up (WindowFixture *f)
   f->document = sw_stage_document (f->stage);
 }
 
+GPtrArray *
+window_fixture_pages (WindowFixture *f)
+{
+  g_autoptr (SwPackOrder) order = sw_pack_order_new (f->stage);
+  GPtrArray *pages = sw_pack_order_pages (order, NULL, NULL);
+
+  g_assert_nonnull (pages);
+  return pages;
+}
+
+/* A pack being made ends at its next part, and needs the stock until then. */
+static void
+wait_for_threads (SwStage *stage)
+{
+  for (int ms = 0; ms < 10000 && G_OBJECT (stage)->ref_count > 1; ms++)
+    if (!g_main_context_iteration (NULL, FALSE))
+      g_usleep (1000);
+}
+
 void
 window_fixture_tear_down (WindowFixture *f)
 {
@@ -23,6 +42,7 @@ window_fixture_tear_down (WindowFixture *f)
   while (g_main_context_iteration (NULL, FALSE))
     ;
   g_assert_finalize_object (window);
+  wait_for_threads (stage);
   g_assert_finalize_object (stage);
   g_assert_finalize_object (document);
   g_assert_finalize_object (f->preferences);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #pragma once
 
+#include "pack-order.h"
 #include "sw-window.h"
 
 /* A window of its own over the default job. */
@@ -14,6 +15,9 @@ typedef struct
 } WindowFixture;
 
 void window_fixture_set_up (WindowFixture *fixture);
+
+/* The pack of the job shown, made while the caller waits. (transfer full) */
+GPtrArray *window_fixture_pages (WindowFixture *fixture);
 
 /* Closes the window and holds that nothing keeps it, its stage or its document. */
 void window_fixture_tear_down (WindowFixture *fixture);

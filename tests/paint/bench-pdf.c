@@ -55,7 +55,7 @@ write_haru (const GPtrArray *pages, const SwPalette *palette, const char *path)
 {
   g_autoptr (GError) error = NULL;
 
-  sw_paint_pdf (pages, palette, NULL, path, &error);
+  sw_paint_pdf (pages, palette, NULL, path, NULL, &error);
   g_assert_no_error (error);
 }
 

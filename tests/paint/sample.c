@@ -128,7 +128,7 @@ sample_pdf (const SwFigure *figure, const char *folder, const char *name)
   char *path = g_build_filename (folder, name, NULL);
 
   g_ptr_array_add (pages, (gpointer) figure);
-  sw_paint_pdf (pages, palette, &info, path, &error);
+  sw_paint_pdf (pages, palette, &info, path, NULL, &error);
   g_assert_no_error (error);
   return path;
 }

@@ -227,7 +227,7 @@ refused (const SwFigure *figure, const char *folder)
   GError *error = NULL;
 
   g_ptr_array_add (pages, (gpointer) figure);
-  g_assert_false (sw_paint_pdf (pages, palette, NULL, path, &error));
+  g_assert_false (sw_paint_pdf (pages, palette, NULL, path, NULL, &error));
   g_assert_false (g_file_test (path, G_FILE_TEST_EXISTS));
   return error;
 }
@@ -314,10 +314,39 @@ test_failure_keeps_old (Fixture *fixture, gconstpointer data)
   sw_figure_segment (bad, SW_ROLE_TEXT, 0.0, 0.0, 1e6, 0.0);
   g_ptr_array_add (pages, good);
   g_ptr_array_add (pages, bad);
-  g_assert_false (sw_paint_pdf (pages, palette, NULL, path, &error));
+  g_assert_false (sw_paint_pdf (pages, palette, NULL, path, NULL, &error));
   g_assert_error (error, SW_PAINT_ERROR, SW_PAINT_ERROR_SIZE);
   g_assert_nonnull (strstr (error->message, "page 2"));
   assert_same_bytes (path, kept);
+}
+
+static gboolean
+stop_after (gpointer data, guint done, guint parts)
+{
+  return done < GPOINTER_TO_UINT (data);
+}
+
+/* Stopped before a page, or before the file is written: what stood there stays. */
+static void
+test_stopped_writes_nothing (Fixture *fixture, gconstpointer data)
+{
+  g_autoptr (SwFigure) page = sample_figure ();
+  g_autoptr (SwPalette) palette = sample_palette ();
+  g_autoptr (GPtrArray) pages = g_ptr_array_new ();
+  g_autofree char *kept = sample_pdf (page, fixture->folder, "a.pdf");
+  g_autofree char *path = sample_pdf (page, fixture->folder, "b.pdf");
+
+  for (guint i = 0; i < 3; i++)
+    g_ptr_array_add (pages, page);
+  for (guint done = 0; done <= pages->len; done++)
+    {
+      const SwLongWork work = { stop_after, GUINT_TO_POINTER (done) };
+      g_autoptr (GError) error = NULL;
+
+      g_assert_false (sw_paint_pdf (pages, palette, NULL, path, &work, &error));
+      g_assert_error (error, SW_PAINT_ERROR, SW_PAINT_ERROR_STOPPED);
+      assert_same_bytes (path, kept);
+    }
 }
 
 static guint
@@ -367,7 +396,7 @@ test_bookmarks_and_links (Fixture *fixture, gconstpointer data)
       sw_figure_link (g_ptr_array_index (pages, 0), 10.0, 10.0 * (i + 1), 30.0, 5.0,
                       page->title);
     }
-  sw_paint_pdf (pages, palette, NULL, path, &error);
+  sw_paint_pdf (pages, palette, NULL, path, NULL, &error);
   g_assert_no_error (error);
   said = sample_tool ((const char *[]){ "qpdf", "--qdf", path, "-", NULL });
   if (!said)
@@ -486,6 +515,7 @@ main (int argc, char **argv)
     { "/paint/pdf/same-bytes", test_same_bytes },
     { "/paint/pdf/comma-locale", test_comma_locale },
     { "/paint/pdf/size-refused", test_size_refused },
+    { "/paint/pdf/stopped-writes-nothing", test_stopped_writes_nothing },
     { "/paint/pdf/large-kept", test_large_kept },
     { "/paint/pdf/dead-link-refused", test_dead_link_refused },
     { "/paint/pdf/no-folder", test_no_folder },

@@ -110,7 +110,7 @@ GPtrArray *
 example_pack_by_plan (const Example *example, SwPaper paper, const SwPackPlan *plan)
 {
   return sw_pack_new (example->result, &example->draw, paper, plan, "1.2.3",
-                      "0123456789ab");
+                      "0123456789ab", NULL);
 }
 
 static void

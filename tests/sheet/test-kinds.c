@@ -412,6 +412,62 @@ test_fault_pictures (void)
     }
 }
 
+/* Asked how far a pack is, and stopping it once @stop_after parts are done. */
+typedef struct
+{
+  guint asked, parts, stop_after;
+} Watch;
+
+static gboolean
+on_part (gpointer data, guint done, guint parts)
+{
+  Watch *watch = data;
+
+  g_assert_cmpuint (done, ==, watch->asked++);
+  g_assert_true (watch->parts == 0 || parts == watch->parts);
+  watch->parts = parts;
+  return done < watch->stop_after;
+}
+
+static GPtrArray *
+watched_pack (const Example *example, SwPackKind kind, Watch *watch)
+{
+  SwPackPlan plan = example->job->pack;
+  const SwLongWork work = { on_part, watch };
+
+  plan.kind = kind;
+  return sw_pack_new (example->result, &example->draw, SW_PAPER_A4, &plan, "1.2.3",
+                      "0123456789ab", &work);
+}
+
+/* A pack says how far it is, is the same when it is asked, and stops before any part. */
+static void
+test_stops_between_parts (void)
+{
+  g_autoptr (Example) example = example_new ("sallow-bank");
+
+  for (int kind = 0; kind < SW_PACK_KIND_COUNT; kind++)
+    {
+      Watch to_the_end = { .stop_after = G_MAXUINT };
+      g_autoptr (GPtrArray) usual =
+          example_pack_of_kind (example, SW_PAPER_A4, (SwPackKind) kind);
+      g_autoptr (GPtrArray) whole =
+          watched_pack (example, (SwPackKind) kind, &to_the_end);
+      g_autofree char *usual_words = pack_words (usual);
+      g_autofree char *whole_words = pack_words (whole);
+
+      g_assert_cmpstr (whole_words, ==, usual_words);
+      g_assert_cmpuint (to_the_end.asked, ==, to_the_end.parts);
+      for (guint k = 0; k < to_the_end.parts; k++)
+        {
+          Watch stopping = { .stop_after = k };
+
+          g_assert_null (watched_pack (example, (SwPackKind) kind, &stopping));
+          g_assert_cmpuint (stopping.asked, ==, k + 1);
+        }
+    }
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -429,5 +485,6 @@ main (int argc, char *argv[])
   example_add_tests ("/sheet/kinds/faults-are-asked", test_faults_are_asked);
   g_test_add_func ("/sheet/kinds/stop-in-class", test_stop_in_class);
   g_test_add_func ("/sheet/kinds/fault-pictures", test_fault_pictures);
+  g_test_add_func ("/sheet/kinds/stops-between-parts", test_stops_between_parts);
   return g_test_run ();
 }

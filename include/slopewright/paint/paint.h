@@ -3,6 +3,7 @@
 
 #include <cairo.h>
 #include <gio/gio.h>
+#include <slopewright/base/long-work.h>
 #include <slopewright/figure/figure.h>
 #include <slopewright/figure/palette.h>
 
@@ -10,9 +11,10 @@
 GQuark sw_paint_error_quark (void);
 typedef enum
 {
-  SW_PAINT_ERROR_FONT,  /* the sheet font is not installed or does not read */
-  SW_PAINT_ERROR_WRITE, /* the file cannot be made or written; a link leads nowhere */
-  SW_PAINT_ERROR_SIZE   /* larger than the file kind can hold */
+  SW_PAINT_ERROR_FONT,   /* the sheet font is not installed or does not read */
+  SW_PAINT_ERROR_WRITE,  /* the file cannot be made or written; a link leads nowhere */
+  SW_PAINT_ERROR_SIZE,   /* larger than the file kind can hold */
+  SW_PAINT_ERROR_STOPPED /* by the one who asked for it; nothing is written */
 } SwPaintError;
 
 /** Path of the sheet font, regular or bold, found once through fontconfig. NULL with @error when it is not installed. */
@@ -65,8 +67,12 @@ typedef struct
  * @pages: (element-type SwFigure): one page each, in their own sizes; a title
  *   becomes a bookmark, links lead to bookmarks
  * @info: document information; no dates are written, so equal input gives equal bytes
+ * @work: (nullable): asked before each page is painted, and once all are, before the file
+ *   is written
  *
- * Written through libharu with the sheet font embedded as a subset, atomically.
+ * Written through libharu with the sheet font embedded as a subset, atomically. May be
+ * called in any thread.
  */
 gboolean sw_paint_pdf (const GPtrArray *pages, const SwPalette *palette,
-                       const SwPdfInfo *info, const char *path, GError **error);
+                       const SwPdfInfo *info, const char *path, const SwLongWork *work,
+                       GError **error);
