@@ -79,7 +79,7 @@ sample_figure (void)
   figure->title = g_strdup ("Échantillon 26.6°");
   for (guint i = 0; i < SW_ROLE_COUNT; i++)
     add_role (figure, i, 4.0 + 36.0 * (i % 4), 4.0 + 13.0 * (i / 4));
-  sw_figure_text (figure, SW_ROLE_TEXT, 5.0, 110.0, 3.0, SW_ALIGN_LEFT, SW_FACE_REGULAR,
+  sw_figure_text (figure, SW_ROLE_TEXT, 5.0, 128.0, 3.0, SW_ALIGN_LEFT, SW_FACE_REGULAR,
                   0.0, SAMPLE_TEXT);
   for (int i = 0; i < 8; i++)
     sw_figure_text (figure, SW_ROLE_TEXT, 50.0, 150.0, 3.0, i % 3, i % 2, i * G_PI / 4.0,
