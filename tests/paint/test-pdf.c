@@ -457,8 +457,8 @@ test_structure (Fixture *fixture, gconstpointer data)
   g_assert_cmpstr (said, ==,
                    "Document\n"
                    "  H1 (block)\n    \"Stufen\"\n"
-                   "  Table (block)\n    TR\n      TH\n        \"Tiefe\"\n"
-                   "      TD\n        \"150 mm\"\n"
+                   "  Table (block)\n    TR\n      TH:\n         /Scope /Column\n"
+                   "        \"Tiefe\"\n      TD\n        \"150 mm\"\n"
                    "  P (block)\n    \"Graben\"\n    \"von Hand\"\n");
 }
 
