@@ -221,7 +221,8 @@ add_cell (SwPdfTags *tags, SwTag tag)
 {
   HPDF_Dict cell = new_element (tags, tags->row, types[tag]);
 
-  tags->n_columns = MAX (tags->n_columns, ++tags->row_cells);
+  tags->row_cells++;
+  tags->n_columns = MAX (tags->n_columns, tags->row_cells);
   if (tag == SW_TAG_HEAD_CELL)
     add_scope (tags, cell, 1);
   else if (tag == SW_TAG_BAND)
