@@ -108,10 +108,10 @@ add_page (SwPdf *pdf, const SwFigure *figure, guint number, GError **error)
   if (figure->title)
     {
       HPDF_Destination target = HPDF_Page_CreateDestination (page);
-      HPDF_Outline bookmark =
-          HPDF_CreateOutline (pdf->doc, NULL, figure->title, pdf->utf8);
 
-      HPDF_Outline_SetDestination (bookmark, target);
+      if (!figure->goes_on)
+        HPDF_Outline_SetDestination (
+            HPDF_CreateOutline (pdf->doc, NULL, figure->title, pdf->utf8), target);
       if (!g_hash_table_contains (pdf->targets, figure->title))
         g_hash_table_insert (pdf->targets, figure->title, target);
       HPDF_SetPageMode (pdf->doc, HPDF_PAGE_MODE_USE_OUTLINE);

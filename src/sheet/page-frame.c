@@ -171,7 +171,7 @@ sw_sheet_entry_page (const SwSheet *sheet, const SwSheetEntry *entry)
   return entry->page + sheet->front + 1;
 }
 
-static void
+static SwFigure *
 add_page (SwSheet *sheet, const char *title, gboolean turned, const SwFigure *body)
 {
   Frame frame = frame_of (sheet, turned);
@@ -181,6 +181,7 @@ add_page (SwSheet *sheet, const char *title, gboolean turned, const SwFigure *bo
   page->title = g_strdup (title);
   g_ptr_array_add (sheet->pages, page);
   g_ptr_array_add (sheet->titles, g_strdup (title));
+  return page;
 }
 
 void
@@ -202,7 +203,8 @@ sw_sheet_add (SwSheet *sheet, const char *title, SwFlow *flow)
 
   add_entry (sheet, title);
   for (guint i = 0; i < bodies->len; i++)
-    add_page (sheet, i == 0 ? title : more, FALSE, g_ptr_array_index (bodies, i));
+    add_page (sheet, i == 0 ? title : more, FALSE, g_ptr_array_index (bodies, i))
+        ->goes_on = i > 0;
   sw_sheet_note_end (sheet, flow);
   sw_flow_free (flow);
 }
@@ -373,6 +375,7 @@ framed (const SwSheet *sheet, const SwFigure *body, guint index)
   SwFigure *page = sw_figure_new (body->width_mm, body->height_mm);
 
   page->title = g_strdup (body->title);
+  page->goes_on = body->goes_on;
   draw_head (sheet, &frame, page, g_ptr_array_index (sheet->titles, index));
   draw_banner (sheet, &frame, page, index == 0);
   sw_figure_place (page, body, 0.0, 0.0);

@@ -391,13 +391,33 @@ test_contents (void)
     {
       g_autofree char *entry = NULL;
 
-      title = ((SwFigure *) pages->pdata[i])->title;
-      if (strstr (title, "continued") != NULL)
+      if (((SwFigure *) pages->pdata[i])->goes_on)
         continue;
+      title = ((SwFigure *) pages->pdata[i])->title;
       entry = g_strdup_printf ("\n%s\n%u\n", title, i + 1);
       if (strstr (words, entry) == NULL)
         g_error ("the list of contents has no %s on page %u", title, i + 1);
     }
+}
+
+/* Pages that go on say so, and are marked as such for the bookmarks. */
+static void
+test_pages_that_go_on (void)
+{
+  g_autoptr (Example) example = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) pages = NULL;
+  guint going_on = 0;
+
+  example_speak (example, "fr");
+  pages = example_pack (example, SW_PAPER_A4);
+  for (guint i = 0; i < pages->len; i++)
+    {
+      const SwFigure *page = pages->pdata[i];
+
+      g_assert_cmpint (page->goes_on, ==, g_str_has_suffix (page->title, ", suite"));
+      going_on += page->goes_on;
+    }
+  g_assert_cmpuint (going_on, >, 0);
 }
 
 /* Three tiers-worth of one doubt are one entry that names its places. */
@@ -616,6 +636,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/pack/stop-banner", test_stop_banner);
   g_test_add_func ("/sheet/pack/foot", test_foot);
   g_test_add_func ("/sheet/pack/contents", test_contents);
+  g_test_add_func ("/sheet/pack/pages-that-go-on", test_pages_that_go_on);
   g_test_add_func ("/sheet/pack/findings-told-once", test_findings_told_once);
   g_test_add_func ("/sheet/pack/runs-cut-alike", test_runs_cut_alike_are_one_row);
   g_test_add_func ("/sheet/pack/hand-check", test_hand_check);

@@ -126,6 +126,7 @@ typedef struct
   GArray *items;          /* (element-type SwItem) */
   GArray *points;         /* (element-type SwPaperPoint) */
   char *title;            /* spoken name and bookmark; may be NULL */
+  gboolean goes_on;       /* the page before, continued: its title is no bookmark */
   const char *object_now; /* private: object id of items being added, interned */
 } SwFigure;
 

@@ -65,7 +65,7 @@ typedef struct
 /**
  * sw_paint_pdf:
  * @pages: (element-type SwFigure): one page each, in their own sizes; a title
- *   becomes a bookmark, links lead to bookmarks
+ *   becomes a bookmark, but for a page that goes on; links lead to titles
  * @info: document information; no dates are written, so equal input gives equal bytes
  * @work: (nullable): asked before each page is painted, and once all are, before the file
  *   is written

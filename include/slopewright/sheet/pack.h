@@ -25,7 +25,8 @@ gboolean sw_paper_from_code (const char *code, SwPaper *paper);
  * others read the same result; @draw's measure must be that thread's own.
  *
  * Returns: (transfer full) (element-type SwFigure): the pages, in
- *   order; each page's title is its bookmark. NULL when @work stopped it.
+ *   order; each page's title is its bookmark, but for one that goes on with the page
+ *   before. NULL when @work stopped it.
  */
 GPtrArray *sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
                         const SwPackPlan *plan, const char *version,
