@@ -13,6 +13,19 @@ cost_name (const SwSheet *sheet, const char *code)
   return sw_sheet_get (sheet, sw_sheet_format (sheet, "cost.%s", code));
 }
 
+/* In the unit that its price is for: of seed a kilogram, whatever the pack's units. */
+static const char *
+priced_quantity (const SwSheet *sheet, const SwCostLine *line)
+{
+  SwNumberStyle style = sheet->draw->style;
+
+  if (line->unit != SW_UNIT_KG)
+    return sw_sheet_keep (sheet,
+                          sw_report_calculator (line->quantity, line->unit, style));
+  style.units = SW_UNITS_METRIC;
+  return sw_sheet_keep (sheet, sw_report_calculator (line->quantity, line->unit, style));
+}
+
 static void
 add_lines (const SwSheet *sheet, SwTable *table)
 {
@@ -22,13 +35,11 @@ add_lines (const SwSheet *sheet, SwTable *table)
       gboolean priced = line->price > 0.0;
 
       if (line->quantity > 0.0)
-        sw_table_row (
-            table, cost_name (sheet, sw_cost_code ((SwCostKind) i)),
-            sw_sheet_keep (sheet, sw_report_calculator (line->quantity, line->unit,
-                                                        sheet->draw->style)),
-            priced ? money (sheet, line->price)
-                   : sw_sheet_get (sheet, "pack.cost.not-priced"),
-            priced ? money (sheet, line->amount) : "", NULL);
+        sw_table_row (table, cost_name (sheet, sw_cost_code ((SwCostKind) i)),
+                      priced_quantity (sheet, line),
+                      priced ? money (sheet, line->price)
+                             : sw_sheet_get (sheet, "pack.cost.not-priced"),
+                      priced ? money (sheet, line->amount) : "", NULL);
     }
 }
 

@@ -50,9 +50,12 @@ is_idle (const SwSheet *sheet, SwPracticeValue value)
          && sw_practice_get (sheet->practice, value) <= 0.0;
 }
 
+/* Where a value is worked out; only a crew pack has those pages. */
 static const char *
 see_working (const SwSheet *sheet, const char *name)
 {
+  if (sheet->plan->kind != SW_PACK_CREW)
+    return sw_sheet_get (sheet, "permit.worked-out");
   return sw_sheet_fill (sheet, "report.origin.computed", "name", name, NULL);
 }
 

@@ -5,7 +5,8 @@
 
 #define STICK_MM 50.0
 #define RULER_MM 13.0
-#define END_MM 8.0 /* paper beyond both ends of the ruler */
+#define ZERO_MM 8.0 /* what stands at its beginning; the frame is cut there */
+#define END_MM 8.0  /* paper beyond its end */
 #define LABEL_GAP_MM 0.8
 #define NUMBER_CLEAR_MM 2.0
 #define TICK_SHORT_MM 2.0
@@ -141,7 +142,7 @@ draw_ruler (const SwSheet *sheet, SwFigure *figure, double ruler_mm, const GArra
 
   for (guint i = 0; i <= count; i++)
     {
-      double y_mm = END_MM + i * step_mm;
+      double y_mm = i * step_mm;
       double tick_mm = i % numbered == 0 ? TICK_LONG_MM
                        : i % middle == 0 ? TICK_MM
                                          : TICK_SHORT_MM;
@@ -155,28 +156,66 @@ draw_ruler (const SwSheet *sheet, SwFigure *figure, double ruler_mm, const GArra
     }
 }
 
-/* Labels stand at their marks, or below the label before, with a line from the mark. */
-static void
-draw_marks (const SwSheet *sheet, SwFigure *figure, GArray *marks)
+/* A label, where it would stand at its mark and where it stands. */
+typedef struct
 {
-  double free_mm = END_MM + LABEL_GAP_MM;
-  double text_mm = STICK_MM - RULER_MM - 3.0;
+  SwTextBlock *words;
+  double height_mm, top_mm;
+} Label;
 
+static void
+clear_label (gpointer data)
+{
+  sw_text_block_free (((Label *) data)->words);
+}
+
+/* At their marks, or below the label before; at the end of the stick above the next. */
+static GArray *
+labels_of (const SwSheet *sheet, const GArray *marks, double text_mm, double stick_mm)
+{
+  GArray *labels = g_array_new (FALSE, FALSE, sizeof (Label));
+  double free_mm = ZERO_MM, last_mm = stick_mm;
+
+  g_array_set_clear_func (labels, clear_label);
   for (guint i = 0; i < marks->len; i++)
     {
       const Mark *mark = &g_array_index (marks, Mark, i);
-      g_autoptr (SwTextBlock) words =
-          sw_text_block_new (&sheet->pen, SW_STYLE_TINY, mark->words->str, text_mm);
-      double height_mm = sw_text_block_height_mm (&sheet->pen, words, words->lines->len);
-      double y_mm = END_MM + mark->at_mm;
-      double top_mm = MAX (free_mm, y_mm - height_mm / 2.0);
+      Label label = { .words = sw_text_block_new (&sheet->pen, SW_STYLE_TINY,
+                                                  mark->words->str, text_mm) };
+
+      label.height_mm =
+          sw_text_block_height_mm (&sheet->pen, label.words, label.words->lines->len);
+      label.top_mm = MAX (free_mm, mark->at_mm - label.height_mm / 2.0);
+      free_mm = label.top_mm + label.height_mm + LABEL_GAP_MM;
+      g_array_append_val (labels, label);
+    }
+  for (guint i = labels->len; i > 0; i--)
+    {
+      Label *label = &g_array_index (labels, Label, i - 1);
+
+      label->top_mm = MIN (label->top_mm, last_mm - LABEL_GAP_MM - label->height_mm);
+      last_mm = label->top_mm;
+    }
+  return labels;
+}
+
+static void
+draw_marks (const SwSheet *sheet, SwFigure *figure, GArray *marks)
+{
+  double text_mm = STICK_MM - RULER_MM - 3.0;
+  g_autoptr (GArray) labels = labels_of (sheet, marks, text_mm, figure->height_mm);
+
+  for (guint i = 0; i < marks->len; i++)
+    {
+      const Label *label = &g_array_index (labels, Label, i);
+      double y_mm = g_array_index (marks, Mark, i).at_mm;
 
       sw_figure_segment (figure, SW_ROLE_SCALE_BAR, 0.0, y_mm, RULER_MM - 1.5, y_mm);
       sw_figure_segment (figure, SW_ROLE_DIMENSION, RULER_MM - 1.5, y_mm, RULER_MM + 1.5,
-                         top_mm + height_mm / 2.0);
-      sw_text_block_draw (&sheet->pen, words, 0, words->lines->len, figure, SW_ROLE_TEXT,
-                          RULER_MM + 2.0, top_mm, text_mm, SW_ALIGN_LEFT);
-      free_mm = top_mm + height_mm + LABEL_GAP_MM;
+                         label->top_mm + label->height_mm / 2.0);
+      sw_text_block_draw (&sheet->pen, label->words, 0, label->words->lines->len, figure,
+                          SW_ROLE_TEXT, RULER_MM + 2.0, label->top_mm, text_mm,
+                          SW_ALIGN_LEFT);
     }
 }
 
@@ -196,7 +235,7 @@ sw_sheet_stick (const SwSheet *sheet, double height_mm)
                 sw_sheet_get (sheet, "pack.stick.how"));
   words = sw_flow_to_figure (above);
   stick_mm = height_mm - words->height_mm - 2.0;
-  ruler_mm = stick_mm - 2.0 * END_MM;
+  ruler_mm = stick_mm - END_MM;
   stick = sw_figure_new (STICK_MM, stick_mm);
   sw_figure_box (stick, SW_ROLE_FRAME, 0.0, 0.0, STICK_MM, stick_mm);
   sw_pen_write (&sheet->pen, SW_STYLE_TINY, stick, SW_ROLE_TEXT, TICK_LONG_MM + 0.8, 2.0,

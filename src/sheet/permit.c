@@ -121,12 +121,35 @@ add_line (const SwSheet *sheet, SwFlow *flow, SwPackText text)
     sw_flow_write_in (flow, "");
 }
 
+/* What forbids to begin, one line each: the banner over the pages tells of it. */
+static void
+add_stops (const SwSheet *sheet, SwFlow *flow)
+{
+  const GPtrArray *findings = sheet->result->findings;
+
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const SwFinding *finding = g_ptr_array_index (findings, i);
+
+      if (finding->severity == SW_SEVERITY_STOP)
+        sw_flow_text (
+            flow, SW_STYLE_BODY, SW_ROLE_STOP,
+            sw_sheet_fill (
+                sheet, "permit.stop", "stop", sw_sheet_get (sheet, "severity.stop"),
+                "title",
+                sw_sheet_plain (sheet, sw_sheet_keep (sheet, sw_report_finding_title (
+                                                                 finding, sheet->texts))),
+                NULL));
+    }
+}
+
 static SwFlow *
 counter_flow (const SwSheet *sheet, double section_mm)
 {
   SwFlow *flow = sw_sheet_flow (sheet);
 
   sw_sheet_review (sheet, flow);
+  add_stops (sheet, flow);
   add_head (sheet, flow);
   sw_flow_space (flow, GAP_MM);
   sw_sheet_section (sheet, flow, 0, section_mm * sheet->pen.scale);
@@ -206,6 +229,7 @@ sw_page_permit_notes (SwSheet *sheet)
       inner, SW_STYLE_BODY, SW_ROLE_TEXT,
       sw_sheet_format (sheet, "*%s*", sw_sheet_get (sheet, "permit.notes.head")));
   sw_flow_space (inner, 1.5);
+  add_stops (sheet, inner);
   add_rules (sheet, inner, SW_STYLE_SMALL);
   sw_flow_space (inner, 1.5);
   sw_flow_text (inner, SW_STYLE_SMALL, SW_ROLE_TEXT,

@@ -73,11 +73,10 @@ sw_sheet_runs (const SwSheet *sheet, const SwFaceLayout *face, const GArray *run
       end = stretch_end (runs, from, 2);
       if (end >= from + LEAST_SECONDS)
         {
-          g_string_append_printf (
-              words, "%s%s", from > 0 ? ", " : "",
-              sw_sheet_fill (sheet, "pack.seconds", "from", first, "next",
-                             label (sheet, face, runs, from + 1), "to",
-                             label (sheet, face, runs, end - 1), NULL));
+          g_string_append_printf (words, "%s%s", from > 0 ? ", " : "",
+                                  sw_sheet_fill (sheet, "pack.seconds", "from", first,
+                                                 "to", label (sheet, face, runs, end - 1),
+                                                 NULL));
           continue;
         }
       end = stretch_end (runs, from, 1);

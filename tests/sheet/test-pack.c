@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
 #include "pages-tidy.h"
+#include <math.h>
 #include <string.h>
 
 /* Whether a page has that title. */
@@ -486,6 +487,44 @@ height_of (const SwFigure *page, const char *text)
   g_error ("the page has no text %s", text);
 }
 
+/* Height of the topmost point of a role. */
+static double
+top_of (const SwFigure *page, SwRole role)
+{
+  double top_mm = page->height_mm;
+
+  for (guint i = 0; i < page->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (page->items, SwItem, i);
+
+      for (guint k = 0; item->role == role && k < item->n_points; k++)
+        top_mm = MIN (top_mm, sw_figure_item_points (page, item)[k].y_mm);
+    }
+  return top_mm;
+}
+
+/* Cut along its frame, the stick measures from the cut. */
+static void
+test_stick_begins_at_its_cut (void)
+{
+  g_autoptr (Example) example = example_new ("veldmoor-cell");
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  const SwFigure *page = page_titled (pages, "Check this pack by hand");
+  double zero_mm = top_of (page, SW_ROLE_SCALE_BAR);
+  gboolean cut = FALSE;
+
+  for (guint i = 0; i < page->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (page->items, SwItem, i);
+      const SwPaperPoint *points = sw_figure_item_points (page, item);
+
+      cut = cut
+            || (item->role == SW_ROLE_FRAME && item->n_points >= 4
+                && fabs (points[0].y_mm - zero_mm) < 1e-6);
+    }
+  g_assert_true (cut);
+}
+
 /* The ruler on paper: 40 and 140 are 100 mm apart, 1 and 3 inches 50.8 mm, on any paper. */
 static void
 test_stick_is_full_size (void)
@@ -640,6 +679,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/pack/findings-told-once", test_findings_told_once);
   g_test_add_func ("/sheet/pack/runs-cut-alike", test_runs_cut_alike_are_one_row);
   g_test_add_func ("/sheet/pack/hand-check", test_hand_check);
+  g_test_add_func ("/sheet/pack/stick-begins-at-its-cut", test_stick_begins_at_its_cut);
   g_test_add_func ("/sheet/pack/stick-is-full-size", test_stick_is_full_size);
   g_test_add_func ("/sheet/pack/dates", test_dates);
   g_test_add_func ("/sheet/pack/overrides-are-listed", test_overrides_are_listed);
