@@ -80,10 +80,12 @@ tests sanitized build
 build build-optimised -Dbuildtype=release -Ddebug=true
 # Random faces are laid ten times as fast here, so ten times as many.
 SLOPEWRIGHT_RANDOM_FACES=3000
-export SLOPEWRIGHT_RANDOM_FACES
+# And all packs in all languages, papers and units; with sanitizers one in four.
+SLOPEWRIGHT_ALL_SHEETS=1
+export SLOPEWRIGHT_RANDOM_FACES SLOPEWRIGHT_ALL_SHEETS
 # shellcheck disable=SC2086 # one word an option
 tests optimised build-optimised $rooms $upper
-unset SLOPEWRIGHT_RANDOM_FACES
+unset SLOPEWRIGHT_RANDOM_FACES SLOPEWRIGHT_ALL_SHEETS
 
 # Long sweeps over random faces are left to the sanitizers: valgrind takes minutes for them.
 sweeps='layout-(properties|symmetry|runs|pieces|pins)$|cutting|glpk|tally-workings$'

@@ -62,6 +62,17 @@ example_new_changed (const char *name, void (*change) (SwJob *job))
   return example;
 }
 
+gboolean
+example_is_tried (const char *name, guint language, guint paper, guint units)
+{
+  guint turn = 0;
+
+  while (!g_str_equal (example_names[turn], name))
+    turn++;
+  return g_getenv ("SLOPEWRIGHT_ALL_SHEETS") != NULL
+         || (turn + language + paper + 2 * units) % 4 == 0;
+}
+
 Example *
 example_new (const char *name)
 {

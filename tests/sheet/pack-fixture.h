@@ -20,6 +20,13 @@ extern const char *const example_names[];
 /** Add @test for each of them, below @path; its data is the name. */
 void example_add_tests (const char *path, GTestDataFunc test);
 
+/**
+ * Whether to look at all of a pack in this language, on this paper, in these units: all of
+ * them where SLOPEWRIGHT_ALL_SHEETS is set, as in an optimised build; else one in four,
+ * others for each example.
+ */
+gboolean example_is_tried (const char *name, guint language, guint paper, guint units);
+
 /** @name: of a file of the examples, without its ending. */
 Example *example_new (const char *name);
 /** Change the job, then lay it out again. */
