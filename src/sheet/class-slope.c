@@ -86,6 +86,19 @@ in_steps (double length_m, double step_m)
   return step_m * fmax (1.0, round (length_m / step_m));
 }
 
+/* A largest spacing at the mark of the tape that the rest of the handout names too, any
+ * other length in whole steps: those are added up. */
+static double
+read_off_tape (const SwSheet *sheet, SwPracticeValue value, double step_m)
+{
+  double as_set = sw_practice_get (sheet->practice, value);
+  SwLimit limit = sw_practice_limit (value);
+
+  if (is_us (sheet) && limit == SW_LIMIT_MOST)
+    return sw_limit_length_m (as_set, SW_UNIT_SMALL_M, limit, SW_UNITS_US);
+  return in_steps (as_set, step_m);
+}
+
 /* Lengths as they are read, so that the numbers of the sheet are the whole truth. */
 static void
 take_as_read (const SwSheet *sheet, SwJob *job)
@@ -96,7 +109,7 @@ take_as_read (const SwSheet *sheet, SwJob *job)
     {
       SwPracticeValue value = (SwPracticeValue) i;
       double as_set = sw_practice_get (sheet->practice, value);
-      double as_read = in_steps (as_set, step_m);
+      double as_read = read_off_tape (sheet, value, step_m);
 
       if ((sw_practice_keys[i].unit == SW_UNIT_M
            || sw_practice_keys[i].unit == SW_UNIT_SMALL_M)
