@@ -20,6 +20,10 @@ slopepack_check_output (const SlopepackCommand *command, const char *output,
   if (output == NULL || *output == '\0')
     return slopepack_complain (SLOPEPACK_USAGE, "%s: expected -o FILE: where to write",
                                command->name);
+  /* Elsewhere it means standard output; here it would become a file of that name. */
+  if (g_str_equal (output, "-"))
+    return slopepack_complain (
+        SLOPEPACK_USAGE, "%s: -o: found '-'; expected the name of a file", command->name);
   if (job_path != NULL && is_same_file (output, job_path))
     return slopepack_complain (SLOPEPACK_USAGE,
                                "%s: '%s' is the job itself; expected another file for -o",

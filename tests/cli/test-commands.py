@@ -96,6 +96,7 @@ TABLE = [
     ("why-list", ["why", "{job}"], DONE, ["A.1.runs", "rolls", "net-area"], []),
     ("why-one", ["why", "{job}", "A.1.runs"], DONE, ["12"], []),
     ("why-unknown", ["why", "{job}", "A.9.runs"], USAGE, [], ["'A.9.runs'", "lists the names"]),
+    ("pack-to-dash", ["pack", "{job}", "-o", "-"], USAGE, [], ["found '-'", "name of a file"]),
     ("pack-without-output", ["pack", "{job}"], USAGE, [], ["-o FILE"]),
     ("pack-bad-paper", ["pack", "{job}", "-o", "{tmp}/a.pdf", "--paper", "B5"], USAGE, [],
      ["'B5'", "A4, Letter, A3 or Tabloid"]),
