@@ -30,13 +30,19 @@ draw_pin (SwDetailSheet *sheet, const SwPin *pin, double x, double level)
   sw_figure_object (sheet->drawing.figure, "");
   sw_detail_line (sheet, SW_ROLE_BLANKET, sheet_line, 2);
   sw_drawing_object (&sheet->drawing, "/pins");
-  sw_draft_pin (sheet->drawing.figure, x, top, 0.0, 1.0, length, 2.0 * half);
+  sw_draft_pin (sheet->drawing.figure, x, top, 0.0, 1.0, length,
+                sw_detail_is_staple (pin) ? 2.0 * half : 0.0);
+  if (!sw_detail_is_staple (pin) && pin->crown_m > 0.0)
+    sw_figure_segment (sheet->drawing.figure, SW_ROLE_PIN, x - half, top, x + half, top);
   sw_labels_reserve_rect (sheet->drawing.labels, x - fmax (half, 1.0) - 0.5, top,
                           2.0 * fmax (half, 1.0) + 1.0, length);
   if (pin->crown_m > 0.0)
     sw_detail_dimension (
         sheet, (SwPaperPoint){ x - half, top }, (SwPaperPoint){ x + half, top }, 6.0,
-        sw_detail_small_text (sheet, "drawing.detail.crown", pin->crown_m));
+        sw_detail_small_text (sheet,
+                              sw_detail_is_staple (pin) ? "drawing.detail.crown"
+                                                        : "drawing.detail.washer",
+                              pin->crown_m));
   sw_detail_dimension (sheet, (SwPaperPoint){ x + half, top },
                        (SwPaperPoint){ x + half, top + length }, 8.0,
                        sw_drawing_small (&sheet->drawing, pin->length_m));
@@ -83,9 +89,13 @@ sw_detail_of_pin (const SwResult *result, guint face_index, double width_mm,
         sw_detail_small_text (&sheet, "drawing.detail.topsoil", topsoil_m));
   sw_detail_callout (
       &sheet,
-      (SwPaperPoint){ x - sw_detail_mm (&sheet, pin->crown_m) / 2.0,
-                      level + sw_detail_mm (&sheet, pin->length_m) * 0.55 },
-      sw_detail_small_text (&sheet, "drawing.detail.wire", pin->wire_m));
+      (SwPaperPoint){
+          sw_detail_is_staple (pin) ? x - sw_detail_mm (&sheet, pin->crown_m) / 2.0 : x,
+          level + sw_detail_mm (&sheet, pin->length_m) * 0.55 },
+      sw_detail_small_text (&sheet,
+                            sw_detail_is_staple (pin) ? "drawing.detail.wire"
+                                                      : "drawing.detail.shaft",
+                            pin->wire_m));
   sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.85, level - 0.7 },
                      sw_detail_words (&sheet, "drawing.key.blanket"));
   sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.15, level - 0.7 },

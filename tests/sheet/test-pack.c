@@ -493,6 +493,43 @@ height_of (const SwFigure *page, const char *text)
   g_error ("the page has no text %s", text);
 }
 
+/* On the pages of details; a staple is one line through four corners. */
+static guint
+count_staples (const GPtrArray *pages)
+{
+  guint count = 0;
+
+  for (guint p = 0; p < pages->len; p++)
+    {
+      const SwFigure *page = g_ptr_array_index (pages, p);
+
+      for (guint i = 0; g_str_has_prefix (page->title, "Details") && i < page->items->len;
+           i++)
+        {
+          const SwItem *item = &g_array_index (page->items, SwItem, i);
+
+          count += item->role == SW_ROLE_PIN && item->kind == SW_ITEM_LINE
+                   && item->n_points == 4;
+        }
+    }
+  return count;
+}
+
+/* A pin with a washer has one shaft, and says what is measured on it. */
+static void
+test_washer_pin_is_a_shaft (void)
+{
+  g_autoptr (Example) washers = example_new ("veldmoor-cell");
+  g_autoptr (Example) staples = example_new ("pinfold-cutting");
+  g_autoptr (GPtrArray) with_washers = example_pack (washers, SW_PAPER_A4);
+  g_autoptr (GPtrArray) with_staples = example_pack (staples, SW_PAPER_A4);
+  g_autofree char *words = pack_words (with_washers);
+
+  g_assert_cmpuint (count_staples (with_washers), ==, 0);
+  g_assert_cmpuint (count_staples (with_staples), >, 0);
+  g_assert_nonnull (strstr (words, "Washer 40\u00a0mm"));
+}
+
 /* Height of the topmost point of a role. */
 static double
 top_of (const SwFigure *page, SwRole role)
@@ -685,6 +722,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/pack/findings-told-once", test_findings_told_once);
   g_test_add_func ("/sheet/pack/runs-cut-alike", test_runs_cut_alike_are_one_row);
   g_test_add_func ("/sheet/pack/hand-check", test_hand_check);
+  g_test_add_func ("/sheet/pack/washer-pin-is-a-shaft", test_washer_pin_is_a_shaft);
   g_test_add_func ("/sheet/pack/stick-begins-at-its-cut", test_stick_begins_at_its_cut);
   g_test_add_func ("/sheet/pack/stick-is-full-size", test_stick_is_full_size);
   g_test_add_func ("/sheet/pack/dates", test_dates);
