@@ -40,8 +40,10 @@ struct _SwWindow
 /** Take what is being typed. */
 void sw_window_settle (SwWindow *window);
 
-/** Actions on files: open, and to export. */
+/** open */
 void sw_window_install_file_actions (GtkWidgetClass *klass);
+/** export-quantities, export-form, export-drawing */
+void sw_window_install_export_actions (GtkWidgetClass *klass);
 /** export-pack, print */
 void sw_window_install_pack_actions (GtkWidgetClass *klass);
 /** Write the pack to @file; it is told in the window how that ends. */

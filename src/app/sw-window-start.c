@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include <glib/gi18n.h>
 
-#include "export.h"
 #include "start-choices.h"
 #include "sw-dialogs.h"
 #include "sw-measure-dialog.h"
@@ -182,36 +181,10 @@ discard_draft_action (GtkWidget *widget, const char *name, GVariant *parameter)
   refresh (self);
 }
 
-static void
-on_form_chosen (GtkWindow *window, GFile *file, gpointer data)
-{
-  SwWindow *self = SW_WINDOW (window);
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GFile) named = file != NULL ? sw_file_with_suffix (file, ".pdf") : NULL;
-
-  if (named == NULL)
-    return;
-  if (!sw_export_form (self->stage, named, &error))
-    sw_dialogs_error (window, _ ("The measuring form could not be written"),
-                      error->message);
-  else
-    sw_window_tell_file (self, _ ("Wrote the measuring form to %s"), named);
-}
-
-static void
-export_form_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  static const SwFileKind kinds[] = { { N_ ("PDF files"), "*.pdf" }, { NULL, NULL } };
-
-  sw_dialogs_choose_file (GTK_WINDOW (widget), _ ("Export Measuring Form"), TRUE,
-                          "measuring-form.pdf", NULL, kinds, on_form_chosen, NULL);
-}
-
 void
 sw_window_install_start_actions (GtkWidgetClass *klass)
 {
   gtk_widget_class_install_action (klass, "win.measure", "s", measure_action);
-  gtk_widget_class_install_action (klass, "win.export-form", NULL, export_form_action);
   gtk_widget_class_install_action (klass, "win.open-uri", "s", open_uri_action);
   gtk_widget_class_install_action (klass, "win.open-example", "s", open_example_action);
   gtk_widget_class_install_action (klass, "win.recover-draft", "s", recover_draft_action);

@@ -374,6 +374,7 @@ sw_window_class_init (SwWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.step-through", NULL,
                                    step_through_action);
   sw_window_install_file_actions (widget_class);
+  sw_window_install_export_actions (widget_class);
   sw_window_install_pack_actions (widget_class);
   sw_window_install_save_actions (widget_class);
   sw_window_install_start_actions (widget_class);
