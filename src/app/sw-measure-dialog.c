@@ -288,13 +288,6 @@ make_contents (SwMeasureDialog *self)
   gtk_window_set_child (GTK_WINDOW (self), box);
 }
 
-static gboolean
-on_escape (GtkWidget *widget, GVariant *arguments, gpointer data)
-{
-  gtk_window_close (GTK_WINDOW (widget));
-  return TRUE;
-}
-
 static void
 sw_measure_dialog_dispose (GObject *object)
 {
@@ -306,8 +299,8 @@ static void
 sw_measure_dialog_class_init (SwMeasureDialogClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = sw_measure_dialog_dispose;
-  gtk_widget_class_add_binding (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0, on_escape,
-                                NULL);
+  gtk_widget_class_add_binding_action (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0,
+                                       "window.close", NULL);
 }
 
 static void

@@ -103,13 +103,6 @@ sw_practices_dialog_text (SwPracticesDialog *self, guint index, guint column)
   return sw_text_grid_get (self->grid, index, column + 1);
 }
 
-static gboolean
-on_escape (GtkWidget *widget, GVariant *unused, gpointer data)
-{
-  gtk_window_close (GTK_WINDOW (widget));
-  return GDK_EVENT_STOP;
-}
-
 static void
 sw_practices_dialog_dispose (GObject *object)
 {
@@ -121,8 +114,8 @@ static void
 sw_practices_dialog_class_init (SwPracticesDialogClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = sw_practices_dialog_dispose;
-  gtk_widget_class_add_binding (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0, on_escape,
-                                NULL);
+  gtk_widget_class_add_binding_action (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0,
+                                       "window.close", NULL);
 }
 
 static GtkWidget *

@@ -396,19 +396,12 @@ sw_soil_dialog_dispose (GObject *object)
   G_OBJECT_CLASS (sw_soil_dialog_parent_class)->dispose (object);
 }
 
-static gboolean
-on_escape (GtkWidget *widget, GVariant *unused, gpointer data)
-{
-  gtk_window_close (GTK_WINDOW (widget));
-  return GDK_EVENT_STOP;
-}
-
 static void
 sw_soil_dialog_class_init (SwSoilDialogClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = sw_soil_dialog_dispose;
-  gtk_widget_class_add_binding (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0, on_escape,
-                                NULL);
+  gtk_widget_class_add_binding_action (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0,
+                                       "window.close", NULL);
 }
 
 static GtkWidget *

@@ -40,13 +40,6 @@ sw_types_dialog_text (SwTypesDialog *self, guint row, guint column)
   return sw_text_grid_get (self->grid, row, column);
 }
 
-static gboolean
-on_escape (GtkWidget *widget, GVariant *unused, gpointer data)
-{
-  gtk_window_close (GTK_WINDOW (widget));
-  return GDK_EVENT_STOP;
-}
-
 static void
 sw_types_dialog_dispose (GObject *object)
 {
@@ -58,8 +51,8 @@ static void
 sw_types_dialog_class_init (SwTypesDialogClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = sw_types_dialog_dispose;
-  gtk_widget_class_add_binding (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0, on_escape,
-                                NULL);
+  gtk_widget_class_add_binding_action (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0,
+                                       "window.close", NULL);
 }
 
 static void
