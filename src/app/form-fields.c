@@ -300,9 +300,15 @@ is_class (const SwJob *job, const SwFace *face)
     .applies = when                                                                      \
   }
 
+/* Asked for among the job's fields, and beside the pages. */
+#define PRINT_AS ENUM (pack.kind, N_ ("Print as"), N_ ("Change Document"), kind)
+#define UNITS ENUM (units, N_ ("Units"), N_ ("Change Units"), units)
+#define PAPER ENUM (paper, N_ ("Paper"), N_ ("Change Paper"), paper)
+#define LANGUAGE CHOICE (N_ ("Language of the pack"), N_ ("Change Language"), language)
+
 const SwField sw_pack_fields[] = {
   HEADING (N_ ("Document"), "packs#kinds"),
-  ENUM (pack.kind, N_ ("Print as"), N_ ("Change Document"), kind),
+  PRINT_AS,
   PACK_TEXT ("certification", SW_PACK_TEXT_CERTIFICATION, has_inspection_report),
   { .kind = SW_FIELD_HEADING,
     .label = N_ ("Permit Guidance (lists: one item after the other, with ;)"),
@@ -338,17 +344,12 @@ const SwField sw_pack_fields[] = {
 
 const SwField sw_paper_fields[] = {
   HEADING (N_ ("Units and Paper"), "packs#paper"),
-  ENUM (units, N_ ("Units"), N_ ("Change Units"), units),
-  ENUM (paper, N_ ("Paper"), N_ ("Change Paper"), paper),
-  CHOICE (N_ ("Language of the pack"), N_ ("Change Language"), language),
+  UNITS,
+  PAPER,
+  LANGUAGE,
   { .kind = SW_FIELD_END },
 };
 
 const SwField sw_document_fields[] = {
-  ENUM (pack.kind, N_ ("Print as"), N_ ("Change Document"), kind),
-  PACK_TEXT ("certification", SW_PACK_TEXT_CERTIFICATION, has_inspection_report),
-  CHOICE (N_ ("Language of the pack"), N_ ("Change Language"), language),
-  ENUM (paper, N_ ("Paper"), N_ ("Change Paper"), paper),
-  ENUM (units, N_ ("Units"), N_ ("Change Units"), units),
-  { .kind = SW_FIELD_END },
+  PRINT_AS, LANGUAGE, PAPER, UNITS, { .kind = SW_FIELD_END },
 };
