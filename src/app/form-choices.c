@@ -5,6 +5,8 @@
 #include <math.h>
 #include <slopewright/sheet/pack.h>
 
+#include "crest-edit.h"
+
 static const char *
 text_of (SwStage *stage, const char *id)
 {
@@ -118,7 +120,8 @@ sw_choice_obtained_names (SwStage *stage, gsize which)
 char **
 sw_choice_crest_names (SwStage *stage, gsize which)
 {
-  const char *names[] = { _ ("Straight"), _ ("Round a nose"), _ ("Round a bowl"), NULL };
+  const char *names[] = { _ ("Straight"), _ ("Round a nose"), _ ("Round a bowl"),
+                          _ ("All round a heap"), NULL };
 
   return g_strdupv ((char **) names);
 }
@@ -126,18 +129,13 @@ sw_choice_crest_names (SwStage *stage, gsize which)
 int
 sw_choice_crest_get (SwStage *stage, gsize which)
 {
-  return (int) sw_stage_face (stage)->crest_form;
+  return (int) sw_crest_kind (sw_stage_face (stage));
 }
-
-/* A round crest without a radius cannot be laid: begin with a wide one. */
-#define FIRST_RADIUS_M 50.0
 
 void
 sw_choice_crest_set (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index)
 {
-  face->crest_form = (SwCrestForm) index;
-  if (face->crest_form != SW_CREST_STRAIGHT && !(face->crest_radius_m > 0.0))
-    face->crest_radius_m = FIRST_RADIUS_M;
+  sw_crest_set_kind (face, (SwCrestKind) index);
 }
 
 char **

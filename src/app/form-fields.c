@@ -5,6 +5,7 @@
 
 #include <slopewright/judge/sowing-window.h>
 
+#include "crest-edit.h"
 #include "form-choices.h"
 
 #define TEXT_OF(field, name, words)                                                      \
@@ -77,6 +78,7 @@ const SwField sw_face_fields[] = {
     .unit = SW_UNIT_M,
     .least = 0.1,
     .most = 10000.0,
+    .put = sw_crest_set_radius,
     .applies = crest_is_round },
   { .kind = SW_FIELD_ENUM,
     .label = N_ ("Round crest laid in"),

@@ -62,7 +62,10 @@ apply (SwJob *job, SwFace *face, gconstpointer data)
     case SW_FIELD_VALUE:
     case SW_FIELD_SITE_NUMBER:
     case SW_FIELD_PLAN:
-      *(double *) place (stage, field, job, face) = wish->number;
+      if (field->put != NULL)
+        field->put (face, wish->number);
+      else
+        *(double *) place (stage, field, job, face) = wish->number;
       break;
     case SW_FIELD_SWITCH:
       *(gboolean *) place (stage, field, job, face) = wish->index != 0;

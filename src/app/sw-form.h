@@ -31,14 +31,16 @@ typedef struct
   SwUnit unit;
   double least, most;
   gboolean (*applies) (const SwJob *job, const SwFace *face); /* NULL: always */
-  gboolean optional; /* VALUE: 0 and an empty field mean "not given" */
+  void (*put) (SwFace *face,
+               double value); /* VALUE of a face: writes it; NULL: plainly */
+  gboolean optional;          /* VALUE: 0 and an empty field mean "not given" */
   const char *(*problem) (const char *text); /* TEXT: what is wrong with it, or NULL */
   /* ENUM, CHOICE: what can be chosen, (transfer full) strv. CHOICE: which it is, -1 for
    * none; choose. */
   char **(*names) (SwStage *stage, gsize which);
   int (*get) (SwStage *stage, gsize which);
   void (*set) (SwStage *stage, SwJob *job, SwFace *face, gsize which, guint index);
-  gsize which; /* told to the three above; or a SwSiteNumber */
+  gsize which;      /* told to the three above; or a SwSiteNumber */
   const char *help; /* HEADING: page of the help that its "?" opens; NULL for none */
 } SwField;
 

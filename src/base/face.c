@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include <slopewright/base/job.h>
 
+#include <slopewright/base/count.h>
+#include <slopewright/base/polygon.h>
 #include <string.h>
 
 SwFace *
@@ -301,4 +303,21 @@ sw_face_up_m (const SwFace *face, double out_m)
              + (p[i].y_m - p[i - 1].y_m) * (out_m - p[i - 1].x_m)
                    / (p[i].x_m - p[i - 1].x_m);
   return p[face->n_section - 1].y_m;
+}
+
+double
+sw_face_full_circle_m (const SwFace *face)
+{
+  return face->crest_form == SW_CREST_STRAIGHT ? 0.0 : 2.0 * G_PI * face->crest_radius_m;
+}
+
+gboolean
+sw_face_is_heap (const SwFace *face)
+{
+  SwBox box;
+
+  if (face->crest_form != SW_CREST_NOSE || face->n_outline < 3)
+    return FALSE;
+  box = sw_ring_box ((SwRing){ face->outline, face->n_outline });
+  return sw_ticks (box.x1_m - box.x0_m) == sw_ticks (sw_face_full_circle_m (face));
 }

@@ -10,6 +10,8 @@ static const char *const texts[SW_STATUS_COUNT] = {
   [SW_E_FEW_POINTS] = N_ ("a section needs at least two points and an outline three"),
   [SW_E_SECTION] = N_ ("the section must run outwards and downhill from crest to toe"),
   [SW_E_OUTLINE] = N_ ("the outline crosses or touches itself"),
+  [SW_E_ROUND] =
+      N_ ("a round face is longer at its crest than a full circle of its crest radius"),
   [SW_E_EMPTY] = N_ ("nothing of the outline lies between crest and toe"),
   [SW_E_ROLL] =
       N_ ("a roll is too narrow for its side lap or too short for one piece, or "

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "layout-private.h"
 #include <math.h>
+#include <slopewright/base/count.h>
 
 static void
 clear_trench (gpointer data)
@@ -50,6 +51,19 @@ laying_free (gpointer data)
   g_free (laying);
 }
 
+/* Ground that turns further would lie over itself. */
+static SwStatus
+check_turn (const SwFace *face, const SwRegion *outline)
+{
+  SwBox box = sw_region_box (outline);
+
+  return face->crest_form != SW_CREST_STRAIGHT
+                 && sw_ticks (box.x1_m - box.x0_m)
+                        > sw_ticks (sw_face_full_circle_m (face))
+             ? SW_E_ROUND
+             : SW_OK;
+}
+
 static SwStatus
 lay_ground (SwLaying *laying)
 {
@@ -58,6 +72,8 @@ lay_ground (SwLaying *laying)
 
   if (status == SW_OK)
     status = sw_region_new (face->outline, face->n_outline, &laying->outline);
+  if (status == SW_OK)
+    status = check_turn (face, laying->outline);
   if (status == SW_OK)
     status = sw_lay_obstacles (laying);
   if (status == SW_OK)

@@ -163,9 +163,9 @@ measure_tier (const SwGround *ground, const SwRegion *region, SwTier *tier)
 static gboolean
 goes_all_round (const SwFace *face, const SwTier *tier)
 {
-  return face->crest_form == SW_CREST_NOSE
+  return sw_face_is_heap (face)
          && sw_ticks (tier->along_to_m - tier->along_from_m)
-                >= sw_ticks (2.0 * G_PI * face->crest_radius_m);
+                >= sw_ticks (sw_face_full_circle_m (face));
 }
 
 static SwRegion *

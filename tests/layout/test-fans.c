@@ -103,6 +103,33 @@ test_bowl_by_hand (void)
   g_assert_cmpint (tier->strips, ==, 14);
 }
 
+/* Round radius 4 a full circle is 2 pi 4 = 25.1327 m: a tenth of a millimetre more of crest
+ * would lie on ground that is covered already. */
+static void
+test_no_more_than_all_round (void)
+{
+  static const double extra_m[] = { -1e-4, 0.0, 1e-4, 15.0 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (extra_m); i++)
+    {
+      g_autoptr (SwCatalogue) catalogue = fixture_catalogue ();
+      g_autoptr (SwJob) job = fixture_job ();
+      g_autoptr (SwLayout) layout = NULL;
+      SwFace *face;
+      SwStatus status;
+
+      add_fan (job, SW_CREST_NOSE, 4.0, 360.0, 10.0, 6.5);
+      face = g_ptr_array_index (job->faces, 0);
+      face->outline[1].x_m += extra_m[i];
+      face->outline[2].x_m += extra_m[i];
+      status = sw_layout_new (job, catalogue, &layout, NULL);
+      g_assert_cmpint (status, ==, extra_m[i] > 0.0 ? SW_E_ROUND : SW_OK);
+      g_assert_true (sw_face_is_heap (face) == (i == 1));
+      if (status == SW_OK)
+        g_assert_true (layout->faces[0].tiers[0].closed == (i == 1));
+    }
+}
+
 /* Every place of the face lies under a run, also between the last run and the first. */
 static void
 check_cover (const SwFaceLayout *face, double along_m, double run_m)
@@ -272,6 +299,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/layout/fans/nose-by-hand", test_nose_by_hand);
   g_test_add_func ("/layout/fans/heap-by-hand", test_heap_by_hand);
   g_test_add_func ("/layout/fans/bowl-by-hand", test_bowl_by_hand);
+  g_test_add_func ("/layout/fans/no-more-than-all-round", test_no_more_than_all_round);
   g_test_add_func ("/layout/fans/sweep", test_sweep);
   g_test_add_func ("/layout/fans/large-radius-is-straight",
                    test_large_radius_is_straight);

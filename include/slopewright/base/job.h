@@ -315,6 +315,12 @@ const SwZone *sw_face_zone_at (const SwFace *face, SwPoint plan);
 /** Height of the face's own section at @out_m; level beyond its ends, 0 without points. */
 double sw_face_up_m (const SwFace *face, double out_m);
 
+/** How long the crest line of @face would be if it went all round; 0 if it is straight. */
+double sw_face_full_circle_m (const SwFace *face);
+
+/** Whether @face is a heap: a nose whose outline goes all round, to a tenth of a millimetre. */
+gboolean sw_face_is_heap (const SwFace *face);
+
 /** The face with that id, NULL if none. */
 SwFace *sw_job_face (const SwJob *job, const char *id);
 

@@ -15,6 +15,7 @@ typedef enum
   SW_E_FEW_POINTS, /* a section needs two points, an outline three */
   SW_E_SECTION,  /* section points do not run outwards, or crest and toe are misplaced */
   SW_E_OUTLINE,  /* the outline crosses or touches itself */
+  SW_E_ROUND,    /* a round face turns through more than a full circle */
   SW_E_EMPTY,    /* nothing of the outline lies between crest and toe */
   SW_E_ROLL,     /* the roll is too narrow for its lap, or too short for a piece */
   SW_E_TOO_MANY, /* more strips or pins than this program counts one by one */
