@@ -88,16 +88,14 @@ on_committed (Row *row, double value)
   refresh (row->dialog);
 }
 
-/* Typing begins at once. */
-static void
-focus_first (SwMeasureDialog *self)
+/* The field of the first question from @from on; NULL behind the last. */
+static GtkWidget *
+next_field (SwMeasureDialog *self, gsize from)
 {
-  for (gsize i = 0; i < G_N_ELEMENTS (questions); i++)
+  for (gsize i = from; i < G_N_ELEMENTS (questions); i++)
     if (questions[i].of[self->measured.how])
-      {
-        gtk_widget_grab_focus (self->rows[i].entry);
-        return;
-      }
+      return self->rows[i].entry;
+  return NULL;
 }
 
 static void
@@ -135,6 +133,19 @@ sw_measure_dialog_use (SwMeasureDialog *self)
   sw_stage_edit (self->stage, set_shape, &self->measured, _ ("Shape from Measurements"),
                  NULL);
   gtk_window_destroy (GTK_WINDOW (self));
+}
+
+/* Enter goes on to the next question, and from the last one takes the shape. */
+static void
+on_enter (Row *row)
+{
+  SwMeasureDialog *self = row->dialog;
+  GtkWidget *next = next_field (self, (gsize) (row - self->rows) + 1);
+
+  if (next == NULL)
+    sw_measure_dialog_use (self);
+  else if (sw_value_entry_commit (SW_VALUE_ENTRY (row->entry)))
+    gtk_widget_grab_focus (next);
 }
 
 static void
@@ -224,6 +235,8 @@ add_row (SwMeasureDialog *self, GtkGrid *grid, gsize i)
   sw_value_entry_set_range (SW_VALUE_ENTRY (row->entry), 0.01, most);
   sw_value_entry_set_or_zero (SW_VALUE_ENTRY (row->entry), questions[i].or_zero);
   g_signal_connect_swapped (row->entry, "committed", G_CALLBACK (on_committed), row);
+  g_signal_connect_swapped (sw_value_entry_field (SW_VALUE_ENTRY (row->entry)),
+                            "activate", G_CALLBACK (on_enter), row);
   gtk_grid_attach (grid, row->label, 0, (int) i + 1, 1, 1);
   gtk_grid_attach (grid, row->entry, 1, (int) i + 1, 1, 1);
 }
@@ -323,7 +336,7 @@ sw_measure_dialog_new (GtkWindow *parent, SwStage *stage, SwObtained how)
   make_header (self);
   make_contents (self);
   refresh (self);
-  focus_first (self);
+  gtk_widget_grab_focus (next_field (self, 0)); /* typing begins at once */
   return GTK_WIDGET (self);
 }
 

@@ -55,6 +55,34 @@ test_taped (Fixture *f, gconstpointer data)
   g_assert_false (sw_document_can_undo (f->document));
 }
 
+static void
+type_and_enter (SwMeasureDialog *dialog, guint field, const char *text)
+{
+  SwValueEntry *entry = SW_VALUE_ENTRY (sw_measure_dialog_field (dialog, field));
+
+  g_assert_true (gtk_widget_is_ancestor (gtk_root_get_focus (GTK_ROOT (dialog)),
+                                         GTK_WIDGET (entry)));
+  gtk_editable_set_text (GTK_EDITABLE (sw_value_entry_field (entry)), text);
+  g_signal_emit_by_name (sw_value_entry_field (entry), "activate");
+}
+
+/* Enter goes from question to question, stays where the text makes no sense, and takes
+ * the shape from the last one. */
+static void
+test_enter_goes_on (Fixture *f, gconstpointer data)
+{
+  SwMeasureDialog *dialog = SW_MEASURE_DIALOG (
+      sw_measure_dialog_new (GTK_WINDOW (f->window), f->stage, SW_OBTAINED_TAPED_ANGLE));
+
+  type_and_enter (dialog, 0, "thirteen");
+  type_and_enter (dialog, 0, "13 m");
+  type_and_enter (dialog, 4, "12H:5V");
+  g_assert_false (sw_document_can_undo (f->document));
+  type_and_enter (dialog, 5, "30");
+  g_assert_true (sw_document_can_undo (f->document));
+  g_assert_cmpfloat_with_epsilon (sw_stage_face (f->stage)->section[1].x_m, 12.0, 1e-9);
+}
+
 /* The numbers a dialog begins with give the face back. */
 static void
 test_begins_with_the_face (void)
@@ -159,6 +187,7 @@ main (int argc, char *argv[])
   g_test_add ("/app/start/" name, Fixture, NULL, set_up, function, tear_down)
   g_test_add_func ("/app/start/begins-with-the-face", test_begins_with_the_face);
   ADD ("taped", test_taped);
+  ADD ("enter-goes-on", test_enter_goes_on);
   ADD ("tapes-do-not-meet", test_tapes_do_not_meet);
   ADD ("examples", test_examples);
   ADD ("blank-form", test_blank_form);
