@@ -39,6 +39,18 @@ sw_canvas_kind_of_code (const char *code)
 }
 
 SwPoint
+sw_canvas_kind_lay (const SwCanvasKind *kind, const SwFace *face, SwPoint point)
+{
+  return kind == &kinds[SW_CANVAS_PLAN] ? sw_plan_lay (face, point) : point;
+}
+
+SwPoint
+sw_canvas_kind_lift (const SwCanvasKind *kind, const SwFace *face, SwPoint world)
+{
+  return kind == &kinds[SW_CANVAS_PLAN] ? sw_plan_lift (face, world) : world;
+}
+
+SwPoint
 sw_canvas_kind_from_plan (const SwCanvasKind *kind, const SwResult *result, guint face,
                           SwPoint plan)
 {
@@ -48,7 +60,7 @@ sw_canvas_kind_from_plan (const SwCanvasKind *kind, const SwResult *result, guin
     return (SwPoint){ plan.y_m, sw_face_up_m (of_job, plan.y_m) };
   if (kind == &kinds[SW_CANVAS_FACE_VIEW])
     return sw_face_view_from_plan (result, face, plan);
-  return plan;
+  return sw_canvas_kind_lay (kind, of_job, plan);
 }
 
 SwPoint
@@ -59,5 +71,5 @@ sw_canvas_kind_to_plan (const SwCanvasKind *kind, const SwResult *result, guint 
     return (SwPoint){ 0.0, world.x_m };
   if (kind == &kinds[SW_CANVAS_FACE_VIEW])
     return sw_face_view_to_plan (result, face, world);
-  return world;
+  return sw_canvas_kind_lift (kind, g_ptr_array_index (result->job->faces, face), world);
 }

@@ -41,6 +41,11 @@ const char *sw_canvas_kind_coordinate (const char *label);
 /** The kind with that code, NULL if none. */
 const SwCanvasKind *sw_canvas_kind_of_code (const char *code);
 
+/** Where a point as it is edited in a view (out and up, or along and out) lies in its world. */
+SwPoint sw_canvas_kind_lay (const SwCanvasKind *kind, const SwFace *face, SwPoint point);
+/** The inverse. */
+SwPoint sw_canvas_kind_lift (const SwCanvasKind *kind, const SwFace *face, SwPoint world);
+
 /** Where a plan point lies in a view; the face view needs a result that was laid out. */
 SwPoint sw_canvas_kind_from_plan (const SwCanvasKind *kind, const SwResult *result,
                                   guint face, SwPoint plan);

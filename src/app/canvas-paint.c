@@ -103,21 +103,30 @@ sw_canvas_paint_marked (SwCanvasPaint *paint, const SwFigure *figure, const char
 }
 
 void
-sw_canvas_paint_line (SwCanvasPaint *paint, double at_m, gboolean upright)
+sw_canvas_paint_path (SwCanvasPaint *paint, const SwPoint *path, guint count)
 {
-  const SwViewport *viewport = paint->viewport;
-  SwPoint px = sw_viewport_to_px (viewport, (SwPoint){ at_m, at_m });
   SwColour colour = line_of (paint, SW_ROLE_HIGHLIGHT);
   static const double dash[] = { 4.0, 4.0 };
 
   cairo_set_source_rgba (paint->cr, colour.red, colour.green, colour.blue, 0.8);
   cairo_set_line_width (paint->cr, 1.0);
   cairo_set_dash (paint->cr, dash, G_N_ELEMENTS (dash), 0.0);
-  cairo_move_to (paint->cr, upright ? px.x_m : 0.0, upright ? 0.0 : px.y_m);
-  cairo_line_to (paint->cr, upright ? px.x_m : viewport->width_px,
-                 upright ? viewport->height_px : px.y_m);
+  for (guint i = 0; i < count; i++)
+    cairo_line_to (paint->cr, path[i].x_m, path[i].y_m);
   cairo_stroke (paint->cr);
   cairo_set_dash (paint->cr, NULL, 0, 0.0);
+}
+
+void
+sw_canvas_paint_line (SwCanvasPaint *paint, double at_m, gboolean upright)
+{
+  const SwViewport *viewport = paint->viewport;
+  SwPoint px = sw_viewport_to_px (viewport, (SwPoint){ at_m, at_m });
+  SwPoint ends[] = { { upright ? px.x_m : 0.0, upright ? 0.0 : px.y_m },
+                     { upright ? px.x_m : viewport->width_px,
+                       upright ? viewport->height_px : px.y_m } };
+
+  sw_canvas_paint_path (paint, ends, G_N_ELEMENTS (ends));
 }
 
 void

@@ -29,6 +29,8 @@ void sw_canvas_paint_marked (SwCanvasPaint *paint, const SwFigure *figure,
 
 /** A thin line at world x (@upright) or y from edge to edge: where the pointer is in another view. */
 void sw_canvas_paint_line (SwCanvasPaint *paint, double at_m, gboolean upright);
+/** The same along @path, in pixels. */
+void sw_canvas_paint_path (SwCanvasPaint *paint, const SwPoint *path, guint count);
 
 /** The mark of a corner, or of a whole shape in its middle (@whole), at @px. */
 void sw_canvas_paint_grip (SwCanvasPaint *paint, SwPoint px, gboolean whole);

@@ -21,7 +21,7 @@ on_pressed (GtkGestureClick *click, int presses, double x, double y, SwCanvas *s
     sw_canvas_edit_point (self, sw_canvas_spot (self, (guint) spot));
   else if (sw_canvas_line_under (self, px, &before, &on))
     {
-      SwPoint at = sw_viewport_to_world (&self->viewport, on);
+      SwPoint at = sw_canvas_point_under (self, on);
       sw_canvas_add_point (self, before, &at);
     }
 }
@@ -56,7 +56,7 @@ on_menu (GtkGestureClick *click, int presses, double x, double y, SwCanvas *self
     sw_canvas_edit_point (self, sw_canvas_spot (self, (guint) spot));
   else
     sw_canvas_ask_shape (self, SW_LIST_OBSTACLE,
-                         sw_viewport_to_world (&self->viewport, (SwPoint){ x, y }));
+                         sw_canvas_point_under (self, (SwPoint){ x, y }));
 }
 
 void

@@ -55,31 +55,51 @@ on_drag_begin (GtkGestureDrag *drag, double x, double y, SwCanvas *self)
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), "grabbing");
 }
 
+/* How far the point moves over the face when the pointer has gone @dx_px, @dy_px: as the
+ * face lay when the drag began, and the short way round a heap. */
+static SwPoint
+way_over_face (SwCanvas *self, double dx_px, double dy_px)
+{
+  const SwFace *face = sw_canvas_committed_face (self);
+  double round_m = sw_face_full_circle_m (face);
+  SwPoint world = sw_canvas_kind_lay (self->kind, face, self->drag_from);
+  SwPoint from = sw_canvas_kind_lift (self->kind, face, world), to;
+
+  world.x_m += dx_px / self->viewport.px_per_m;
+  world.y_m +=
+      (self->kind->y_up ? -1.0 : 1.0) * dy_px / sw_viewport_y_px_per_m (&self->viewport);
+  to = sw_canvas_kind_lift (self->kind, face, world);
+  to.x_m -= from.x_m;
+  to.y_m -= from.y_m;
+  if (!self->kind->y_up && round_m > 0.0)
+    to.x_m = remainder (to.x_m, round_m);
+  return to;
+}
+
 /* Shift keeps to one direction, Alt holds on to nothing. */
 static SwSnap
 drag_target (SwCanvas *self, SwSpot spot, double dx_px, double dy_px,
              GdkModifierType held)
 {
-  double down = self->kind->y_up ? -1.0 : 1.0;
-  SwPoint to = self->drag_from;
+  SwPoint way = way_over_face (self, dx_px, dy_px), to = self->drag_from;
 
   if (held & GDK_SHIFT_MASK)
     {
-      if (fabs (dx_px) >= fabs (dy_px))
-        dy_px = 0.0;
+      if (fabs (way.x_m) >= fabs (way.y_m))
+        way.y_m = 0.0;
       else
-        dx_px = 0.0;
+        way.x_m = 0.0;
     }
-  to.x_m += dx_px / self->viewport.px_per_m;
-  to.y_m += down * dy_px / sw_viewport_y_px_per_m (&self->viewport);
+  to.x_m += way.x_m;
+  to.y_m += way.y_m;
   if (held & GDK_ALT_MASK)
     return (SwSnap){ .to = to };
   return sw_snap_point (sw_canvas_committed_face (self), spot.list, spot.index,
                         (SwSnapWish){ .wish = to,
                                       .step_m = sw_canvas_step_m (self),
                                       .reach_m = HOLD_PX / self->viewport.px_per_m,
-                                      .fix_x = !(fabs (dx_px) > 0.0),
-                                      .fix_y = !(fabs (dy_px) > 0.0) });
+                                      .fix_x = !(fabs (way.x_m) > 0.0),
+                                      .fix_y = !(fabs (way.y_m) > 0.0) });
 }
 
 static void

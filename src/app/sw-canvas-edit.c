@@ -119,7 +119,7 @@ sw_canvas_remove (SwCanvas *self, SwSpot spot)
 void
 sw_canvas_ask_shape (SwCanvas *self, SwListKind kind, SwPoint at)
 {
-  SwPoint px = sw_viewport_to_px (&self->viewport, at);
+  SwPoint px = sw_canvas_point_px (self, at);
   SwPoint snapped = sw_viewport_snap (at, sw_canvas_step_m (self));
   GdkRectangle place = { (int) px.x_m - 4, (int) px.y_m - 4, 8, 8 };
 
@@ -140,7 +140,7 @@ void
 sw_canvas_add_shape (SwCanvas *self, SwListKind kind)
 {
   SwRing ring = sw_points_ring (sw_stage_face (self->stage), SW_POINTS_OUTLINE);
-  SwPoint at = sw_viewport_to_world (&self->viewport, self->pointer);
+  SwPoint at = sw_canvas_point_under (self, self->pointer);
   SwBox box = sw_ring_box (ring);
 
   if (!sw_ring_contains (ring, at))

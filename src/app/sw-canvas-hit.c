@@ -4,6 +4,7 @@
 #include <math.h>
 
 #define LINE_PX 9.0
+#define EDGE_PARTS 24
 #define SMALL_PX (3.0 * SW_CANVAS_GRAB_PX)
 
 gboolean
@@ -23,7 +24,7 @@ sw_canvas_spot_is_offered (SwCanvas *self, SwSpot spot)
 static int
 body_under (SwCanvas *self, SwPoint px)
 {
-  SwPoint at = sw_viewport_to_world (&self->viewport, px);
+  SwPoint at = sw_canvas_point_under (self, px);
 
   for (guint i = 0; i < self->spots->len; i++)
     {
@@ -69,6 +70,32 @@ segment_distance (SwPoint a, SwPoint b, SwPoint p, SwPoint *on)
   return hypot (p.x_m - on->x_m, p.y_m - on->y_m);
 }
 
+/* Distance of @px from the line between two points of the face, which is bent on the plan
+ * of a round one. */
+static double
+edge_distance (SwCanvas *self, SwPoint a, SwPoint b, SwPoint px, SwPoint *on)
+{
+  SwPoint from = sw_canvas_point_px (self, a);
+  double nearest_px = INFINITY;
+
+  for (int i = 1; i <= EDGE_PARTS; i++)
+    {
+      double t = (double) i / EDGE_PARTS;
+      SwPoint to = sw_canvas_point_px (
+          self, (SwPoint){ a.x_m + (b.x_m - a.x_m) * t, a.y_m + (b.y_m - a.y_m) * t });
+      SwPoint foot;
+      double distance_px = segment_distance (from, to, px, &foot);
+
+      if (distance_px < nearest_px)
+        {
+          nearest_px = distance_px;
+          *on = foot;
+        }
+      from = to;
+    }
+  return nearest_px;
+}
+
 gboolean
 sw_canvas_line_under (SwCanvas *self, SwPoint px, SwSpot *before, SwPoint *on)
 {
@@ -86,8 +113,9 @@ sw_canvas_line_under (SwCanvas *self, SwPoint px, SwSpot *before, SwPoint *on)
           || (spot.list.kind == SW_LIST_SECTION && spot.index + 1 == (int) count))
         continue;
       next.index = (spot.index + 1) % (int) count;
-      double distance_px = segment_distance (sw_canvas_spot_px (self, spot),
-                                             sw_canvas_spot_px (self, next), px, &foot);
+      double distance_px =
+          edge_distance (self, sw_points_get (face, spot.list, spot.index),
+                         sw_points_get (face, next.list, next.index), px, &foot);
       if (distance_px <= reach_px)
         {
           reach_px = distance_px;

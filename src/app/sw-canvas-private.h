@@ -29,7 +29,7 @@ struct _SwCanvas
   /* a drag lasts */
   GtkGesture *drag;
   int dragged;       /* index of a spot, -1 for none */
-  SwPoint drag_from; /* where the point was, world */
+  SwPoint drag_from; /* where the point was */
   SwPoint press;     /* where the pointer went down, pixels */
   SwPoint pan_done;  /* of a pan: how far it has come, pixels */
   gboolean panning;  /* with the first button */
@@ -54,6 +54,9 @@ void sw_canvas_add_clicks (SwCanvas *canvas);
 void sw_canvas_add_looking (SwCanvas *canvas); /* zoom, pan, keys of the canvas */
 /** The viewport moved: draw anew, place the handles. @by_user: stop fitting. */
 void sw_canvas_view_changed (SwCanvas *canvas, gboolean by_user);
+/** Where a point of the face shown lies on screen, and the inverse. */
+SwPoint sw_canvas_point_px (SwCanvas *canvas, SwPoint point);
+SwPoint sw_canvas_point_under (SwCanvas *canvas, SwPoint px);
 /** Spot @index, and where it lies on screen. */
 SwSpot sw_canvas_spot (SwCanvas *canvas, guint index);
 SwPoint sw_canvas_spot_px (SwCanvas *canvas, SwSpot spot);
@@ -89,7 +92,10 @@ void sw_canvas_measure_at (SwCanvas *canvas, SwPoint world);
 void sw_canvas_measure_towards (SwCanvas *canvas, SwPoint world);
 void sw_canvas_paint_measured (SwCanvas *canvas, SwCanvasPaint *paint);
 
-/** Ask for a new obstacle or zone with its middle at world @at; only on plan. */
+/** Where the pointer is in another view. */
+void sw_canvas_paint_pointed (SwCanvas *canvas, SwCanvasPaint *paint);
+
+/** Ask for a new obstacle or zone with its middle at (along, out) @at; only on plan. */
 void sw_canvas_ask_shape (SwCanvas *canvas, SwListKind kind, SwPoint at);
 
 /** The face as committed, whatever is previewed. */

@@ -144,10 +144,25 @@ sw_canvas_spot (SwCanvas *self, guint index)
 }
 
 SwPoint
+sw_canvas_point_px (SwCanvas *self, SwPoint point)
+{
+  return sw_viewport_to_px (
+      &self->viewport,
+      sw_canvas_kind_lay (self->kind, sw_stage_face (self->stage), point));
+}
+
+SwPoint
+sw_canvas_point_under (SwCanvas *self, SwPoint px)
+{
+  return sw_canvas_kind_lift (self->kind, sw_stage_face (self->stage),
+                              sw_viewport_to_world (&self->viewport, px));
+}
+
+SwPoint
 sw_canvas_spot_px (SwCanvas *self, SwSpot spot)
 {
-  return sw_viewport_to_px (&self->viewport, sw_points_get (sw_stage_face (self->stage),
-                                                            spot.list, spot.index));
+  return sw_canvas_point_px (
+      self, sw_points_get (sw_stage_face (self->stage), spot.list, spot.index));
 }
 
 static SwSpot
@@ -196,7 +211,7 @@ on_measure (SwHandle *handle, SwCanvas *self)
   SwSpot spot = spot_of (self, handle);
 
   sw_canvas_measure_at (
-      self, sw_points_get (sw_stage_face (self->stage), spot.list, spot.index));
+      self, sw_viewport_to_world (&self->viewport, sw_canvas_spot_px (self, spot)));
 }
 
 static void
@@ -435,26 +450,6 @@ sw_canvas_ensure_figure (SwCanvas *self)
 }
 
 static void
-paint_pointed (SwCanvas *self, SwCanvasPaint *paint)
-{
-  SwPoint plan, world;
-  gboolean along_known;
-
-  if (!sw_stage_pointed (self->stage, &plan, &along_known))
-    return;
-  world = sw_canvas_kind_from_plan (self->kind, sw_stage_result (self->stage),
-                                    sw_stage_face_index (self->stage), plan);
-  if (self->kind->y_up)
-    sw_canvas_paint_line (paint, world.x_m, TRUE);
-  else
-    {
-      sw_canvas_paint_line (paint, world.y_m, FALSE);
-      if (along_known)
-        sw_canvas_paint_line (paint, world.x_m, TRUE);
-    }
-}
-
-static void
 paint_hovered (SwCanvas *self, SwCanvasPaint *paint)
 {
   const char *object = sw_stage_hovered (self->stage);
@@ -525,7 +520,7 @@ sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   if (self->kind->y_up)
     paint_extent (self, &paint);
   paint_shapes (self, &paint);
-  paint_pointed (self, &paint);
+  sw_canvas_paint_pointed (self, &paint);
   sw_canvas_paint_measured (self, &paint);
   cairo_destroy (paint.cr);
   for (guint i = 0; i < self->marks->len; i++)

@@ -86,6 +86,8 @@ sw_plan_box (const SwResult *result, guint face_index)
   const SwFace *face = sw_result_face (result, face_index);
   SwBox box = { 0.0, 0.0, 1.0, 1.0 };
 
+  if (sw_plan_is_bent (face))
+    return sw_plan_bent_box (face, behind_crest_m (result));
   if (face->n_outline > 0)
     box = sw_ring_box ((SwRing){ face->outline, face->n_outline });
   if (face->crest < face->n_section)
@@ -194,13 +196,8 @@ sw_plan_fit (const SwResult *result, guint face, double width_mm, double height_
 {
   g_autoptr (GArray) key = sw_plan_key (result, face, draw);
 
-  const SwFace *shape = sw_result_face (result, face);
-  SwBox box = sw_plan_is_bent (shape, draw)
-                  ? sw_plan_bent_box (shape, behind_crest_m (result))
-                  : sw_plan_box (result, face);
-
-  return sw_fit_inside (box, draw, width_mm, height_mm, PLAN_SIDE_MM, PLAN_SIDE_MM,
-                        top_mm (PLAN_TOP_MM, draw),
+  return sw_fit_inside (sw_plan_box (result, face), draw, width_mm, height_mm,
+                        PLAN_SIDE_MM, PLAN_SIDE_MM, top_mm (PLAN_TOP_MM, draw),
                         PLAN_BELOW_MM + sw_drawing_foot_mm (key, draw, width_mm), FALSE,
                         scale);
 }

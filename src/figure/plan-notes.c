@@ -57,9 +57,8 @@ static void
 number_run (SwDrawing *drawing, guint i)
 {
   const SwRun *run = &drawing->laid->runs[i];
-  double stretch = sw_plan_is_bent (drawing->face, drawing->draw)
-                       ? drawing->laid->tiers[run->tier].stretch
-                       : 1.0;
+  double stretch =
+      sw_plan_is_bent (drawing->face) ? drawing->laid->tiers[run->tier].stretch : 1.0;
   double width =
       (run->along_to_m - run->along_from_m) * stretch * drawing->view->x_mm_per_m;
   int every = width >= NUMBER_EVERY_MM ? 1 : width * 5.0 >= NUMBER_EVERY_MM ? 5 : 20;
@@ -306,7 +305,7 @@ dimension_side (SwDrawing *drawing, guint i, double turn)
   g_autofree char *text =
       sw_drawing_length (drawing, hypot (q.x_m - p.x_m, q.y_m - p.y_m));
 
-  if (sw_plan_is_bent (face, drawing->draw) && fabs (q.x_m - p.x_m) > 1e-6)
+  if (sw_plan_is_bent (face) && fabs (q.x_m - p.x_m) > 1e-6)
     note_arc (drawing, p, q, turn, id);
   else if (size >= SHORT_SIDE_MM)
     sw_drawing_dimension (
@@ -321,8 +320,7 @@ is_other_end (const SwDrawing *drawing, SwPoint p, SwPoint q)
   const SwFaceLayout *laid = drawing->laid;
   double end_m;
 
-  if (laid == NULL || laid->n_tiers == 0 || !laid->tiers[0].closed
-      || drawing->draw->on_screen)
+  if (laid == NULL || laid->n_tiers == 0 || !laid->tiers[0].closed)
     return FALSE;
   end_m = laid->tiers[0].along_to_m - SAME_PLACE_M;
   return p.x_m > end_m && q.x_m > end_m;

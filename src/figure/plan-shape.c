@@ -9,25 +9,64 @@
 #define CHORD_RAD 0.03
 
 gboolean
-sw_plan_is_bent (const SwFace *face, const SwDraw *draw)
+sw_plan_is_bent (const SwFace *face)
 {
   return face->crest_form != SW_CREST_STRAIGHT && face->crest_radius_m > 0.0
-         && face->crest < face->n_section && face->n_outline >= 3 && !draw->on_screen;
+         && face->crest < face->n_section && face->n_outline >= 3;
 }
 
-/* A nose turns about a point behind its crest, a bowl about one before its toe. */
-SwPoint
-sw_plan_bend (const SwFace *face, SwPoint at)
+/* The axis about which a round face is turned, and how its sheet lies to it. */
+typedef struct
+{
+  SwPoint axis;
+  double crest_m, radius_m; /* how far out the crest is; from the axis */
+  double sense;             /* 1: out from the axis; -1: towards it */
+} Turn;
+
+/* A nose turns about a point behind its crest, a bowl about one before its toe. The middle
+ * of the outline stays upright. */
+static Turn
+turn_of (const SwFace *face)
 {
   SwBox box = sw_ring_box ((SwRing){ face->outline, face->n_outline });
-  double middle_m = (box.x0_m + box.x1_m) / 2.0;
   double crest_m = face->section[face->crest].x_m;
   double sense = face->crest_form == SW_CREST_NOSE ? 1.0 : -1.0;
-  double turn = (at.x_m - middle_m) / face->crest_radius_m;
-  double radius_m = face->crest_radius_m + sense * (at.y_m - crest_m);
 
-  return (SwPoint){ middle_m + radius_m * sin (turn),
-                    crest_m + sense * (radius_m * cos (turn) - face->crest_radius_m) };
+  return (Turn){ { (box.x0_m + box.x1_m) / 2.0, crest_m - sense * face->crest_radius_m },
+                 crest_m,
+                 face->crest_radius_m,
+                 sense };
+}
+
+SwPoint
+sw_plan_lay (const SwFace *face, SwPoint at)
+{
+  Turn turn;
+  double angle, radius_m;
+
+  if (!sw_plan_is_bent (face))
+    return at;
+  turn = turn_of (face);
+  angle = (at.x_m - turn.axis.x_m) / turn.radius_m;
+  radius_m = turn.radius_m + turn.sense * (at.y_m - turn.crest_m);
+  return (SwPoint){ turn.axis.x_m + radius_m * sin (angle),
+                    turn.axis.y_m + turn.sense * radius_m * cos (angle) };
+}
+
+SwPoint
+sw_plan_lift (const SwFace *face, SwPoint sheet)
+{
+  Turn turn;
+  double across_m, down_m;
+
+  if (!sw_plan_is_bent (face))
+    return sheet;
+  turn = turn_of (face);
+  across_m = sheet.x_m - turn.axis.x_m;
+  down_m = turn.sense * (sheet.y_m - turn.axis.y_m);
+  return (SwPoint){ turn.axis.x_m + turn.radius_m * atan2 (across_m, down_m),
+                    turn.crest_m
+                        + turn.sense * (hypot (across_m, down_m) - turn.radius_m) };
 }
 
 static SwPoint
@@ -52,23 +91,21 @@ sw_plan_bent_box (const SwFace *face, double behind_m)
 
   for (guint i = 0; i < face->n_outline; i++)
     for (guint k = 0; k < PARTS; k++)
-      grow (&box, sw_plan_bend (face, between (face->outline[i],
-                                               face->outline[(i + 1) % face->n_outline],
-                                               (double) k / PARTS)));
+      grow (&box, sw_plan_lay (face, between (face->outline[i],
+                                              face->outline[(i + 1) % face->n_outline],
+                                              (double) k / PARTS)));
   for (guint k = 0; k <= PARTS; k++)
-    grow (&box, sw_plan_bend (face, between ((SwPoint){ flat.x0_m, behind_out_m },
-                                             (SwPoint){ flat.x1_m, behind_out_m },
-                                             (double) k / PARTS)));
+    grow (&box, sw_plan_lay (face, between ((SwPoint){ flat.x0_m, behind_out_m },
+                                            (SwPoint){ flat.x1_m, behind_out_m },
+                                            (double) k / PARTS)));
   return box;
 }
 
 SwPaperPoint
 sw_plan_at (const SwDrawing *drawing, double along_m, double out_m)
 {
-  SwPoint at = { along_m, out_m };
+  SwPoint at = sw_plan_lay (drawing->face, (SwPoint){ along_m, out_m });
 
-  if (sw_plan_is_bent (drawing->face, drawing->draw))
-    at = sw_plan_bend (drawing->face, at);
   return sw_view_to_paper (drawing->view, at);
 }
 
@@ -77,7 +114,7 @@ chords (const SwDrawing *drawing, SwPoint a, SwPoint b)
 {
   const SwFace *face = drawing->face;
 
-  if (!sw_plan_is_bent (face, drawing->draw))
+  if (!sw_plan_is_bent (face))
     return 1;
   return MAX (1, (guint) ceil (fabs (b.x_m - a.x_m) / face->crest_radius_m / CHORD_RAD));
 }

@@ -4,16 +4,12 @@
 #include "site-marks.h"
 
 /*
- * The true shape of a plan. The world of a plan is (along the crest, out); on a
- * round crest along is arc length, so on paper the plan is bent to what one
- * sees from above. On screen it stays straight, so that points can be dragged.
+ * The true shape of a plan. Places of a face are (along the crest, out); on a
+ * round crest along is arc length, so the plan is bent to what one sees from above.
  */
 
-/** Whether the plan of this face is bent when drawn with @draw. */
-gboolean sw_plan_is_bent (const SwFace *face, const SwDraw *draw);
-
-/** Where (along, out) lies on the bent plan; metres, y down. The middle of the outline stays upright. */
-SwPoint sw_plan_bend (const SwFace *face, SwPoint at);
+/** Whether the plan of this face is bent. */
+gboolean sw_plan_is_bent (const SwFace *face);
 
 /** Box of the bent outline, with the ground behind the crest that the key trench takes. */
 SwBox sw_plan_bent_box (const SwFace *face, double behind_m);

@@ -108,10 +108,10 @@ sw_plan_key (const SwResult *result, guint face_index, const SwDraw *draw)
     }
   sw_key_add_site (key, result, face_index, draw);
   add_key (key, draw, SW_ROLE_TEXT, SW_KEY_NONE,
-           !sw_plan_is_bent (face, draw)       ? "drawing.seen-from-above"
+           !sw_plan_is_bent (face)             ? "drawing.seen-from-above"
            : face->crest_form == SW_CREST_NOSE ? "drawing.seen-from-above-nose"
                                                : "drawing.seen-from-above-bowl");
-  if (sw_plan_is_bent (face, draw))
+  if (sw_plan_is_bent (face))
     add_key (key, draw, SW_ROLE_TEXT, SW_KEY_NONE, "drawing.arc-lengths");
   return key;
 }

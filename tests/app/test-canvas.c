@@ -171,6 +171,78 @@ test_too_far_out_comes_into_view (Fixture *f, gconstpointer view)
   g_assert_cmpfloat (px.y_m, <, gtk_widget_get_height (GTK_WIDGET (f->canvas)));
 }
 
+static gpointer
+controller (Fixture *f, GType type)
+{
+  g_autoptr (GListModel) all = gtk_widget_observe_controllers (GTK_WIDGET (f->canvas));
+
+  for (guint i = 0; i < g_list_model_get_n_items (all); i++)
+    {
+      g_autoptr (GtkEventController) one = g_list_model_get_item (all, i);
+      guint button = GTK_IS_GESTURE_SINGLE (one)
+                         ? gtk_gesture_single_get_button (GTK_GESTURE_SINGLE (one))
+                         : 0;
+
+      if (G_OBJECT_TYPE (one) == type && button == GDK_BUTTON_PRIMARY)
+        return one;
+    }
+  return NULL;
+}
+
+/* The default slope, 20 m wide, round half a circle: seen from above it is a ring. */
+static void
+make_nose (Fixture *f)
+{
+  g_autoptr (SwJob) job = sw_job_copy (sw_document_committed (f->document));
+  SwFace *face = g_ptr_array_index (job->faces, 0);
+
+  face->crest_form = SW_CREST_NOSE;
+  face->crest_radius_m = 20.0 / G_PI;
+  sw_document_commit (f->document, job, "Round", NULL);
+  for (int i = 0; i < 20; i++)
+    g_main_context_iteration (NULL, FALSE);
+}
+
+static SwPoint
+px_of (Fixture *f, double along_m, double out_m)
+{
+  return sw_canvas_to_px (f->canvas,
+                          sw_plan_lay (face_of (f), (SwPoint){ along_m, out_m }));
+}
+
+/* The pointer follows the arc of the toe, and so does the point that it drags. */
+static void
+test_drag_round_a_nose (Fixture *f, gconstpointer view)
+{
+  GtkGesture *drag = controller (f, GTK_TYPE_GESTURE_DRAG);
+  SwPoint from, to;
+
+  make_nose (f);
+  from = px_of (f, 20.0, 10.0);
+  to = px_of (f, 16.0, 10.0);
+  g_signal_emit_by_name (drag, "drag-begin", from.x_m, from.y_m);
+  g_signal_emit_by_name (drag, "drag-update", to.x_m - from.x_m, to.y_m - from.y_m);
+  g_signal_emit_by_name (drag, "drag-end", to.x_m - from.x_m, to.y_m - from.y_m);
+  g_assert_cmpfloat_with_epsilon (face_of (f)->outline[2].x_m, 16.0, 1e-6);
+  g_assert_cmpfloat_with_epsilon (face_of (f)->outline[2].y_m, 10.0, 1e-6);
+  g_assert_cmpfloat_with_epsilon (face_of (f)->outline[1].x_m, 20.0, 1e-12);
+}
+
+/* A double click on the arc, far from its chord, puts a point there. */
+static void
+test_add_on_an_arc (Fixture *f, gconstpointer view)
+{
+  SwPoint at;
+
+  make_nose (f);
+  at = px_of (f, 10.0, 10.0);
+  g_signal_emit_by_name (controller (f, GTK_TYPE_GESTURE_CLICK), "pressed", 2, at.x_m,
+                         at.y_m);
+  g_assert_cmpuint (face_of (f)->n_outline, ==, 5);
+  g_assert_cmpfloat_with_epsilon (face_of (f)->outline[3].x_m, 10.0, 0.01);
+  g_assert_cmpfloat_with_epsilon (face_of (f)->outline[3].y_m, 10.0, 0.05);
+}
+
 /* What cannot be laid out still shows, so that it can be mended. */
 static void
 test_bad_job_still_shows (Fixture *f, gconstpointer view)
@@ -238,6 +310,8 @@ main (int argc, char *argv[])
   ADD ("fit", SW_CANVAS_PLAN, test_fit);
   ADD ("too-far-out-comes-into-view", SW_CANVAS_SECTION,
        test_too_far_out_comes_into_view);
+  ADD ("drag-round-a-nose", SW_CANVAS_PLAN, test_drag_round_a_nose);
+  ADD ("add-on-an-arc", SW_CANVAS_PLAN, test_add_on_an_arc);
   ADD ("runs-are-children", SW_CANVAS_FACE_VIEW, test_runs_are_children);
   ADD ("arrows-step-through-runs", SW_CANVAS_FACE_VIEW, test_arrows_step_through_runs);
   ADD ("bad-job-still-shows/section", SW_CANVAS_SECTION, test_bad_job_still_shows);

@@ -19,13 +19,27 @@
 
 /**
  * Box of what a drawing shows, in its world metres: section (out, up), plan
- * (along, out), face view (x, y of the sheet that the face lies flat on). The
- * plan of a round crest is bent to its true shape on paper and straight on
- * screen.
+ * (x, y of the sheet, seen from above), face view (x, y of the sheet that the face
+ * lies flat on).
  */
 SwBox sw_section_box (const SwResult *result, guint face);
 SwBox sw_plan_box (const SwResult *result, guint face);
 SwBox sw_face_view_box (const SwResult *result, guint face);
+
+/**
+ * sw_plan_lay:
+ * @at: (along, out), metres
+ *
+ * How a face is seen from above. On a straight crest the two are the same. On a
+ * round one along is arc length at the crest: the face turns about the crest's
+ * middle, that of its outline staying upright, y towards the toe.
+ *
+ * Returns: where @at lies in a plan's world
+ */
+SwPoint sw_plan_lay (const SwFace *face, SwPoint at);
+
+/** The inverse, within half a turn to either side of the middle. */
+SwPoint sw_plan_lift (const SwFace *face, SwPoint sheet);
 
 /**
  * sw_face_view_from_plan:
