@@ -73,6 +73,10 @@ sw_viewport_fit (SwViewport *viewport, SwBox world, SwInsets insets)
                    - (world.y0_m + world.y1_m) / 2.0 * down_px_per_m (viewport);
 }
 
+/* What is written round a drawing is cut off when less of its room is left; when more had
+ * to be, each nudge would move the view. */
+#define KEPT_ROOM 0.8
+
 gboolean
 sw_viewport_shows (const SwViewport *viewport, SwBox world, SwInsets insets)
 {
@@ -81,10 +85,10 @@ sw_viewport_shows (const SwViewport *viewport, SwBox world, SwInsets insets)
   SwPoint a = sw_viewport_to_px (viewport, (SwPoint){ world.x0_m, world.y0_m });
   SwPoint b = sw_viewport_to_px (viewport, (SwPoint){ world.x1_m, world.y1_m });
 
-  return a.x_m >= insets.left_px / 2.0
-         && b.x_m <= viewport->width_px - insets.right_px / 2.0
-         && fmin (a.y_m, b.y_m) >= insets.top_px / 2.0
-         && fmax (a.y_m, b.y_m) <= viewport->height_px - insets.bottom_px / 2.0;
+  return a.x_m >= KEPT_ROOM * insets.left_px
+         && b.x_m <= viewport->width_px - KEPT_ROOM * insets.right_px
+         && fmin (a.y_m, b.y_m) >= KEPT_ROOM * insets.top_px
+         && fmax (a.y_m, b.y_m) <= viewport->height_px - KEPT_ROOM * insets.bottom_px;
 }
 
 void

@@ -33,7 +33,7 @@ SwPoint sw_viewport_to_world (const SwViewport *viewport, SwPoint px);
 /** Show all of @world between @insets, centred; insets shrink before they take half the room. */
 void sw_viewport_fit (SwViewport *viewport, SwBox world, SwInsets insets);
 
-/** Whether @world lies wholly between @insets (half of them, so that a fit is not redone for a hair). */
+/** Whether @world lies wholly between @insets (most of them, so that a fit is not redone for a hair). */
 gboolean sw_viewport_shows (const SwViewport *viewport, SwBox world, SwInsets insets);
 
 /** Scale by @factor; the world point under @px stays there. Limits: 1 px is 0.5 mm to 20 m. */

@@ -129,6 +129,11 @@ test_shows (void)
   SwBox world = { 0.0, 0.0, 10.0, 5.0 };
 
   g_assert_true (sw_viewport_shows (&viewport, world, insets));
+  world.y1_m = 5.1; /* 4 of the 30 px above, then 8 */
+  g_assert_true (sw_viewport_shows (&viewport, world, insets));
+  world.y1_m = 5.2;
+  g_assert_false (sw_viewport_shows (&viewport, world, insets));
+  world.y1_m = 5.0;
   sw_viewport_pan (&viewport, -100.0, 0.0);
   g_assert_false (sw_viewport_shows (&viewport, world, insets));
 }
