@@ -19,6 +19,8 @@ struct _SwValueEntry
   gboolean optional; /* nothing typed is 0: not given */
   char *shown;       /* text of the value, as put into the field */
   gboolean showing;  /* the text changes because we put it there */
+  char *gradient;    /* as it was typed, and its value; NULL for none */
+  double gradient_value;
 };
 
 static guint committed_signal;
@@ -59,8 +61,25 @@ is_none (SwValueEntry *self, double value)
 static char *
 text_of (SwValueEntry *self, double value)
 {
-  return is_none (self, value) ? g_strdup ("")
-                               : sw_value_edit_text (value, self->unit, self->style);
+  if (is_none (self, value))
+    return g_strdup ("");
+  if (self->gradient != NULL && fabs (value - self->gradient_value) <= RANGE_TOLERANCE)
+    return g_strdup (self->gradient);
+  return sw_value_edit_text (value, self->unit, self->style);
+}
+
+/* Who thinks of a gradient as 3 % wants to find it again as 3 %; a bare number gets the
+ * sign that it stands for. */
+static void
+keep_gradient (SwValueEntry *self, double value)
+{
+  const char *typed = gtk_editable_get_text (GTK_EDITABLE (self->field));
+
+  g_clear_pointer (&self->gradient, g_free);
+  if ((self->unit == SW_UNIT_RAD || self->unit == SW_UNIT_HV)
+      && strspn (typed, "0123456789.,+- ") < strlen (typed))
+    self->gradient = g_strstrip (g_strdup (typed));
+  self->gradient_value = value;
 }
 
 static gboolean
@@ -182,6 +201,7 @@ sw_value_entry_commit (SwValueEntry *self)
       return FALSE;
     }
   self->value = value;
+  keep_gradient (self, value);
   put_text (self);
   if (value < before || value > before || isnan (before))
     g_signal_emit (self, committed_signal, 0, value);
@@ -267,6 +287,7 @@ static void
 sw_value_entry_finalize (GObject *object)
 {
   g_free (SW_VALUE_ENTRY (object)->shown);
+  g_free (SW_VALUE_ENTRY (object)->gradient);
   G_OBJECT_CLASS (sw_value_entry_parent_class)->finalize (object);
 }
 

@@ -7,7 +7,8 @@
 /**
  * SwValueEntry: the one way to type a measured value. While typing it shows
  * what it understood; Enter, Tab and leaving commit; Escape restores; text that
- * makes no sense stays, marked with what is wrong, and the value stays too.
+ * makes no sense stays, marked with what is wrong, and the value stays too. A
+ * gradient is shown as it was typed: 2:1, 50 % or 26.6°.
  *
  * Signal "committed" (double value in SI), only when the value is another.
  */

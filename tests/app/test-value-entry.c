@@ -192,6 +192,35 @@ test_text_entry (void)
   g_assert_finalize_object (entry);
 }
 
+static const char *
+text_in (GtkWidget *entry)
+{
+  return gtk_editable_get_text (
+      GTK_EDITABLE (sw_value_entry_field (SW_VALUE_ENTRY (entry))));
+}
+
+/* A slope of 3 % is atan 0.03 = 1.718 degrees: it stays 3 % until it is another. */
+static void
+test_gradients_stay_as_typed (Fixture *f, gconstpointer data)
+{
+  g_autoptr (GtkWidget) entry = g_object_ref_sink (sw_value_entry_new (SW_UNIT_RAD));
+  SwValueEntry *value = SW_VALUE_ENTRY (entry);
+  GtkEditable *field = GTK_EDITABLE (sw_value_entry_field (value));
+
+  sw_value_entry_set_value (value, 0.5, metric);
+  gtk_editable_set_text (field, " 3 %");
+  g_assert_true (sw_value_entry_commit (value));
+  g_assert_cmpfloat_with_epsilon (sw_value_entry_value (value), 0.029991, 1e-6);
+  g_assert_cmpstr (text_in (entry), ==, "3 %");
+  sw_value_entry_set_value (value, sw_value_entry_value (value), metric);
+  g_assert_cmpstr (text_in (entry), ==, "3 %");
+  sw_value_entry_set_value (value, G_PI / 6.0, metric);
+  g_assert_cmpstr (text_in (entry), ==, "30°");
+  gtk_editable_set_text (field, "45");
+  g_assert_true (sw_value_entry_commit (value));
+  g_assert_cmpstr (text_in (entry), ==, "45°");
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -207,6 +236,7 @@ main (int argc, char *argv[])
   ADD ("untouched-is-untouched", test_untouched_is_untouched);
   ADD ("same-value-is-no-change", test_same_value_is_no_change);
   ADD ("units-of-the-reader", test_units_of_the_reader);
+  ADD ("gradients-stay-as-typed", test_gradients_stay_as_typed);
 #undef ADD
   g_test_add_func ("/app/text-entry/manners", test_text_entry);
   return g_test_run ();
