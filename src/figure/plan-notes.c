@@ -3,6 +3,9 @@
 #include <math.h>
 
 #define SIDE_ROW_MM 5.5
+
+/* Half the width of a handle on screen. */
+#define HANDLE_MM 2.0
 #define WIND_ROW_MM 11.0
 #define ARROW_MM 16.0
 
@@ -273,13 +276,18 @@ draw_wind (SwDrawing *drawing)
                    sw_drawing_object_id (drawing, "/wind"), words);
 }
 
-/* Arc length of a bent side at its middle, a little outside it. */
+/* Where the length of an arc may stand, in rows outside it: best close by, else farther
+ * out, else inside. */
+static const double arc_rows[] = { 1.0, 2.0, -1.0, 3.0 };
+
+/* Arc length of a bent side at its middle. */
 static void
 note_arc (SwDrawing *drawing, SwPoint p, SwPoint q, double turn, const char *object)
 {
   double middle_m = (p.x_m + q.x_m) / 2.0, out_m = (p.y_m + q.y_m) / 2.0;
   SwPaperPoint a = sw_plan_at (drawing, middle_m - (q.x_m - p.x_m) * 0.01, out_m);
   SwPaperPoint b = sw_plan_at (drawing, middle_m + (q.x_m - p.x_m) * 0.01, out_m);
+  SwLabelSpot spots[G_N_ELEMENTS (arc_rows)];
   double dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm, size = hypot (dx, dy);
   double stretch =
       drawing->laid != NULL ? sw_ground_stretch (drawing->laid->ground, out_m) : 1.0;
@@ -288,9 +296,18 @@ note_arc (SwDrawing *drawing, SwPoint p, SwPoint q, double turn, const char *obj
   g_autofree char *words =
       sw_texts_fill (drawing->draw->texts, "drawing.arc", "length", length, NULL);
 
-  sw_drawing_note (drawing, SW_LABEL_NEEDED, SW_ROLE_TEXT,
-                   a.x_mm + dy / size * turn * SIDE_ROW_MM,
-                   a.y_mm - dx / size * turn * SIDE_ROW_MM, 0.0, object, words);
+  for (guint i = 0; i < G_N_ELEMENTS (arc_rows); i++)
+    spots[i] =
+        (SwLabelSpot){ a.x_mm + dy / size * turn * arc_rows[i] * SIDE_ROW_MM,
+                       a.y_mm - dx / size * turn * arc_rows[i] * SIDE_ROW_MM, 0.0 };
+  sw_labels_wish (drawing->labels, &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
+                                                   .role = SW_ROLE_TEXT,
+                                                   .style = SW_LABEL_KNOCK_OUT,
+                                                   .size_mm = drawing->text_mm,
+                                                   .object = object,
+                                                   .text = words,
+                                                   .spots = spots,
+                                                   .n_spots = G_N_ELEMENTS (spots) });
 }
 
 static void
@@ -335,6 +352,19 @@ note_laid (SwDrawing *drawing, SwBox box)
     name_bench (drawing, box, t);
 }
 
+/* Round a small nose the words of its crest have no room between the handles. */
+static void
+add_handle (SwDrawing *drawing, guint i)
+{
+  SwPoint corner = drawing->face->outline[i];
+  SwPaperPoint at = sw_plan_at (drawing, corner.x_m, corner.y_m);
+
+  sw_drawing_handle (drawing, at, "outline", i);
+  if (drawing->draw->on_screen && sw_plan_is_bent (drawing->face))
+    sw_labels_reserve_rect (drawing->labels, at.x_mm - HANDLE_MM, at.y_mm - HANDLE_MM,
+                            2.0 * HANDLE_MM, 2.0 * HANDLE_MM);
+}
+
 void
 sw_plan_notes (SwDrawing *drawing)
 {
@@ -361,7 +391,5 @@ sw_plan_notes (SwDrawing *drawing)
       dimension_side (drawing, i, turn);
   draw_wind (drawing);
   for (guint i = 0; i < face->n_outline; i++)
-    sw_drawing_handle (drawing,
-                       sw_plan_at (drawing, face->outline[i].x_m, face->outline[i].y_m),
-                       "outline", i);
+    add_handle (drawing, i);
 }
