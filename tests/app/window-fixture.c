@@ -7,6 +7,8 @@ window_fixture_set_up (WindowFixture *f)
 {
   f->stock = sw_stock_new (NULL);
   f->preferences = sw_preferences_new ();
+  /* GTK's tests run in an American locale where there is one. */
+  g_object_set (f->preferences, "units", "metric", "paper", "A4", NULL);
   f->window = sw_window_new (NULL, f->stock, f->preferences);
   f->stage = sw_window_stage (f->window);
   f->document = sw_stage_document (f->stage);
