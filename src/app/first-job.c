@@ -3,6 +3,7 @@
 
 #include <gtk/gtk.h>
 #include <langinfo.h>
+#include <slopewright/base/units.h>
 #include <slopewright/sheet/pack.h>
 
 #include "language.h"
@@ -31,6 +32,20 @@ units_for (const char *word)
                                                                    : SW_UNITS_METRIC;
 }
 
+/* Round numbers of whoever reads a tape in feet: 16 ft high at 2:1, 64 ft wide. */
+static void
+shape_in_feet (SwFace *face)
+{
+  const double rise_m = 16.0 * SW_M_PER_FT, run_m = 2.0 * rise_m, width_m = 4.0 * rise_m;
+  const SwPoint section[] = { { 0.0, rise_m }, { run_m, 0.0 } };
+  const SwPoint outline[] = {
+    { 0.0, 0.0 }, { width_m, 0.0 }, { width_m, run_m }, { 0.0, run_m }
+  };
+
+  sw_face_set_section (face, section, G_N_ELEMENTS (section));
+  sw_face_set_outline (face, outline, G_N_ELEMENTS (outline));
+}
+
 SwJob *
 sw_first_job (SwPreferences *preferences, const char *const *languages)
 {
@@ -39,6 +54,8 @@ sw_first_job (SwPreferences *preferences, const char *const *languages)
 
   job->paper = paper_for (sw_preferences_paper (preferences));
   job->units = units_for (sw_preferences_units (preferences));
+  if (job->units == SW_UNITS_US)
+    shape_in_feet (g_ptr_array_index (job->faces, 0));
   sw_text_set (&job->language, g_strv_contains (languages, language)
                                    ? language
                                    : sw_language_of_texts ());

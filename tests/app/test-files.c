@@ -200,12 +200,17 @@ test_preferences_seed (Fixture *f, gconstpointer data)
   const SwJob *open = sw_document_committed (f->window.document);
   SwUnitSystem units = open->units;
   g_autoptr (SwJob) job = NULL;
+  const SwFace *face;
 
   g_object_set (preferences, "units", "us", "paper", "Tabloid", "language", "es", NULL);
   job = sw_first_job (preferences, (const char *const *) f->window.stock->languages);
   g_assert_cmpint (job->units, ==, SW_UNITS_US);
   g_assert_cmpint (job->paper, ==, SW_PAPER_TABLOID);
   g_assert_cmpstr (job->language, ==, "es");
+  /* 16 ft high and 64 ft wide: an inch is 25.4 mm. */
+  face = g_ptr_array_index (job->faces, 0);
+  g_assert_cmpfloat_with_epsilon (face->section[0].y_m, 192.0 * 0.0254, 1e-12);
+  g_assert_cmpfloat_with_epsilon (face->outline[1].x_m, 768.0 * 0.0254, 1e-12);
   g_assert_true (sw_document_committed (f->window.document) == open);
   g_assert_cmpint (open->units, ==, units);
   g_assert_false (sw_document_modified (f->window.document));
