@@ -2,6 +2,7 @@
 #include "sw-soil-dialog.h"
 
 #include <glib/gi18n.h>
+#include <math.h>
 #include <slopewright/judge/soil-loss.h>
 #include <slopewright/judge/texture.h>
 
@@ -77,7 +78,7 @@ add_page (SwSoilDialog *self, Page page, const char *question)
   gtk_stack_add_named (self->stack, parts->box, page_names[page]);
 }
 
-/* One answer of several: the first is chosen until another is. */
+/* One answer of several: none is chosen until somebody does. */
 static void
 add_answer (SwSoilDialog *self, Page page, const char *words)
 {
@@ -87,8 +88,6 @@ add_answer (SwSoilDialog *self, Page page, const char *words)
   if (parts->n_fields > 0)
     gtk_check_button_set_group (GTK_CHECK_BUTTON (button),
                                 GTK_CHECK_BUTTON (parts->fields[0]));
-  else
-    gtk_check_button_set_active (GTK_CHECK_BUTTON (button), TRUE);
   add_field (self, page, button, button);
 }
 
@@ -105,14 +104,16 @@ labelled (const char *words, GtkWidget *field)
   return row;
 }
 
+/* @first: NAN where a number has to be typed */
 static void
-add_value (SwSoilDialog *self, Page page, const char *words, SwUnit unit, double most)
+add_value (SwSoilDialog *self, Page page, const char *words, SwUnit unit, double first,
+           double most)
 {
   GtkWidget *entry = sw_value_entry_new (unit);
 
   sw_value_entry_set_range (SW_VALUE_ENTRY (entry), 0.0, most);
   sw_value_entry_set_label (SW_VALUE_ENTRY (entry), words);
-  sw_value_entry_set_value (SW_VALUE_ENTRY (entry), 0.0, sw_stage_style (self->stage));
+  sw_value_entry_set_value (SW_VALUE_ENTRY (entry), first, sw_stage_style (self->stage));
   gtk_entry_set_activates_default (sw_value_entry_field (SW_VALUE_ENTRY (entry)), TRUE);
   add_field (self, page, entry, labelled (words, entry));
 }
@@ -140,7 +141,7 @@ make_field_test_pages (SwSoilDialog *self)
             _ ("Press it between thumb and forefinger into a ribbon and let it grow over "
                "the finger. How long is it when it breaks by its own weight? 0 if it "
                "makes none."));
-  add_value (self, PAGE_RIBBON, _ ("Ribbon"), SW_UNIT_SMALL_M, RIBBON_MOST_M);
+  add_value (self, PAGE_RIBBON, _ ("Ribbon"), SW_UNIT_SMALL_M, NAN, RIBBON_MOST_M);
   add_page (self, PAGE_FEEL,
             _ ("Make a pinch very wet in the palm and rub it with a finger. How does it "
                "feel?"));
@@ -167,29 +168,34 @@ make_laboratory_pages (SwSoilDialog *self)
       self, PAGE_SHARES,
       _ ("Shares by mass of the soil under 2 mm, from the laboratory's report. Silt "
          "is the rest."));
-  add_value (self, PAGE_SHARES, _ ("Sand"), SW_UNIT_PERCENT, 1.0);
-  add_value (self, PAGE_SHARES, _ ("Clay"), SW_UNIT_PERCENT, 1.0);
+  add_value (self, PAGE_SHARES, _ ("Sand"), SW_UNIT_PERCENT, NAN, 1.0);
+  add_value (self, PAGE_SHARES, _ ("Clay"), SW_UNIT_PERCENT, NAN, 1.0);
   add_page (self, PAGE_ERODIBILITY,
             _ ("For the erodibility K by the nomograph equation. Leave structure and "
                "permeability open to take K by the class of the soil."));
-  add_value (self, PAGE_ERODIBILITY, _ ("Very fine sand"), SW_UNIT_PERCENT, 1.0);
-  add_value (self, PAGE_ERODIBILITY, _ ("Organic matter"), SW_UNIT_PERCENT, 1.0);
+  add_value (self, PAGE_ERODIBILITY, _ ("Very fine sand"), SW_UNIT_PERCENT, 0.0, 1.0);
+  add_value (self, PAGE_ERODIBILITY, _ ("Organic matter"), SW_UNIT_PERCENT, 0.0, 1.0);
   add_drop_down (self, PAGE_ERODIBILITY, _ ("Structure"), structures);
   add_drop_down (self, PAGE_ERODIBILITY, _ ("Permeability"), permeabilities);
 }
 
-static guint
-answer_of (SwSoilDialog *self)
+/* FALSE where none is chosen yet, which is said. */
+static gboolean
+take_choice (SwSoilDialog *self, guint *answer)
 {
   const PageParts *parts = &self->pages[self->page];
 
   for (guint i = 0; i < parts->n_fields; i++)
     if (gtk_check_button_get_active (GTK_CHECK_BUTTON (parts->fields[i])))
-      return i;
-  return 0;
+      {
+        *answer = i;
+        return TRUE;
+      }
+  gtk_label_set_text (self->problem, _ ("Choose one of the answers."));
+  return FALSE;
 }
 
-/* FALSE where what is typed makes no sense; the field says so itself. */
+/* FALSE where what is typed makes no sense, as the field says itself, or nothing is. */
 static gboolean
 take_value (SwSoilDialog *self, guint field, double *value)
 {
@@ -197,6 +203,12 @@ take_value (SwSoilDialog *self, guint field, double *value)
 
   if (!sw_value_entry_commit (entry))
     return FALSE;
+  if (isnan (sw_value_entry_value (entry)))
+    {
+      gtk_label_set_text (self->problem, _ ("Type what was found."));
+      gtk_widget_grab_focus (GTK_WIDGET (entry));
+      return FALSE;
+    }
   *value = sw_value_entry_value (entry);
   return TRUE;
 }
@@ -243,21 +255,28 @@ static gboolean
 take_answer (SwSoilDialog *self)
 {
   SwSoilTest *test = &self->test;
+  guint answer;
 
   switch (self->page)
     {
     case PAGE_HOW:
-      *test = (SwSoilTest){ .known = answer_of (self) == 0 ? SW_SOIL_BY_FEEL
-                                                           : SW_SOIL_BY_LABORATORY };
+      if (!take_choice (self, &answer))
+        return FALSE;
+      *test =
+          (SwSoilTest){ .known = answer == 0 ? SW_SOIL_BY_FEEL : SW_SOIL_BY_LABORATORY };
       return TRUE;
     case PAGE_BALL:
-      test->holds = answer_of (self) == 0;
+      if (!take_choice (self, &answer))
+        return FALSE;
+      test->holds = answer == 0;
       test->ribbon_m = 0.0;
       return TRUE;
     case PAGE_RIBBON:
       return take_value (self, 0, &test->ribbon_m);
     case PAGE_FEEL:
-      test->feel = (SwFeel) answer_of (self);
+      if (!take_choice (self, &answer))
+        return FALSE;
+      test->feel = (SwFeel) answer;
       return TRUE;
     case PAGE_SHARES:
       return take_shares (self);

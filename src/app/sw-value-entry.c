@@ -61,7 +61,7 @@ is_none (SwValueEntry *self, double value)
 static char *
 text_of (SwValueEntry *self, double value)
 {
-  if (is_none (self, value))
+  if (isnan (value) || is_none (self, value))
     return g_strdup ("");
   if (self->gradient != NULL && fabs (value - self->gradient_value) <= RANGE_TOLERANCE)
     return g_strdup (self->gradient);

@@ -105,6 +105,25 @@ test_laboratory (Fixture *f, gconstpointer data)
                                   1e-12);
 }
 
+/* Nothing is taken for an answer that nobody gave: whoever presses Next on gets nowhere. */
+static void
+test_nothing_is_guessed (Fixture *f, gconstpointer data)
+{
+  for (int i = 0; i < 5; i++)
+    sw_soil_dialog_next (f->dialog);
+  g_assert_cmpstr (sw_soil_dialog_page (f->dialog), ==, "how");
+  choose (f, 0);
+  sw_soil_dialog_next (f->dialog);
+  g_assert_cmpstr (sw_soil_dialog_page (f->dialog), ==, "ball");
+  choose (f, 0);
+  sw_soil_dialog_next (f->dialog);
+  g_assert_cmpstr (sw_soil_dialog_page (f->dialog), ==, "ribbon");
+  type (f, 0, "0");
+  sw_soil_dialog_next (f->dialog);
+  g_assert_cmpstr (sw_soil_dialog_page (f->dialog), ==, "result");
+  sw_soil_dialog_next (f->dialog);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -115,5 +134,7 @@ main (int argc, char **argv)
               test_sand_is_asked_little, tear_down);
   g_test_add ("/app/soil-dialog/laboratory", Fixture, NULL, set_up, test_laboratory,
               tear_down);
+  g_test_add ("/app/soil-dialog/nothing-is-guessed", Fixture, NULL, set_up,
+              test_nothing_is_guessed, tear_down);
   return g_test_run ();
 }
