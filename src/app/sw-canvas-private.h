@@ -61,6 +61,12 @@ SwPoint sw_canvas_point_under (SwCanvas *canvas, SwPoint px);
 SwSpot sw_canvas_spot (SwCanvas *canvas, guint index);
 SwPoint sw_canvas_spot_px (SwCanvas *canvas, SwSpot spot);
 
+/* The handles of what can be edited, as children. */
+void
+sw_canvas_match_handles (SwCanvas *canvas); /* as many as the job shown has, described */
+void sw_canvas_place_handles (SwCanvas *canvas);
+void sw_canvas_show_selected (SwCanvas *canvas);
+
 /** Take focus to what was just made or is to be gone on with. */
 void sw_canvas_focus_spot (SwCanvas *canvas, SwSpot spot);
 /** Step by which pointer and arrows move a point. */
@@ -92,9 +98,6 @@ void sw_canvas_measure_at (SwCanvas *canvas, SwPoint world);
 void sw_canvas_measure_towards (SwCanvas *canvas, SwPoint world);
 void sw_canvas_paint_measured (SwCanvas *canvas, SwCanvasPaint *paint);
 
-/** Where the pointer is in another view. */
-void sw_canvas_paint_pointed (SwCanvas *canvas, SwCanvasPaint *paint);
-
 /** Ask for a new obstacle or zone with its middle at (along, out) @at; only on plan. */
 void sw_canvas_ask_shape (SwCanvas *canvas, SwListKind kind, SwPoint at);
 
@@ -105,6 +108,8 @@ SwJob *sw_canvas_moved_to (SwCanvas *canvas, SwSpot spot, SwPoint wish);
 
 /** The drawing of the viewport and the job shown, made when it is not there. */
 void sw_canvas_ensure_figure (SwCanvas *canvas);
+/** Ground, drawing and all that is marked on it; a GtkWidget's snapshot. */
+void sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot);
 
 /* What is looked at, as children. */
 void sw_canvas_match_marks (SwCanvas *canvas);

@@ -18,8 +18,6 @@
 /* Pointer and arrows move by a round step of at least this. */
 #define STEP_PX 3.0
 
-#define HOVER_ALPHA 0.45
-
 G_DEFINE_FINAL_TYPE (SwCanvas, sw_canvas, GTK_TYPE_WIDGET)
 
 static double
@@ -165,156 +163,6 @@ sw_canvas_spot_px (SwCanvas *self, SwSpot spot)
       self, sw_points_get (sw_stage_face (self->stage), spot.list, spot.index));
 }
 
-static SwSpot
-spot_of (SwCanvas *self, SwHandle *handle)
-{
-  guint index = 0;
-
-  g_ptr_array_find (self->handles, handle, &index);
-  return sw_canvas_spot (self, index);
-}
-
-static void
-on_nudge (SwHandle *handle, double dx, double dy, SwCanvas *self)
-{
-  sw_canvas_nudge (self, spot_of (self, handle), dx, dy);
-}
-
-static void
-on_edit (SwHandle *handle, SwCanvas *self)
-{
-  sw_canvas_edit_point (self, spot_of (self, handle));
-}
-
-static void
-on_add (SwHandle *handle, SwCanvas *self)
-{
-  sw_canvas_add_point (self, spot_of (self, handle), NULL);
-}
-
-static void
-on_remove (SwHandle *handle, SwCanvas *self)
-{
-  sw_canvas_remove (self, spot_of (self, handle));
-}
-
-static void
-on_cancel (SwHandle *handle, SwCanvas *self)
-{
-  if (!sw_canvas_cancel_drag (self))
-    sw_stage_select (self->stage, sw_stage_list (self->stage, self->kind->y_up), -1);
-}
-
-static void
-on_measure (SwHandle *handle, SwCanvas *self)
-{
-  SwSpot spot = spot_of (self, handle);
-
-  sw_canvas_measure_at (
-      self, sw_viewport_to_world (&self->viewport, sw_canvas_spot_px (self, spot)));
-}
-
-static void
-on_step (SwHandle *handle, int step, SwCanvas *self)
-{
-  int last = (int) self->handles->len - 1;
-  guint index = 0;
-
-  g_ptr_array_find (self->handles, handle, &index);
-  index = (guint) CLAMP ((int) index + step, 0, last);
-  gtk_widget_grab_focus (g_ptr_array_index (self->handles, index));
-}
-
-static void
-on_handle_focused (GtkEventController *controller, SwCanvas *self)
-{
-  SwHandle *handle = SW_HANDLE (gtk_event_controller_get_widget (controller));
-  SwSpot spot = spot_of (self, handle);
-
-  sw_stage_select (self->stage, spot.list, spot.index);
-}
-
-static GtkWidget *
-make_handle (SwCanvas *self)
-{
-  GtkWidget *handle = sw_handle_new ();
-  GtkEventController *focus = gtk_event_controller_focus_new ();
-
-  g_signal_connect (handle, "nudge", G_CALLBACK (on_nudge), self);
-  g_signal_connect (handle, "edit", G_CALLBACK (on_edit), self);
-  g_signal_connect (handle, "add", G_CALLBACK (on_add), self);
-  g_signal_connect (handle, "remove", G_CALLBACK (on_remove), self);
-  g_signal_connect (handle, "cancel", G_CALLBACK (on_cancel), self);
-  g_signal_connect (handle, "measure", G_CALLBACK (on_measure), self);
-  g_signal_connect (handle, "step", G_CALLBACK (on_step), self);
-  g_signal_connect (focus, "enter", G_CALLBACK (on_handle_focused), self);
-  gtk_widget_add_controller (handle, focus);
-  gtk_widget_set_parent (handle, GTK_WIDGET (self));
-  return handle;
-}
-
-static void
-add_points (SwCanvas *self, SwPointList list)
-{
-  guint count = sw_points_count (sw_stage_face (self->stage), list);
-
-  for (guint i = 0; i < count; i++)
-    g_array_append_val (self->spots, ((SwSpot){ list, (int) i }));
-}
-
-static void
-add_wholes (SwCanvas *self, SwListKind kind)
-{
-  for (SwPointList list = { kind, 0 };
-       sw_points_exist (sw_stage_face (self->stage), list); list.which++)
-    g_array_append_val (self->spots, ((SwSpot){ list, SW_WHOLE }));
-}
-
-/* The points of a shape stand at the end: choosing it leaves all other handles alone. */
-static void
-find_spots (SwCanvas *self)
-{
-  SwPointList shown = sw_stage_list (self->stage, self->kind->y_up);
-
-  g_array_set_size (self->spots, 0);
-  if (!self->kind->has_points)
-    return;
-  add_points (self, self->kind->y_up ? shown : SW_POINTS_OUTLINE);
-  if (self->kind->y_up)
-    return;
-  add_wholes (self, SW_LIST_OBSTACLE);
-  add_wholes (self, SW_LIST_ZONE);
-  if (sw_points_is_shape (shown))
-    add_points (self, shown);
-}
-
-static void
-describe_handle (SwCanvas *self, guint index)
-{
-  const SwFace *face = sw_stage_face (self->stage);
-  SwSpot spot = sw_canvas_spot (self, index);
-  g_autofree char *label = sw_point_label (face, spot.list, spot.index);
-  g_autofree char *text =
-      sw_point_description (face, spot.list, spot.index, sw_stage_style (self->stage));
-
-  sw_handle_describe (g_ptr_array_index (self->handles, index), label, text);
-}
-
-static void
-match_handles (SwCanvas *self)
-{
-  find_spots (self);
-  while (self->handles->len > self->spots->len)
-    {
-      gtk_widget_unparent (g_ptr_array_index (self->handles, self->handles->len - 1));
-      g_ptr_array_set_size (self->handles, (int) self->handles->len - 1);
-    }
-  while (self->handles->len < self->spots->len)
-    g_ptr_array_add (self->handles, make_handle (self));
-  for (guint i = 0; i < self->spots->len; i++)
-    describe_handle (self, i);
-}
-
 static void
 describe (SwCanvas *self)
 {
@@ -325,45 +173,15 @@ describe (SwCanvas *self)
                                   GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, text, -1);
 }
 
-static gboolean
-is_selected (SwCanvas *self, SwSpot spot)
-{
-  SwPointList shown = sw_stage_list (self->stage, self->kind->y_up);
-
-  return sw_points_same (spot.list, shown)
-         && sw_stage_selected (self->stage, spot.list) == spot.index;
-}
-
-static void
-on_selected (SwCanvas *self)
-{
-  for (guint i = 0; i < self->handles->len; i++)
-    sw_handle_set_selected (g_ptr_array_index (self->handles, i),
-                            is_selected (self, sw_canvas_spot (self, i)));
-}
-
 static void
 on_stage_changed (SwCanvas *self)
 {
-  match_handles (self);
+  sw_canvas_match_handles (self);
   sw_canvas_match_marks (self);
   describe (self);
-  on_selected (self);
+  sw_canvas_show_selected (self);
   refit_if_needed (self);
   sw_canvas_view_changed (self, FALSE);
-}
-
-void
-sw_canvas_focus_spot (SwCanvas *self, SwSpot spot)
-{
-  sw_stage_show_list (self->stage, spot.list);
-  for (guint i = 0; i < self->handles->len; i++)
-    {
-      SwSpot of_handle = sw_canvas_spot (self, i);
-
-      if (sw_points_same (of_handle.list, spot.list) && of_handle.index == spot.index)
-        gtk_widget_grab_focus (g_ptr_array_index (self->handles, i));
-    }
 }
 
 void
@@ -374,7 +192,7 @@ sw_canvas_set_stage (SwCanvas *self, SwStage *stage)
   self->stage = g_object_ref (stage);
   g_signal_connect_object (stage, "changed", G_CALLBACK (on_stage_changed), self,
                            G_CONNECT_SWAPPED);
-  g_signal_connect_object (stage, "selected", G_CALLBACK (on_selected), self,
+  g_signal_connect_object (stage, "selected", G_CALLBACK (sw_canvas_show_selected), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (stage, "marked", G_CALLBACK (gtk_widget_queue_draw), self,
                            G_CONNECT_SWAPPED);
@@ -394,21 +212,6 @@ sw_canvas_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
 }
 
 static void
-place_handles (SwCanvas *self)
-{
-  for (guint i = 0; i < self->handles->len; i++)
-    {
-      GtkWidget *handle = g_ptr_array_index (self->handles, i);
-      SwPoint at = sw_canvas_spot_px (self, sw_canvas_spot (self, i));
-      graphene_point_t corner = GRAPHENE_POINT_INIT (
-          (float) (at.x_m - SW_HANDLE_PX / 2.0), (float) (at.y_m - SW_HANDLE_PX / 2.0));
-
-      gtk_widget_allocate (handle, SW_HANDLE_PX, SW_HANDLE_PX, -1,
-                           gsk_transform_translate (NULL, &corner));
-    }
-}
-
-static void
 sw_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
   SwCanvas *self = SW_CANVAS (widget);
@@ -425,109 +228,12 @@ sw_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
       if (self->auto_fit)
         sw_viewport_fit (&self->viewport, shown_box (self), insets (self));
     }
-  place_handles (self);
+  sw_canvas_place_handles (self);
   sw_canvas_place_marks (self);
   if (self->popover != NULL)
     gtk_popover_present (GTK_POPOVER (self->popover));
   if (self->adder != NULL)
     gtk_popover_present (GTK_POPOVER (self->adder));
-}
-
-void
-sw_canvas_ensure_figure (SwCanvas *self)
-{
-  const SwStock *stock = sw_stage_stock (self->stage);
-  const SwDraw draw = { .texts = stock->texts,
-                        .measure = stock->measure,
-                        .style = sw_stage_style (self->stage),
-                        .on_screen = TRUE,
-                        .section = sw_stage_list (self->stage, TRUE).which };
-  SwView view = sw_viewport_view (&self->viewport, sw_canvas_px_per_mm (self));
-
-  if (self->figure == NULL)
-    self->figure = self->kind->draw (sw_stage_result (self->stage),
-                                     sw_stage_face_index (self->stage), &view, &draw);
-}
-
-static void
-paint_hovered (SwCanvas *self, SwCanvasPaint *paint)
-{
-  const char *object = sw_stage_hovered (self->stage);
-
-  if (object == NULL || g_strcmp0 (object, sw_stage_marked (self->stage)) == 0)
-    return;
-  cairo_push_group (paint->cr);
-  sw_canvas_paint_marked (paint, self->figure, object);
-  cairo_pop_group_to_source (paint->cr);
-  cairo_paint_with_alpha (paint->cr, HOVER_ALPHA);
-}
-
-/* A section shows of an obstacle or zone how far out it begins and ends. */
-static void
-paint_extent (SwCanvas *self, SwCanvasPaint *paint)
-{
-  const SwFace *face = sw_stage_face (self->stage);
-  const char *object = sw_stage_hovered (self->stage);
-  SwPointList list;
-  SwBox box;
-
-  if (!sw_points_of_object (face, object, &list)
-      && !sw_points_of_object (face, sw_stage_marked (self->stage), &list))
-    return;
-  box = sw_ring_box (sw_points_ring (face, list));
-  sw_canvas_paint_line (paint, box.y0_m, TRUE);
-  sw_canvas_paint_line (paint, box.y1_m, TRUE);
-}
-
-/* Outline and section bring their marks with them. */
-static void
-paint_shapes (SwCanvas *self, SwCanvasPaint *paint)
-{
-  for (guint i = 0; i < self->spots->len; i++)
-    {
-      SwSpot spot = sw_canvas_spot (self, i);
-
-      if (sw_points_is_shape (spot.list) && sw_canvas_spot_is_offered (self, spot))
-        sw_canvas_paint_grip (paint, sw_canvas_spot_px (self, spot),
-                              spot.index == SW_WHOLE);
-    }
-}
-
-static void
-sw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
-{
-  SwCanvas *self = SW_CANVAS (widget);
-  graphene_rect_t bounds =
-      GRAPHENE_RECT_INIT (0.0f, 0.0f, (float) gtk_widget_get_width (widget),
-                          (float) gtk_widget_get_height (widget));
-
-  if (self->stage == NULL || self->viewport.px_per_m <= 0.0)
-    return;
-  sw_canvas_ensure_figure (self);
-  gtk_snapshot_push_clip (snapshot, &bounds);
-  SwCanvasPaint paint = {
-    .cr = gtk_snapshot_append_cairo (snapshot, &bounds),
-    .viewport = &self->viewport,
-    .palette = sw_stage_stock (self->stage)->palette,
-    .theme = sw_canvas_theme (widget),
-    .px_per_mm = sw_canvas_px_per_mm (self),
-  };
-  sw_canvas_paint_ground (&paint);
-  sw_canvas_paint_grid (&paint, sw_stage_job (self->stage)->units);
-  sw_canvas_paint_figure (&paint, self->figure);
-  paint_hovered (self, &paint);
-  sw_canvas_paint_marked (&paint, self->figure, sw_stage_marked (self->stage));
-  if (self->kind->y_up)
-    paint_extent (self, &paint);
-  paint_shapes (self, &paint);
-  sw_canvas_paint_pointed (self, &paint);
-  sw_canvas_paint_measured (self, &paint);
-  cairo_destroy (paint.cr);
-  for (guint i = 0; i < self->marks->len; i++)
-    gtk_widget_snapshot_child (widget, g_ptr_array_index (self->marks, i), snapshot);
-  for (guint i = 0; i < self->handles->len; i++)
-    gtk_widget_snapshot_child (widget, g_ptr_array_index (self->handles, i), snapshot);
-  gtk_snapshot_pop (snapshot);
 }
 
 static void
