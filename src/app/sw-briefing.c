@@ -1,138 +1,19 @@
 /* SPDX-License-Identifier: MIT */
-#include "sw-briefing.h"
+#include "sw-briefing-private.h"
 
 #include <glib/gi18n.h>
-#include <math.h>
-#include <slopewright/sheet/briefing.h>
 
-#include "briefing-text.h"
 #include "export.h"
-#include "sw-laying-view.h"
 #include "sw-page-view.h"
-
-/* Sizes of text, as shares of the desktop's: read from the back of a room. */
-static const double text_scales[] = { 1.0, 1.25, 1.5, 1.75, 2.0, 2.5, 3.0 };
-#define USUAL_TEXT 1.5
-
-/* On a larger screen, which stands further off, all text grows with it. */
-#define USUAL_HEIGHT_PX 900.0
-#define LEAST_GROWTH 0.8
-#define MOST_GROWTH 2.5
-#define LEAST_CHANGE 0.02
-#define USUAL_DPI 96.0
-
-/* The drawing has less room for larger text than the words have. */
-#define DRAWING_SHARE 0.85
-#define CLOSE_SHARE 0.6
 
 /* How much of the width the drawing takes of the words. */
 #define VIEW_SHARE 0.6
-
-/* Seconds a step stays while it plays; as the list of paces in the template. */
-static const guint paces_s[] = { 2, 4, 8, 15, 30 };
-#define USUAL_PACE 2
 
 #define PICTURE_WIDTH_MM 44.0
 #define PICTURE_HEIGHT_MM 36.0
 #define PICTURE_PX 250
 
-struct _SwBriefingWindow
-{
-  GtkWindow parent_instance;
-  SwStage *stage;
-  SwResult *result;
-  SwLayingSequence *sequence;
-  SwTexts *texts;
-  SwDraw draw;
-  SwBriefing *briefing;
-  guint step;
-  guint text;    /* of text_scales */
-  double growth; /* of text with the screen */
-  guint fitting; /* source, 0 while the screen keeps its size */
-  guint ticking; /* source, 0 while it stands */
-  SwLayingView *view, *near;
-
-  /* from the template */
-  GtkWidget *play;
-  GtkPaned *parts;
-  GtkScrolledWindow *words;
-  GtkBox *view_room, *picture_room, *doing;
-  GtkLabel *where, *title, *number, *who, *hold, *caution, *so_far, *counter, *spoken;
-  GtkWidget *hold_box;
-  GtkScale *slider;
-  GtkDropDown *pace;
-  GtkToggleButton *close_up;
-  GtkWidget *picture;
-};
-
 G_DEFINE_FINAL_TYPE (SwBriefingWindow, sw_briefing_window, GTK_TYPE_WINDOW)
-
-static gboolean
-may_move (void)
-{
-  gboolean animations = TRUE;
-
-  g_object_get (gtk_settings_get_default (), "gtk-enable-animations", &animations, NULL);
-  return animations;
-}
-
-static double
-text_scale (SwBriefingWindow *self)
-{
-  return text_scales[self->text] * self->growth;
-}
-
-static void
-set_markup (SwBriefingWindow *self, GtkLabel *label, const char *markup)
-{
-  g_autofree char *shown = sw_briefing_markup (markup, text_scale (self));
-
-  gtk_label_set_markup (label, shown);
-}
-
-/* A dash, and the action beside it however many lines it takes. */
-static GtkWidget *
-action_row (SwBriefingWindow *self, const char *action)
-{
-  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
-  GtkWidget *dash = gtk_label_new (NULL), *words = gtk_label_new (NULL);
-
-  set_markup (self, GTK_LABEL (dash), "–");
-  set_markup (self, GTK_LABEL (words), action);
-  gtk_widget_set_valign (dash, GTK_ALIGN_START);
-  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (words), 0.0f);
-  gtk_widget_set_hexpand (words, TRUE);
-  gtk_box_append (GTK_BOX (row), dash);
-  gtk_box_append (GTK_BOX (row), words);
-  return row;
-}
-
-static void
-show_doing (SwBriefingWindow *self, const char *const *doing)
-{
-  GtkWidget *row;
-
-  while ((row = gtk_widget_get_first_child (GTK_WIDGET (self->doing))) != NULL)
-    gtk_box_remove (self->doing, row);
-  for (guint i = 0; doing[i] != NULL; i++)
-    gtk_box_append (self->doing, action_row (self, doing[i]));
-}
-
-static void
-show_words (SwBriefingWindow *self, const SwBriefingWords *words)
-{
-  set_markup (self, self->where, words->where);
-  set_markup (self, self->title, words->title);
-  set_markup (self, self->number, words->number);
-  show_doing (self, (const char *const *) words->doing);
-  set_markup (self, self->who, words->who);
-  set_markup (self, self->caution, words->caution);
-  set_markup (self, self->so_far, words->so_far);
-  gtk_widget_set_visible (self->hold_box, words->hold != NULL);
-  if (words->hold != NULL)
-    set_markup (self, self->hold, words->hold);
-}
 
 static char *
 counter_text (SwBriefingWindow *self)
@@ -182,18 +63,18 @@ allow_actions (SwBriefingWindow *self)
   for (gsize i = 0; i < G_N_ELEMENTS (forth); i++)
     gtk_widget_action_set_enabled (widget, forth[i],
                                    self->step + 1 < self->sequence->n_steps);
-  gtk_widget_action_set_enabled (widget, "briefing.play", may_move ());
+  gtk_widget_action_set_enabled (widget, "briefing.play", sw_briefing_window_may_move ());
   gtk_widget_action_set_enabled (widget, "briefing.larger",
-                                 self->text + 1 < G_N_ELEMENTS (text_scales));
+                                 sw_briefing_window_can_grow (self));
   gtk_widget_action_set_enabled (widget, "briefing.smaller", self->text > 0);
 }
 
-static void
-show_step (SwBriefingWindow *self)
+void
+sw_briefing_window_show_step (SwBriefingWindow *self)
 {
   g_autoptr (SwBriefingWords) words = sw_briefing_words (self->briefing, self->step);
 
-  show_words (self, words);
+  sw_briefing_window_show_words (self, words);
   speak (self, words);
   show_picture (self);
   gtk_adjustment_set_value (gtk_scrolled_window_get_vadjustment (self->words), 0.0);
@@ -212,7 +93,7 @@ sw_briefing_window_go_to (SwBriefingWindow *self, guint step)
   if (step == self->step)
     return;
   self->step = step;
-  show_step (self);
+  sw_briefing_window_show_step (self);
 }
 
 static void
@@ -223,65 +104,10 @@ on_slid (SwBriefingWindow *self)
         self, (guint) (gtk_range_get_value (GTK_RANGE (self->slider)) - 0.5));
 }
 
-/* Playing. */
-
-static void
-show_play (SwBriefingWindow *self)
-{
-  gboolean playing = self->ticking != 0;
-  const char *label = playing ? _ ("Pause") : _ ("Play");
-
-  gtk_button_set_icon_name (GTK_BUTTON (self->play),
-                            playing ? "media-playback-pause-symbolic"
-                                    : "media-playback-start-symbolic");
-  gtk_widget_set_tooltip_text (self->play,
-                               may_move () ? _ ("Play or pause (P)")
-                                           : _ ("The desktop asks for no movement: step "
-                                                "by step only"));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->play),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
-}
-
-static void
-stand_still (SwBriefingWindow *self)
-{
-  g_clear_handle_id (&self->ticking, g_source_remove);
-  show_play (self);
-}
-
-static gboolean
-on_tick (gpointer data)
-{
-  SwBriefingWindow *self = data;
-
-  sw_briefing_window_go_to (self, self->step + 1);
-  if (self->step + 1 < self->sequence->n_steps && may_move ())
-    return G_SOURCE_CONTINUE;
-  self->ticking = 0;
-  show_play (self);
-  return G_SOURCE_REMOVE;
-}
-
-static void
-start_playing (SwBriefingWindow *self)
-{
-  guint pace = gtk_drop_down_get_selected (self->pace);
-
-  stand_still (self);
-  if (!may_move ())
-    return;
-  if (self->step + 1 == self->sequence->n_steps)
-    sw_briefing_window_go_to (self, 0);
-  self->ticking = g_timeout_add_seconds (paces_s[MIN (pace, G_N_ELEMENTS (paces_s) - 1)],
-                                         on_tick, self);
-  show_play (self);
-}
-
 static void
 on_pace (SwBriefingWindow *self)
 {
-  if (self->ticking != 0)
-    start_playing (self);
+  sw_briefing_window_take_pace (self);
 }
 
 /* Actions. */
@@ -289,12 +115,7 @@ on_pace (SwBriefingWindow *self)
 static void
 play_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  SwBriefingWindow *self = SW_BRIEFING_WINDOW (widget);
-
-  if (self->ticking != 0)
-    stand_still (self);
-  else
-    start_playing (self);
+  sw_briefing_window_toggle_play (SW_BRIEFING_WINDOW (widget));
 }
 
 /* Who steps by hand wants it to stand still. */
@@ -303,7 +124,7 @@ step_to (GtkWidget *widget, guint step)
 {
   SwBriefingWindow *self = SW_BRIEFING_WINDOW (widget);
 
-  stand_still (self);
+  sw_briefing_window_stand_still (self);
   sw_briefing_window_go_to (self, step);
 }
 
@@ -347,58 +168,15 @@ run_before_action (GtkWidget *widget, const char *name, GVariant *parameter)
   step_to (widget, sw_laying_run_before (self->sequence, self->step));
 }
 
-/* The desktop may have enlarged all text already. */
-static double
-desktop_scale (SwBriefingWindow *self)
-{
-  PangoContext *context = gtk_widget_get_pango_context (GTK_WIDGET (self));
-
-  return pango_cairo_context_get_resolution (context) / USUAL_DPI;
-}
-
-static guint
-first_text (SwBriefingWindow *self)
-{
-  double wanted = USUAL_TEXT / desktop_scale (self);
-  guint text = 0;
-
-  while (text + 1 < G_N_ELEMENTS (text_scales) && text_scales[text] < wanted)
-    text++;
-  return text;
-}
-
-static void
-show_text (SwBriefingWindow *self)
-{
-  double scale = text_scale (self) * desktop_scale (self);
-
-  sw_laying_view_set_text_scale (self->view, MAX (1.0, scale * DRAWING_SHARE));
-  sw_laying_view_set_text_scale (self->near, MAX (0.8, scale * CLOSE_SHARE));
-  show_step (self);
-}
-
-static void
-set_text (SwBriefingWindow *self, guint text)
-{
-  self->text = MIN (text, G_N_ELEMENTS (text_scales) - 1);
-  show_text (self);
-}
-
 static gboolean
 fit_to_screen (gpointer data)
 {
   SwBriefingWindow *self = data;
-  double height = gtk_widget_get_height (GTK_WIDGET (self));
-  double growth = CLAMP (height / USUAL_HEIGHT_PX, LEAST_GROWTH, MOST_GROWTH);
 
   self->fitting = 0;
   gtk_paned_set_position (self->parts,
                           (int) (VIEW_SHARE * gtk_widget_get_width (GTK_WIDGET (self))));
-  if (fabs (growth - self->growth) > LEAST_CHANGE)
-    {
-      self->growth = growth;
-      show_text (self);
-    }
+  sw_briefing_window_fit_text (self);
   return G_SOURCE_REMOVE;
 }
 
@@ -413,13 +191,15 @@ on_resized (SwBriefingWindow *self)
 static void
 larger_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  set_text (SW_BRIEFING_WINDOW (widget), SW_BRIEFING_WINDOW (widget)->text + 1);
+  sw_briefing_window_set_text (SW_BRIEFING_WINDOW (widget),
+                               SW_BRIEFING_WINDOW (widget)->text + 1);
 }
 
 static void
 smaller_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  set_text (SW_BRIEFING_WINDOW (widget), MAX (SW_BRIEFING_WINDOW (widget)->text, 1) - 1);
+  sw_briefing_window_set_text (SW_BRIEFING_WINDOW (widget),
+                               MAX (SW_BRIEFING_WINDOW (widget)->text, 1) - 1);
 }
 
 static void
@@ -483,7 +263,7 @@ show_job (SwBriefingWindow *self, guint step)
   self->step = MIN (step, self->sequence->n_steps - 1);
   gtk_range_set_range (GTK_RANGE (self->slider), 1.0, MAX (2, self->sequence->n_steps));
   gtk_range_set_value (GTK_RANGE (self->slider), self->step + 1);
-  show_step (self);
+  sw_briefing_window_show_step (self);
 }
 
 static void
@@ -493,7 +273,7 @@ on_changed (SwBriefingWindow *self)
     return;
   if (sw_stage_result (self->stage)->status != SW_OK)
     {
-      stand_still (self);
+      sw_briefing_window_stand_still (self);
       gtk_window_close (GTK_WINDOW (self));
       return;
     }
@@ -631,7 +411,6 @@ sw_briefing_window_init (SwBriefingWindow *self)
   self->growth = 1.0;
   g_signal_connect_swapped (key, "key-pressed", G_CALLBACK (on_key), self);
   gtk_widget_add_controller (gtk_window_get_child (GTK_WINDOW (self)), key);
-  gtk_drop_down_set_selected (self->pace, USUAL_PACE);
 }
 
 static void
@@ -659,9 +438,9 @@ sw_briefing_window_new (GtkWindow *parent, SwStage *stage)
   self->stage = g_object_ref (stage);
   add_drawings (self);
   take_job (self);
-  set_text (self, first_text (self));
+  sw_briefing_window_set_text (self, sw_briefing_window_first_text (self));
   show_job (self, self->sequence->faces[sw_stage_face_index (stage)].first_step);
-  show_play (self);
+  sw_briefing_window_show_play (self);
   g_signal_connect_object (stage, "changed", G_CALLBACK (on_changed), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (gtk_settings_get_default (), "notify::gtk-enable-animations",
