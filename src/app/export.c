@@ -45,10 +45,23 @@ sw_export_path (GFile *file, GError **error)
   return path;
 }
 
+/* A form to be filled in at the slope says nothing of the job shown, which may not even
+ * be one that can be laid out. */
+static SwResult *
+new_job_result (SwStage *stage)
+{
+  g_autoptr (SwJob) job = sw_job_new_default ();
+
+  job->units = sw_stage_job (stage)->units;
+  job->paper = sw_stage_job (stage)->paper;
+  return sw_result_new (job, sw_stage_stock (stage)->catalogue);
+}
+
 gboolean
 sw_export_form (SwStage *stage, GFile *file, GError **error)
 {
-  const SwJob *job = sw_stage_job (stage);
+  g_autoptr (SwResult) result = new_job_result (stage);
+  const SwJob *job = result->job;
   SwPackPlan plan = job->pack;
   g_autoptr (SwTexts) texts = sw_export_texts (stage);
   const SwDraw draw = draw_with (stage, texts);
@@ -62,8 +75,7 @@ sw_export_form (SwStage *stage, GFile *file, GError **error)
   if (path == NULL)
     return FALSE;
   plan.kind = SW_PACK_MEASURE_BLANK;
-  pages = sw_pack_new (sw_stage_result (stage), &draw, job->paper, &plan, SW_VERSION,
-                       fingerprint, NULL);
+  pages = sw_pack_new (result, &draw, job->paper, &plan, SW_VERSION, fingerprint, NULL);
   return sw_paint_pdf (pages, sw_stage_stock (stage)->palette, &info, path, NULL, error);
 }
 

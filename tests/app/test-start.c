@@ -5,6 +5,7 @@
 
 #include "export.h"
 #include "measured-face.h"
+#include "point-edit.h"
 #include "start-choices.h"
 #include "sw-measure-dialog.h"
 #include "sw-value-entry.h"
@@ -159,9 +160,8 @@ test_start_has_no_numbers (Fixture *f, gconstpointer data)
   g_assert_true (gtk_widget_is_visible (tally));
 }
 
-/* A form for a slope that nobody measured needs no more than a new job. */
 static void
-test_blank_form (Fixture *f, gconstpointer data)
+check_blank_form (Fixture *f)
 {
   g_autofree char *folder = g_dir_make_tmp ("slopewright-form-XXXXXX", NULL);
   g_autofree char *path = g_build_filename (folder, "form.pdf", NULL);
@@ -177,6 +177,21 @@ test_blank_form (Fixture *f, gconstpointer data)
   g_assert_true (g_str_has_prefix (bytes, "%PDF-"));
   g_assert_cmpint (g_unlink (path), ==, 0);
   g_assert_cmpint (g_rmdir (folder), ==, 0);
+}
+
+/* A form for a slope that nobody measured needs no more than a new job, nor one that can
+ * be laid out. */
+static void
+test_blank_form (Fixture *f, gconstpointer data)
+{
+  g_autoptr (SwJob) job = NULL;
+
+  check_blank_form (f);
+  job = sw_points_move (sw_document_committed (f->document), 0, SW_POINTS_OUTLINE, 1,
+                        (SwPoint){ 10.0, 15.0 });
+  sw_document_commit (f->document, job, "Cross", NULL);
+  g_assert_cmpint (sw_stage_result (f->stage)->status, ==, SW_E_OUTLINE);
+  check_blank_form (f);
 }
 
 int
