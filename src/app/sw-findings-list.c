@@ -84,16 +84,6 @@ make_row (SwFindingsList *self, const SwFinding *finding)
   return line;
 }
 
-static guint
-count_of (const GPtrArray *findings, SwSeverity severity)
-{
-  guint count = 0;
-
-  for (guint i = 0; findings != NULL && i < findings->len; i++)
-    count += ((SwFinding *) g_ptr_array_index (findings, i))->severity == severity;
-  return count;
-}
-
 static void
 refresh_head (SwFindingsList *self, const GPtrArray *findings)
 {
@@ -102,9 +92,9 @@ refresh_head (SwFindingsList *self, const GPtrArray *findings)
          "without danger.");
   const char *unknown =
       _ ("What cannot be laid out cannot be judged: mend the face first.");
-  guint stops = count_of (findings, SW_SEVERITY_STOP);
-  guint cautions = count_of (findings, SW_SEVERITY_CAUTION);
-  guint notes = count_of (findings, SW_SEVERITY_NOTE);
+  guint stops = sw_findings_count (findings, SW_SEVERITY_STOP);
+  guint cautions = sw_findings_count (findings, SW_SEVERITY_CAUTION);
+  guint notes = sw_findings_count (findings, SW_SEVERITY_NOTE);
   g_autofree char *stop =
       g_strdup_printf (ngettext ("%u stop", "%u stops", stops), stops);
   g_autofree char *caution =

@@ -63,11 +63,8 @@ seed_text (const SwTally *tally, SwNumberStyle style)
 static char *
 findings_text (const GPtrArray *findings)
 {
-  guint stops = 0;
+  guint stops = sw_findings_count (findings, SW_SEVERITY_STOP);
 
-  for (guint i = 0; i < findings->len; i++)
-    stops +=
-        ((SwFinding *) g_ptr_array_index (findings, i))->severity == SW_SEVERITY_STOP;
   if (stops == 0)
     return g_strdup_printf ("%u", findings->len);
   /* Translators: number of all findings, then of those that are stops */

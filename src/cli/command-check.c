@@ -41,7 +41,7 @@ check (const char *path, const SlopepackReader *reader, gboolean strict)
   if (code == SLOPEPACK_DONE)
     code = slopepack_job_verdict (&opened);
   if (code == SLOPEPACK_DONE && strict
-      && slopepack_job_findings (&opened, SW_SEVERITY_CAUTION) > 0)
+      && sw_findings_count (opened.result->findings, SW_SEVERITY_CAUTION) > 0)
     code = slopepack_complain (SLOPEPACK_STOP_FINDING,
                                "the job has cautions, and --strict was given");
   return code;

@@ -163,23 +163,10 @@ slopepack_job_close (SlopepackJob *opened)
   g_clear_pointer (&opened->fingerprint, g_free);
 }
 
-guint
-slopepack_job_findings (const SlopepackJob *opened, SwSeverity severity)
-{
-  guint count = 0;
-
-  for (guint i = 0; i < opened->result->findings->len; i++)
-    {
-      const SwFinding *finding = g_ptr_array_index (opened->result->findings, i);
-      count += finding->severity == severity;
-    }
-  return count;
-}
-
 SlopepackExit
 slopepack_job_verdict (const SlopepackJob *opened)
 {
-  guint stops = slopepack_job_findings (opened, SW_SEVERITY_STOP);
+  guint stops = sw_findings_count (opened->result->findings, SW_SEVERITY_STOP);
 
   if (stops == 0)
     return SLOPEPACK_DONE;

@@ -60,8 +60,5 @@ SlopepackExit slopepack_job_open_new (const SlopepackReader *reader,
 void slopepack_job_close (SlopepackJob *opened);
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (SlopepackJob, slopepack_job_close)
 
-/** How many findings are of that severity. */
-guint slopepack_job_findings (const SlopepackJob *opened, SwSeverity severity);
-
 /** SLOPEPACK_STOP_FINDING with a line on standard error when there is a stop finding. */
 SlopepackExit slopepack_job_verdict (const SlopepackJob *opened);

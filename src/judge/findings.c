@@ -266,13 +266,12 @@ sw_findings_new (const SwLayout *layout, const SwTally *tally)
   return findings;
 }
 
-int
-sw_findings_worst (const GPtrArray *findings)
+guint
+sw_findings_count (const GPtrArray *findings, SwSeverity severity)
 {
-  int worst = -1;
+  guint count = 0;
 
-  for (guint i = 0; i < findings->len; i++)
-    worst = MAX (worst,
-                 (int) ((const SwFinding *) g_ptr_array_index (findings, i))->severity);
-  return worst;
+  for (guint i = 0; findings != NULL && i < findings->len; i++)
+    count += ((const SwFinding *) g_ptr_array_index (findings, i))->severity == severity;
+  return count;
 }

@@ -7,17 +7,6 @@
 #define DRAWING_TEXT_MM 2.5
 #define LIKELY_FRONT_PAGES 2
 
-static guint
-count_stops (const GPtrArray *findings)
-{
-  guint count = 0;
-
-  for (guint i = 0; i < findings->len; i++)
-    count += ((const SwFinding *) g_ptr_array_index (findings, i))->severity
-             == SW_SEVERITY_STOP;
-  return count;
-}
-
 static void
 add_layouts (SwSheet *sheet)
 {
@@ -209,7 +198,9 @@ sw_pack_new (const SwResult *result, const SwDraw *draw, SwPaper paper,
   g_return_val_if_fail (result->status == SW_OK, NULL);
   sheet.practice = result->layout->practice;
   /* A blank form says nothing of the job, and so nothing of its findings. */
-  sheet.stops = plan->kind == SW_PACK_MEASURE_BLANK ? 0 : count_stops (result->findings);
+  sheet.stops = plan->kind == SW_PACK_MEASURE_BLANK
+                    ? 0
+                    : sw_findings_count (result->findings, SW_SEVERITY_STOP);
   sw_paper_size_mm (paper, &sheet.width_mm, &sheet.height_mm);
   sheet.pen = (SwPen){ draw->measure,
                        sheet.width_mm > LARGE_PAPER_MM ? LARGE_PAPER_SCALE : 1.0, 0.0 };

@@ -154,15 +154,15 @@ static char *
 findings_words (const Pair *pair, int side, gsize which)
 {
   const GPtrArray *findings = pair->results[side]->findings;
-  guint counts[3] = { 0 };
 
   if (findings == NULL)
     return g_strdup (sw_status_text (pair->results[side]->status));
-  for (guint i = 0; i < findings->len; i++)
-    counts[((SwFinding *) g_ptr_array_index (findings, i))->severity]++;
-  g_autofree char *stops = g_strdup_printf ("%u", counts[SW_SEVERITY_STOP]);
-  g_autofree char *cautions = g_strdup_printf ("%u", counts[SW_SEVERITY_CAUTION]);
-  g_autofree char *notes = g_strdup_printf ("%u", counts[SW_SEVERITY_NOTE]);
+  g_autofree char *stops =
+      g_strdup_printf ("%u", sw_findings_count (findings, SW_SEVERITY_STOP));
+  g_autofree char *cautions =
+      g_strdup_printf ("%u", sw_findings_count (findings, SW_SEVERITY_CAUTION));
+  g_autofree char *notes =
+      g_strdup_printf ("%u", sw_findings_count (findings, SW_SEVERITY_NOTE));
   return sw_texts_fill (pair->texts, "compare.finding-counts", "stops", stops, "cautions",
                         cautions, "notes", notes, NULL);
 }

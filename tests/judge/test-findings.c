@@ -60,7 +60,8 @@ test_nothing_on_a_plain_job (void)
     g_test_message ("found: %s",
                     ((SwFinding *) g_ptr_array_index (result->findings, i))->code);
   g_assert_cmpuint (result->findings->len, ==, 0);
-  g_assert_cmpint (sw_findings_worst (result->findings), ==, -1);
+  for (SwSeverity severity = SW_SEVERITY_NOTE; severity <= SW_SEVERITY_STOP; severity++)
+    g_assert_cmpuint (sw_findings_count (result->findings, severity), ==, 0);
 }
 
 /* Each answer of the site visit alone brings just its own finding. */
@@ -112,7 +113,7 @@ test_site_answers (void)
       g_assert_cmpstr (finding->code, ==, rows[i].code);
       g_assert_cmpint (finding->severity, ==, rows[i].severity);
       g_assert_cmpint (finding->face, ==, -1);
-      g_assert_cmpint (sw_findings_worst (result->findings), ==, (int) rows[i].severity);
+      g_assert_cmpuint (sw_findings_count (result->findings, rows[i].severity), ==, 1);
     }
 }
 
@@ -335,7 +336,12 @@ test_order (void)
   fixture_add_plane (job, "B", 0.8, 40.0, 9.0);
   a = judge (job, catalogue);
   b = judge (job, catalogue);
-  g_assert_cmpint (sw_findings_worst (a->findings), ==, SW_SEVERITY_STOP);
+  g_assert_cmpuint (sw_findings_count (a->findings, SW_SEVERITY_STOP), >, 0);
+  g_assert_cmpuint (sw_findings_count (a->findings, SW_SEVERITY_STOP)
+                        + sw_findings_count (a->findings, SW_SEVERITY_CAUTION)
+                        + sw_findings_count (a->findings, SW_SEVERITY_NOTE),
+                    ==, a->findings->len);
+  g_assert_cmpuint (sw_findings_count (NULL, SW_SEVERITY_STOP), ==, 0);
   g_assert_cmpuint (a->findings->len, ==, b->findings->len);
   g_assert_cmpuint (a->findings->len, >, 12);
   for (guint i = 0; i < a->findings->len; i++)

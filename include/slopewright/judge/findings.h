@@ -34,5 +34,5 @@ typedef struct
 /** Returns: (transfer full) (element-type SwFinding): stops first, then cautions, then notes; order is stable. */
 GPtrArray *sw_findings_new (const SwLayout *layout, const SwTally *tally);
 
-/** The worst severity, or -1 for none. */
-int sw_findings_worst (const GPtrArray *findings);
+/** How many of @findings (nullable: none) are of that severity. */
+guint sw_findings_count (const GPtrArray *findings, SwSeverity severity);
