@@ -90,6 +90,19 @@ by_name (gconstpointer a, gconstpointer b)
                          (*(SwStartChoice *const *) b)->name);
 }
 
+/* Files that are no jobs are left out. */
+static void
+add_job (GPtrArray *choices, GFile *file)
+{
+  g_autoptr (SwJob) job = sw_job_load (file, NULL);
+  g_autofree char *base = g_file_get_basename (file);
+
+  if (job != NULL)
+    g_ptr_array_add (choices,
+                     make_choice (*job->card.name != '\0' ? job->card.name : base,
+                                  job->card.place, file));
+}
+
 GPtrArray *
 sw_start_examples (void)
 {
@@ -101,11 +114,36 @@ sw_start_examples (void)
     {
       g_autofree char *uri = g_strconcat ("resource://" EXAMPLES, *name, NULL);
       g_autoptr (GFile) file = g_file_new_for_uri (uri);
-      g_autoptr (SwJob) job = sw_job_load (file, NULL);
 
-      if (job != NULL)
-        g_ptr_array_add (choices, make_choice (job->card.name, job->card.place, file));
+      add_job (choices, file);
     }
+  g_ptr_array_sort (choices, by_name);
+  return choices;
+}
+
+/* Where a desktop has no such folder, it names the home folder. */
+const char *
+sw_start_template_folder (void)
+{
+  const char *folder = g_get_user_special_dir (G_USER_DIRECTORY_TEMPLATES);
+
+  return folder != NULL && !g_str_equal (folder, g_get_home_dir ()) ? folder : NULL;
+}
+
+GPtrArray *
+sw_start_templates (const char *folder)
+{
+  GPtrArray *choices = g_ptr_array_new_with_free_func (free_choice);
+  g_autoptr (GDir) dir = folder != NULL ? g_dir_open (folder, 0, NULL) : NULL;
+  const char *name;
+
+  while (dir != NULL && (name = g_dir_read_name (dir)) != NULL)
+    if (g_str_has_suffix (name, ENDING))
+      {
+        g_autoptr (GFile) file = g_file_new_build_filename (folder, name, NULL);
+
+        add_job (choices, file);
+      }
   g_ptr_array_sort (choices, by_name);
   return choices;
 }

@@ -17,5 +17,16 @@ GPtrArray *sw_start_recent (guint most);
 /** Forget which jobs were opened and saved; other programs' files stay listed. */
 void sw_start_forget_recent (void);
 
+/** The user's folder of templates, NULL where there is none. */
+const char *sw_start_template_folder (void);
+
+/**
+ * sw_start_templates:
+ * @folder: (nullable): where to look
+ *
+ * Returns: (transfer full) (element-type SwStartChoice): its jobs by name; none for NULL
+ */
+GPtrArray *sw_start_templates (const char *folder);
+
 /** Jobs that come with the program. (transfer full) (element-type SwStartChoice) */
 GPtrArray *sw_start_examples (void);

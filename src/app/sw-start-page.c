@@ -14,8 +14,8 @@ struct _SwStartPage
 {
   GtkWidget parent_instance;
   GtkWidget *scroller;
-  GtkBox *drafts, *recent, *examples;
-  GtkWidget *drafts_part, *recent_part;
+  GtkBox *drafts, *recent, *templates, *examples;
+  GtkWidget *drafts_part, *recent_part, *templates_part;
 };
 
 G_DEFINE_FINAL_TYPE (SwStartPage, sw_start_page, GTK_TYPE_WIDGET)
@@ -157,16 +157,20 @@ sw_start_page_refresh (SwStartPage *self, const char *folder, gboolean with_rece
 {
   g_autoptr (GPtrArray) drafts = sw_draft_lost (folder);
   g_autoptr (GPtrArray) recent = sw_start_recent (with_recent ? MOST_RECENT : 0);
+  g_autoptr (GPtrArray) templates = sw_start_templates (sw_start_template_folder ());
 
   clear (self->drafts);
   clear (self->recent);
+  clear (self->templates);
   for (guint i = 0; i < drafts->len; i++)
     add_draft (self, g_ptr_array_index (drafts, i));
   add_choices (self->recent, recent, "win.open-uri");
+  add_choices (self->templates, templates, "win.open-example");
   if (gtk_widget_get_first_child (GTK_WIDGET (self->examples)) == NULL)
     add_examples (self);
   gtk_widget_set_visible (self->drafts_part, drafts->len > 0);
   gtk_widget_set_visible (self->recent_part, recent->len > 0);
+  gtk_widget_set_visible (self->templates_part, templates->len > 0);
 }
 
 static GtkWidget *
@@ -177,7 +181,9 @@ make_open_part (SwStartPage *self)
   self->drafts_part = make_part (_ ("Not saved when the program ended"), &self->drafts);
   self->recent_part = make_part (_ ("Opened before"), &self->recent);
   gtk_box_append (GTK_BOX (column), self->drafts_part);
+  self->templates_part = make_part (_ ("Your templates"), &self->templates);
   gtk_box_append (GTK_BOX (column), self->recent_part);
+  gtk_box_append (GTK_BOX (column), self->templates_part);
   gtk_box_append (GTK_BOX (column), make_part (_ ("Examples"), &self->examples));
   return column;
 }

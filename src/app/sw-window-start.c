@@ -99,21 +99,37 @@ open_example_action (GtkWidget *widget, const char *name, GVariant *parameter)
   sw_window_load_copy (window_for_another (SW_WINDOW (widget)), file);
 }
 
-static gboolean
-fill_examples (gpointer data)
+static void
+add_section (GMenu *menu, const char *label, const GPtrArray *choices)
 {
-  SwWindow *self = data;
-  g_autoptr (GPtrArray) examples = sw_start_examples ();
+  g_autoptr (GMenu) section = g_menu_new ();
 
-  for (guint i = 0; self->examples != NULL && i < examples->len; i++)
+  for (guint i = 0; i < choices->len; i++)
     {
-      const SwStartChoice *choice = g_ptr_array_index (examples, i);
+      const SwStartChoice *choice = g_ptr_array_index (choices, i);
       g_autofree char *uri = g_file_get_uri (choice->file);
       g_autoptr (GMenuItem) item = g_menu_item_new (choice->name, NULL);
 
       g_menu_item_set_action_and_target (item, "win.open-example", "s", uri);
-      g_menu_append_item (self->examples, item);
+      g_menu_append_item (section, item);
     }
+  if (choices->len > 0)
+    g_menu_append_section (menu, label, G_MENU_MODEL (section));
+}
+
+static gboolean
+fill_examples (gpointer data)
+{
+  SwWindow *self = data;
+  g_autoptr (GPtrArray) templates = NULL;
+  g_autoptr (GPtrArray) examples = NULL;
+
+  if (self->examples == NULL)
+    return G_SOURCE_REMOVE;
+  templates = sw_start_templates (sw_start_template_folder ());
+  examples = sw_start_examples ();
+  add_section (self->examples, _ ("Your templates"), templates);
+  add_section (self->examples, templates->len > 0 ? _ ("Examples") : NULL, examples);
   return G_SOURCE_REMOVE;
 }
 

@@ -147,6 +147,39 @@ test_examples (Fixture *f, gconstpointer data)
     }
 }
 
+/* Two jobs, by name; what is no job is left out, and a folder that is not there is none. */
+static void
+test_templates (void)
+{
+  static const char *const kept[] = { "kelpie-lane.slope.json",
+                                      "cornice-ramp-nose.slope.json" };
+  g_autofree char *folder = g_dir_make_tmp ("slopewright-templates-XXXXXX", NULL);
+  g_autofree char *broken = g_build_filename (folder, "broken.slope.json", NULL);
+  g_autoptr (GPtrArray) templates = NULL;
+  g_autoptr (GPtrArray) none = sw_start_templates (NULL);
+
+  g_assert_cmpuint (none->len, ==, 0);
+  g_assert_true (g_file_set_contents (broken, "{", -1, NULL));
+  for (guint i = 0; i < G_N_ELEMENTS (kept); i++)
+    {
+      g_autoptr (GFile) from = g_file_new_build_filename (EXAMPLES_DIR, kept[i], NULL);
+      g_autoptr (GFile) to = g_file_new_build_filename (folder, kept[i], NULL);
+
+      g_assert_true (g_file_copy (from, to, G_FILE_COPY_NONE, NULL, NULL, NULL, NULL));
+    }
+  templates = sw_start_templates (folder);
+  g_assert_cmpuint (templates->len, ==, 2);
+  g_assert_cmpstr (((SwStartChoice *) templates->pdata[0])->name, ==,
+                   "Cornice Ramp Nose");
+  g_assert_cmpstr (((SwStartChoice *) templates->pdata[1])->name, ==,
+                   "Kelpie Lane ditch backslope");
+  for (guint i = 0; i < 2; i++)
+    g_assert_true (
+        g_file_delete (((SwStartChoice *) templates->pdata[i])->file, NULL, NULL));
+  g_assert_cmpint (g_unlink (broken), ==, 0);
+  g_assert_cmpint (g_rmdir (folder), ==, 0);
+}
+
 /* Numbers of a slope that nobody measured are not shown; a shape brings them. */
 static void
 test_start_has_no_numbers (Fixture *f, gconstpointer data)
@@ -205,6 +238,7 @@ main (int argc, char *argv[])
   ADD ("enter-goes-on", test_enter_goes_on);
   ADD ("tapes-do-not-meet", test_tapes_do_not_meet);
   ADD ("examples", test_examples);
+  g_test_add_func ("/app/start/templates", test_templates);
   ADD ("blank-form", test_blank_form);
   ADD ("start-has-no-numbers", test_start_has_no_numbers);
 #undef ADD
