@@ -24,6 +24,15 @@ on_edit (SwHandle *handle, SwCanvas *self)
   sw_canvas_edit_point (self, spot_of (self, handle));
 }
 
+/* What is typed goes before what the pointer is at. */
+static void
+on_type (SwHandle *handle, const char *typed, SwCanvas *self)
+{
+  sw_canvas_cancel_drag (self);
+  sw_canvas_edit_point (self, spot_of (self, handle));
+  sw_point_popover_type (SW_POINT_POPOVER (self->popover), typed);
+}
+
 static void
 on_add (SwHandle *handle, SwCanvas *self)
 {
@@ -80,6 +89,7 @@ make_handle (SwCanvas *self)
 
   g_signal_connect (handle, "nudge", G_CALLBACK (on_nudge), self);
   g_signal_connect (handle, "edit", G_CALLBACK (on_edit), self);
+  g_signal_connect (handle, "type", G_CALLBACK (on_type), self);
   g_signal_connect (handle, "add", G_CALLBACK (on_add), self);
   g_signal_connect (handle, "remove", G_CALLBACK (on_remove), self);
   g_signal_connect (handle, "cancel", G_CALLBACK (on_cancel), self);

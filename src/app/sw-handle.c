@@ -15,6 +15,7 @@ enum
   CANCEL,
   MEASURE,
   STEP,
+  TYPE,
   N_SIGNALS
 };
 
@@ -77,6 +78,31 @@ step_key (GtkWidget *widget, GVariant *args, gpointer data)
   return GDK_EVENT_STOP;
 }
 
+static gboolean
+type_key (GtkWidget *widget, GVariant *args, gpointer data)
+{
+  const char *typed;
+
+  g_variant_get (args, "(&s)", &typed);
+  g_signal_emit (widget, signals[TYPE], 0, typed);
+  return GDK_EVENT_STOP;
+}
+
+/* What a number can begin with. */
+static void
+bind_numbers (GtkWidgetClass *klass)
+{
+  for (guint i = 0; i <= 9; i++)
+    {
+      const char digit[] = { (char) ('0' + i), '\0' };
+
+      gtk_widget_class_add_binding (klass, GDK_KEY_0 + i, 0, type_key, "(s)", digit);
+      gtk_widget_class_add_binding (klass, GDK_KEY_KP_0 + i, 0, type_key, "(s)", digit);
+    }
+  gtk_widget_class_add_binding (klass, GDK_KEY_minus, 0, type_key, "(s)", "-");
+  gtk_widget_class_add_binding (klass, GDK_KEY_KP_Subtract, 0, type_key, "(s)", "-");
+}
+
 static void
 bind_nudge (GtkWidgetClass *klass, guint key, guint keypad, double dx, double dy)
 {
@@ -116,6 +142,7 @@ bind_keys (GtkWidgetClass *klass)
   bind_nudge (klass, GDK_KEY_Down, GDK_KEY_KP_Down, 0.0, 1.0);
   for (gsize i = 0; i < G_N_ELEMENTS (plain); i++)
     gtk_widget_class_add_binding_action (klass, plain[i].key, 0, plain[i].action, NULL);
+  bind_numbers (klass);
   gtk_widget_class_add_binding (klass, GDK_KEY_Page_Down, 0, step_key, "(i)", 1);
   gtk_widget_class_add_binding (klass, GDK_KEY_Page_Up, 0, step_key, "(i)", -1);
   gtk_widget_class_add_binding (klass, GDK_KEY_Home, 0, step_key, "(i)", -G_MAXINT16);
@@ -147,6 +174,8 @@ sw_handle_class_init (SwHandleClass *klass)
                     G_TYPE_NONE, 2, G_TYPE_DOUBLE, G_TYPE_DOUBLE);
   signals[STEP] = g_signal_new ("step", SW_TYPE_HANDLE, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
                                 NULL, G_TYPE_NONE, 1, G_TYPE_INT);
+  signals[TYPE] = g_signal_new ("type", SW_TYPE_HANDLE, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                                NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
   for (gsize i = 0; i < G_N_ELEMENTS (nudges); i++)
     gtk_widget_class_install_action (widget_class, nudges[i], NULL, nudge_action);
   for (gsize i = 0; i < G_N_ELEMENTS (plain); i++)

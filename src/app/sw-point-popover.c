@@ -217,3 +217,12 @@ sw_point_popover_open (SwPointPopover *self, SwPointList list, int index, GdkRec
   gtk_popover_popup (GTK_POPOVER (self));
   gtk_widget_grab_focus (GTK_WIDGET (self->x));
 }
+
+void
+sw_point_popover_type (SwPointPopover *self, const char *typed)
+{
+  GtkEditable *field = GTK_EDITABLE (sw_value_entry_field (self->x));
+
+  gtk_editable_set_text (field, typed);
+  gtk_editable_set_position (field, -1);
+}

@@ -16,6 +16,9 @@ GtkWidget *sw_point_popover_new (SwStage *stage, const SwCanvasKind *kind);
 void sw_point_popover_open (SwPointPopover *popover, SwPointList list, int index,
                             GdkRectangle at);
 
+/** Begin its first number with what has been typed already; once it is open. */
+void sw_point_popover_type (SwPointPopover *popover, const char *typed);
+
 /** Keep a typed section point between its neighbours; the same rule for table and popover. */
 void sw_point_limits (const SwFace *face, SwPointList list, int index, double *least_m,
                       double *most_m);

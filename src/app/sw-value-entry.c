@@ -223,10 +223,21 @@ on_activate (SwValueEntry *self)
     show_hint (self, gtk_widget_get_tooltip_text (GTK_WIDGET (self->field)));
 }
 
+/* Another window, or a popover's coming up, takes no focus from the field in its own. */
+static gboolean
+is_still_at_it (SwValueEntry *self)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  GtkWidget *focus = root != NULL ? gtk_root_get_focus (root) : NULL;
+
+  return focus != NULL && gtk_widget_is_ancestor (focus, GTK_WIDGET (self));
+}
+
 static void
 on_leave (SwValueEntry *self)
 {
-  sw_value_entry_commit (self);
+  if (!is_still_at_it (self))
+    sw_value_entry_commit (self);
 }
 
 static gboolean

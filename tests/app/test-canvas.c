@@ -146,6 +146,22 @@ test_point_popover (Fixture *f, gconstpointer view)
   g_assert_cmpint (sw_stage_selected (f->stage, SW_POINTS_SECTION), ==, 1);
 }
 
+/* What a key types on a point begins its first number: 1 2 Enter moves the toe to 12 m. */
+static void
+test_typing_on_a_point (Fixture *f, gconstpointer view)
+{
+  GtkWidget *field;
+
+  g_signal_emit_by_name (handle_at (f, 1), "type", "1");
+  field = gtk_root_get_focus (GTK_ROOT (f->window));
+  g_assert_true (GTK_IS_TEXT (field));
+  g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (field)), ==, "1");
+  g_assert_cmpint (gtk_editable_get_position (GTK_EDITABLE (field)), ==, 1);
+  gtk_editable_set_text (GTK_EDITABLE (field), "12");
+  g_signal_emit_by_name (field, "activate");
+  g_assert_cmpfloat_with_epsilon (face_of (f)->section[1].x_m, 12.0, 1e-12);
+}
+
 /* Zoomed out of fit, the view is left alone; fitted again, the face is in it. */
 static void
 test_fit (Fixture *f, gconstpointer view)
@@ -307,6 +323,7 @@ main (int argc, char *argv[])
   ADD ("description-follows", SW_CANVAS_SECTION, test_description_follows);
   ADD ("add-and-remove", SW_CANVAS_SECTION, test_add_and_remove);
   ADD ("point-popover", SW_CANVAS_SECTION, test_point_popover);
+  ADD ("typing-on-a-point", SW_CANVAS_SECTION, test_typing_on_a_point);
   ADD ("fit", SW_CANVAS_PLAN, test_fit);
   ADD ("too-far-out-comes-into-view", SW_CANVAS_SECTION,
        test_too_far_out_comes_into_view);
