@@ -20,8 +20,8 @@ TOE = "Section point 3 of 4, toe"
 
 class Edit(Journey):
     STEPS = ["opens_the_example", "drags_the_toe", "undoes_in_one_step",
-             "escape_gives_up_a_drag", "nudges_by_key", "types_a_point", "exports_the_pack",
-             "asks_before_it_closes", "says_nothing_on_the_side"]
+             "escape_gives_up_a_drag", "nudges_by_key", "types_while_it_drags",
+             "types_a_point", "exports_the_pack", "asks_before_it_closes", "says_nothing_on_the_side"]
 
     def opens_the_example(self):
         self.start(self.job)
@@ -63,6 +63,21 @@ class Edit(Journey):
         keys("Right", "Right")
         until("another area", lambda: self.program.says("Net area") != self.area)
         keys("ctrl+z")
+        until("the old area", lambda: self.program.says("Net area") == self.area)
+
+    def types_while_it_drags(self):
+        """The first digit opens the point's fields and is not taken before Enter."""
+        drag(self.program.find(TOE), 30, 0)
+        write("8,5")
+        time.sleep(0.5)
+        assert (self.program.says(TOE) or "").startswith("8.25"), self.program.says(TOE)
+        keys("Return")
+        until("the toe where it was typed",
+              lambda: (self.program.says(TOE) or "").startswith("8.5"))
+        xdotool("mouseup", 1)
+        time.sleep(0.4)
+        assert self.program.says(TOE).startswith("8.5"), self.program.says(TOE)
+        keys("Escape", "ctrl+z")
         until("the old area", lambda: self.program.says("Net area") == self.area)
 
     def types_a_point(self):
