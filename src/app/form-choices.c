@@ -274,7 +274,8 @@ sw_choice_pin_names (SwStage *stage, gsize which)
     {
       const SwPin *pin = g_ptr_array_index (pins, i);
       g_autofree char *length = sw_quantity_text (pin->length_m, SW_UNIT_SMALL_M, style);
-      names[i + 1] = g_strdup_printf ("%s %s", text_of (stage, pin->name_id), length);
+      names[i + 1] =
+          g_strdup_printf ("%s %s", text_of (stage, sw_pin_name_id (pin)), length);
     }
   return names;
 }

@@ -252,13 +252,24 @@ sw_roll_free (SwRoll *roll)
   g_free (roll);
 }
 
+const char *const sw_pin_kind_codes[SW_PIN_KIND_COUNT + 1] = { "staple", "washer-pin",
+                                                               "stake", NULL };
+
+const char *
+sw_pin_name_id (const SwPin *pin)
+{
+  static const char *const ids[SW_PIN_KIND_COUNT] = { "pin.staple", "pin.washer-pin",
+                                                      "pin.stake" };
+
+  return ids[pin->kind];
+}
+
 void
 sw_pin_free (SwPin *pin)
 {
   if (pin == NULL)
     return;
   g_free (pin->id);
-  g_free (pin->name_id);
   g_free (pin->source_id);
   g_free (pin);
 }

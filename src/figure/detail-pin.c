@@ -24,6 +24,7 @@ draw_pin (SwDetailSheet *sheet, const SwPin *pin, double x, double level)
 {
   double top = level - 1.6, length = sw_detail_mm (sheet, pin->length_m);
   double half = sw_detail_mm (sheet, pin->crown_m) / 2.0;
+  gboolean staple = pin->kind == SW_PIN_KIND_STAPLE;
   SwPaperPoint sheet_line[2] = { { 2.0, level - 0.7 },
                                  { sheet->drawing.figure->width_mm - 2.0, level - 0.7 } };
 
@@ -31,8 +32,8 @@ draw_pin (SwDetailSheet *sheet, const SwPin *pin, double x, double level)
   sw_detail_line (sheet, SW_ROLE_BLANKET, sheet_line, 2);
   sw_drawing_object (&sheet->drawing, "/pins");
   sw_draft_pin (sheet->drawing.figure, x, top, 0.0, 1.0, length,
-                sw_detail_is_staple (pin) ? 2.0 * half : 0.0);
-  if (!sw_detail_is_staple (pin) && pin->crown_m > 0.0)
+                staple ? 2.0 * half : 0.0);
+  if (!staple && pin->crown_m > 0.0)
     sw_figure_segment (sheet->drawing.figure, SW_ROLE_PIN, x - half, top, x + half, top);
   sw_labels_reserve_rect (sheet->drawing.labels, x - fmax (half, 1.0) - 0.5, top,
                           2.0 * fmax (half, 1.0) + 1.0, length);
@@ -40,8 +41,7 @@ draw_pin (SwDetailSheet *sheet, const SwPin *pin, double x, double level)
     sw_detail_dimension (
         sheet, (SwPaperPoint){ x - half, top }, (SwPaperPoint){ x + half, top }, 6.0,
         sw_detail_small_text (sheet,
-                              sw_detail_is_staple (pin) ? "drawing.detail.crown"
-                                                        : "drawing.detail.washer",
+                              staple ? "drawing.detail.crown" : "drawing.detail.washer",
                               pin->crown_m));
   sw_detail_dimension (sheet, (SwPaperPoint){ x + half, top },
                        (SwPaperPoint){ x + half, top + length }, 8.0,
@@ -55,10 +55,8 @@ name_pin (SwDetailSheet *sheet, const SwPin *pin)
   SwDrawing *drawing = &sheet->drawing;
   double size = drawing->text_mm;
 
-  if (pin->name_id == NULL || !sw_texts_has (drawing->draw->texts, pin->name_id))
-    return;
   sw_figure_text (drawing->figure, SW_ROLE_MUTED, 0.0, size * 2.7, size, SW_ALIGN_LEFT,
-                  SW_FACE_REGULAR, 0.0, sw_drawing_text (drawing, pin->name_id));
+                  SW_FACE_REGULAR, 0.0, sw_drawing_text (drawing, sw_pin_name_id (pin)));
   sw_labels_reserve_rect (drawing->labels, 0.0, size * 1.6,
                           drawing->figure->width_mm * 0.4, size * 1.5);
 }
@@ -71,9 +69,11 @@ sw_detail_of_pin (const SwResult *result, guint face_index, double width_mm,
   const SwPin *pin = laid->pin;
   double level = height_mm * GROUND_Y, topsoil_m = laid->face->topsoil_m, x, scale;
   SwDetailSheet sheet;
+  gboolean staple;
 
   if (pin == NULL)
     return NULL;
+  staple = pin->kind == SW_PIN_KIND_STAPLE;
   scale = sw_drawing_scale (draw, fmax (pin->crown_m, 0.01), pin->length_m,
                             width_mm * 0.5, height_mm * (1.0 - GROUND_Y) - 6.0);
   x = width_mm * 0.5;
@@ -89,13 +89,10 @@ sw_detail_of_pin (const SwResult *result, guint face_index, double width_mm,
         sw_detail_small_text (&sheet, "drawing.detail.topsoil", topsoil_m));
   sw_detail_callout (
       &sheet,
-      (SwPaperPoint){
-          sw_detail_is_staple (pin) ? x - sw_detail_mm (&sheet, pin->crown_m) / 2.0 : x,
-          level + sw_detail_mm (&sheet, pin->length_m) * 0.55 },
-      sw_detail_small_text (&sheet,
-                            sw_detail_is_staple (pin) ? "drawing.detail.wire"
-                                                      : "drawing.detail.shaft",
-                            pin->wire_m));
+      (SwPaperPoint){ staple ? x - sw_detail_mm (&sheet, pin->crown_m) / 2.0 : x,
+                      level + sw_detail_mm (&sheet, pin->length_m) * 0.55 },
+      sw_detail_small_text (
+          &sheet, staple ? "drawing.detail.wire" : "drawing.detail.shaft", pin->wire_m));
   sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.85, level - 0.7 },
                      sw_detail_words (&sheet, "drawing.key.blanket"));
   sw_detail_callout (&sheet, (SwPaperPoint){ width_mm * 0.15, level - 0.7 },

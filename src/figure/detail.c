@@ -134,18 +134,12 @@ sw_detail_pin_m (const SwDetailSheet *sheet)
   return laid->pin != NULL ? laid->pin->length_m : laid->pin_need_m;
 }
 
-gboolean
-sw_detail_is_staple (const SwPin *pin)
-{
-  return g_strcmp0 (pin->name_id, "pin.staple") == 0;
-}
-
 void
 sw_detail_pin (SwDetailSheet *sheet, SwPaperPoint at, double dx, double dy)
 {
   const SwFaceLayout *laid = sheet->drawing.laid;
   double length = sw_detail_mm (sheet, sw_detail_pin_m (sheet));
-  double crown = laid->pin != NULL && sw_detail_is_staple (laid->pin)
+  double crown = laid->pin != NULL && laid->pin->kind == SW_PIN_KIND_STAPLE
                      ? sw_detail_mm (sheet, laid->pin->crown_m)
                      : 0.0;
   SwPaperPoint ends[2] = { at, { at.x_mm + dx * length, at.y_mm + dy * length } };

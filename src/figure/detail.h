@@ -51,8 +51,6 @@ void sw_detail_lining (SwDetailSheet *sheet, const SwPaperPoint *path, guint cou
 void sw_detail_fill (SwDetailSheet *sheet, SwRole role, const SwPaperPoint *points,
                      guint count);
 
-/** Whether it has two legs; the others are a shaft with a head. */
-gboolean sw_detail_is_staple (const SwPin *pin);
 /** A pin driven from (x, y) straight along (dx, dy), to scale in length; labels keep off it. */
 void sw_detail_pin (SwDetailSheet *sheet, SwPaperPoint at, double dx, double dy);
 

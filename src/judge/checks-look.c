@@ -169,7 +169,7 @@ look_crown (SwCheck *check, const SwLayout *layout, const SwTally *tally)
     {
       const SwPin *pin = g_array_index (tally->pin_orders, SwPinOrder, i).pin;
 
-      if (pin != NULL && g_str_equal (pin->name_id, "pin.staple"))
+      if (pin != NULL && pin->kind == SW_PIN_KIND_STAPLE)
         narrowest_m = fmin (narrowest_m, pin->crown_m);
     }
   check->looked =

@@ -80,7 +80,7 @@ judge_metal_pins (GPtrArray *findings, const SwLayout *layout, const SwTally *ta
     {
       const SwPinOrder *order = &g_array_index (tally->pin_orders, SwPinOrder, i);
 
-      if (order->pin != NULL && !g_str_equal (order->pin->name_id, "pin.stake"))
+      if (order->pin != NULL && order->pin->kind != SW_PIN_KIND_STAKE)
         metal += order->count;
     }
   if (layout->job->numbers.mown != SW_ANSWER_YES || metal == 0)
@@ -143,7 +143,7 @@ judge_crown (GPtrArray *findings, const SwTally *tally)
       const SwPin *pin = g_array_index (tally->pin_orders, SwPinOrder, i).pin;
       SwFinding *finding;
 
-      if (pin == NULL || !g_str_equal (pin->name_id, "pin.staple")
+      if (pin == NULL || pin->kind != SW_PIN_KIND_STAPLE
           || sw_ticks (pin->crown_m) >= sw_ticks (SW_CROWN_LEAST_M))
         continue;
       finding =

@@ -92,7 +92,7 @@ add_pin_row (const SwSheet *sheet, SwTable *table, const SwPinOrder *order)
           : sw_sheet_fill (sheet, "pack.item.stake-spec", "length", length, NULL);
 
   material_row (sheet, table,
-                pin != NULL ? sw_sheet_get (sheet, pin->name_id)
+                pin != NULL ? sw_sheet_get (sheet, sw_pin_name_id (pin))
                             : sw_sheet_get (sheet, "pack.item.pin"),
                 spec, sw_sheet_count (sheet, (double) order->count),
                 sw_sheet_fill (sheet, "pack.spare", "count",

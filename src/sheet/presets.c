@@ -87,7 +87,7 @@ add_catalogue (const SwSheet *sheet, SwFlow *flow)
       if (pin != NULL)
         sw_table_row (
             table,
-            sw_sheet_format (sheet, "%s %s", sw_sheet_get (sheet, pin->name_id),
+            sw_sheet_format (sheet, "%s %s", sw_sheet_get (sheet, sw_pin_name_id (pin)),
                              sw_sheet_limit (sheet, pin->length_m, SW_LIMIT_LEAST)),
             sw_sheet_plain (sheet,
                             sw_sheet_keep (sheet, sw_report_source_words (pin->source_id,

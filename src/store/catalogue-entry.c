@@ -217,14 +217,13 @@ sw_pin_read (const SwJsonPlace *place)
   static const char *const keys[] = { "id",       "kind",     "source",
                                       "evidence", "length_m", "crown_m",
                                       "wire_m",   "per_box",  NULL };
-  static const char *const kinds[] = { "staple", "washer-pin", "stake", NULL };
   SwPin *pin = g_new0 (SwPin, 1);
   SwJsonPlace kind = sw_json_member (place, "kind");
   SwJsonPlace per_box = sw_json_member (place, "per_box");
 
   sw_json_only (place, keys);
   pin->id = text_member (place, "id");
-  pin->name_id = g_strconcat ("pin.", kinds[sw_json_choice (&kind, kinds)], NULL);
+  pin->kind = (SwPinKind) sw_json_choice (&kind, sw_pin_kind_codes);
   pin->source_id = source_member (place);
   pin->evidence = evidence_member (place);
   pin->length_m =

@@ -83,7 +83,6 @@ make_catalogue (SlopeKind slope, SwToeKind toe)
       SwPin *pin = g_new0 (SwPin, 1);
 
       pin->id = g_strdup_printf ("staple-%u", i);
-      pin->name_id = g_strdup ("pin.staple");
       pin->length_m = lengths_m[i];
       pin->crown_m = i == 0 ? 0.025 : 0.05;
       pin->wire_m = 0.003;

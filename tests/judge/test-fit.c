@@ -153,8 +153,7 @@ test_metal_pins (void)
     {
       SwPin *pin = g_ptr_array_index (catalogue->pins, i);
 
-      g_free (pin->name_id);
-      pin->name_id = g_strdup ("pin.stake");
+      pin->kind = SW_PIN_KIND_STAKE;
     }
   g_assert_false (is_found (job, catalogue, "mowing-pins"));
 }

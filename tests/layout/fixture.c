@@ -114,7 +114,6 @@ add_pin (SwCatalogue *catalogue, const char *id, double length_m, int per_box)
   SwPin *pin = g_new0 (SwPin, 1);
 
   pin->id = g_strdup (id);
-  pin->name_id = g_strdup ("pin.staple");
   pin->source_id = g_strdup (SOURCE);
   pin->length_m = length_m;
   pin->crown_m = 0.025;

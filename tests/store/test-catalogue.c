@@ -340,7 +340,7 @@ test_every_name_has_words (void)
   for (guint i = 0; i < catalogue->blankets->len; i++)
     check_text (texts, ((const SwBlanket *) catalogue->blankets->pdata[i])->name_id);
   for (guint i = 0; i < catalogue->pins->len; i++)
-    check_text (texts, ((const SwPin *) catalogue->pins->pdata[i])->name_id);
+    check_text (texts, sw_pin_name_id (catalogue->pins->pdata[i]));
 }
 
 /* Sources of numbers, and of entries as a whole. */
@@ -370,9 +370,10 @@ each_number (const SwCatalogue *catalogue, void (*look) (const SwSourced *, gpoi
   for (guint i = 0; i < catalogue->blankets->len; i++)
     {
       const SwBlanket *blanket = catalogue->blankets->pdata[i];
-      const SwSourced *const numbers[] = { &blanket->life_months,    &blanket->max_hv,
-                                           &blanket->max_c,          &blanket->shear_pa,
-                                           &blanket->mass_kg_per_m2, &blanket->thickness_m };
+      const SwSourced *const numbers[] = {
+        &blanket->life_months, &blanket->max_hv,         &blanket->max_c,
+        &blanket->shear_pa,    &blanket->mass_kg_per_m2, &blanket->thickness_m
+      };
       for (gsize n = 0; n < G_N_ELEMENTS (numbers); n++)
         look (numbers[n], data);
       look (&(SwSourced){ 1.0, SW_EVIDENCE_MEMORY, blanket->source_id }, data);

@@ -174,9 +174,21 @@ typedef struct
   SwEvidence evidence;
 } SwRoll;
 
+typedef enum
+{
+  SW_PIN_KIND_STAPLE,     /* two legs, a crown between them */
+  SW_PIN_KIND_WASHER_PIN, /* a shaft; its crown is the washer */
+  SW_PIN_KIND_STAKE,      /* of wood */
+  SW_PIN_KIND_COUNT
+} SwPinKind;
+
+/** "staple", "washer-pin", "stake"; NULL-terminated. */
+extern const char *const sw_pin_kind_codes[SW_PIN_KIND_COUNT + 1];
+
 typedef struct
 {
-  char *id, *name_id, *source_id; /* kind: "pin.staple", "pin.washer-pin", "pin.stake" */
+  char *id, *source_id;
+  SwPinKind kind;
   double length_m, crown_m, wire_m;
   int per_box;
   SwEvidence evidence;
@@ -206,6 +218,9 @@ sw_practice_get (const SwPractice *practice, SwPracticeValue value)
 /** Where a value of the practice comes from: its own source, or that of the practice;
  * NULL where the user typed the value and gave no reason. */
 const char *sw_practice_source (const SwPractice *practice, SwPracticeValue value);
+
+/** What it is called, a text: "pin.staple". */
+const char *sw_pin_name_id (const SwPin *pin);
 
 SwPractice *sw_practice_new (void);
 SwPractice *sw_practice_copy (const SwPractice *practice);
