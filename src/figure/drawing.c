@@ -185,6 +185,22 @@ sw_drawing_note (SwDrawing *drawing, SwLabelRank rank, SwRole role, double x_mm,
 }
 
 void
+sw_drawing_label (SwDrawing *drawing, SwLabelRank rank, const SwLabelSpot *spots,
+                  guint n_spots, const char *object, const char *text)
+{
+  SwLabelWish wish = { .rank = rank,
+                       .role = SW_ROLE_TEXT,
+                       .style = SW_LABEL_KNOCK_OUT,
+                       .size_mm = drawing->text_mm,
+                       .object = object,
+                       .text = text,
+                       .spots = spots,
+                       .n_spots = n_spots };
+
+  sw_labels_wish (drawing->labels, &wish);
+}
+
+void
 sw_drawing_callout (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
                     const SwLabelSpot *spots, guint n_spots, const char *object,
                     const char *text)

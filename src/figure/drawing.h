@@ -70,6 +70,10 @@ void sw_drawing_handle (SwDrawing *drawing, SwPaperPoint at, const char *format,
 void sw_drawing_note (SwDrawing *drawing, SwLabelRank rank, SwRole role, double x_mm,
                       double y_mm, double turn_rad, const char *object, const char *text);
 
+/** A text at the first free of @spots. */
+void sw_drawing_label (SwDrawing *drawing, SwLabelRank rank, const SwLabelSpot *spots,
+                       guint n_spots, const char *object, const char *text);
+
 /** A text for @target, with a leader, at the first free of @spots. */
 void sw_drawing_callout (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
                          const SwLabelSpot *spots, guint n_spots, const char *object,

@@ -231,15 +231,8 @@ write_in_arc (SwDrawing *drawing, SwBox reach, double down_m, const char *words)
 
       spots[i] = (SwLabelSpot){ at.x_mm, at.y_mm, sw_label_reading_turn_rad (turn) };
     }
-  sw_labels_wish (drawing->labels,
-                  &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
-                                  .role = SW_ROLE_TEXT,
-                                  .style = SW_LABEL_KNOCK_OUT,
-                                  .size_mm = drawing->text_mm,
-                                  .object = sw_drawing_object_id (drawing, "/outline"),
-                                  .text = words,
-                                  .spots = spots,
-                                  .n_spots = G_N_ELEMENTS (spots) });
+  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots),
+                    sw_drawing_object_id (drawing, "/outline"), words);
 }
 
 /* Where the arc is too short or too round for its words, they stand off the face. */

@@ -84,14 +84,7 @@ sw_face_view_name_line (SwDrawing *drawing, SwBox box, double down_m, double inw
   guint n = (is_round ? round_spots : straight_spots) (drawing, box, down_m, inwards,
                                                        half, spots);
 
-  sw_labels_wish (drawing->labels, &(SwLabelWish){ .rank = SW_LABEL_MAIN,
-                                                   .role = SW_ROLE_TEXT,
-                                                   .style = SW_LABEL_KNOCK_OUT,
-                                                   .size_mm = drawing->text_mm,
-                                                   .object = object,
-                                                   .text = text,
-                                                   .spots = spots,
-                                                   .n_spots = n });
+  sw_drawing_label (drawing, SW_LABEL_MAIN, spots, n, object, text);
 }
 
 static const SwTier *
@@ -148,15 +141,9 @@ name_fall_line (SwDrawing *drawing, SwBox box, double off_mm, double from_m,
       spots[i] =
           (SwLabelSpot){ at.x_mm, at.y_mm, sw_label_reading_turn_rad (turn + G_PI_2) };
     }
-  sw_labels_wish (drawing->labels,
-                  &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
-                                  .role = SW_ROLE_TEXT,
-                                  .style = SW_LABEL_KNOCK_OUT,
-                                  .size_mm = drawing->text_mm,
-                                  .object = sw_drawing_object_id (drawing, "/fall-line"),
-                                  .text = sw_drawing_text (drawing, "drawing.fall-line"),
-                                  .spots = spots,
-                                  .n_spots = G_N_ELEMENTS (spots) });
+  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots),
+                    sw_drawing_object_id (drawing, "/fall-line"),
+                    sw_drawing_text (drawing, "drawing.fall-line"));
 }
 
 /* Beside the longest tier. */

@@ -118,15 +118,8 @@ draw_break (SwDrawing *drawing, SwBox box, guint i, const char *text_id)
 
   sw_drawing_object (drawing, "/section/%u", i);
   sw_figure_line (drawing->figure, SW_ROLE_BREAK, (SwPaperPoint *) path->data, path->len);
-  sw_labels_wish (drawing->labels, &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
-                                                   .role = SW_ROLE_TEXT,
-                                                   .style = SW_LABEL_KNOCK_OUT,
-                                                   .size_mm = drawing->text_mm,
-                                                   .object = sw_drawing_object_id (
-                                                       drawing, "/section/%u", i),
-                                                   .text = words,
-                                                   .spots = spots,
-                                                   .n_spots = G_N_ELEMENTS (spots) });
+  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots),
+                    sw_drawing_object_id (drawing, "/section/%u", i), words);
 }
 
 static void
@@ -204,15 +197,8 @@ name_fall_arrow (SwDrawing *drawing, SwLabelBox arrow)
                           { arrow.x_mm + off_mm, arrow.y_mm, 0.0 },
                           { arrow.x_mm - off_mm, arrow.y_mm, 0.0 } };
 
-  sw_labels_wish (drawing->labels,
-                  &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
-                                  .role = SW_ROLE_TEXT,
-                                  .style = SW_LABEL_KNOCK_OUT,
-                                  .size_mm = drawing->text_mm,
-                                  .object = sw_drawing_object_id (drawing, "/fall-line"),
-                                  .text = words,
-                                  .spots = spots,
-                                  .n_spots = G_N_ELEMENTS (spots) });
+  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots),
+                    sw_drawing_object_id (drawing, "/fall-line"), words);
 }
 
 /* Whether the words fit into @whole_mm of the face below the numbers of the runs; beside
@@ -300,14 +286,7 @@ note_arc (SwDrawing *drawing, SwPoint p, SwPoint q, double turn, const char *obj
     spots[i] =
         (SwLabelSpot){ a.x_mm + dy / size * turn * arc_rows[i] * SIDE_ROW_MM,
                        a.y_mm - dx / size * turn * arc_rows[i] * SIDE_ROW_MM, 0.0 };
-  sw_labels_wish (drawing->labels, &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
-                                                   .role = SW_ROLE_TEXT,
-                                                   .style = SW_LABEL_KNOCK_OUT,
-                                                   .size_mm = drawing->text_mm,
-                                                   .object = object,
-                                                   .text = words,
-                                                   .spots = spots,
-                                                   .n_spots = G_N_ELEMENTS (spots) });
+  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots), object, words);
 }
 
 static void

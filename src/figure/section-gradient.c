@@ -183,15 +183,8 @@ name_fall_arrow (SwDrawing *drawing, SwPaperPoint from, double ux, double uy,
       from.y_mm + uy * middle_mm + ux * ARROW_NAME_ROW_MM, turn },
   };
 
-  sw_labels_wish (drawing->labels,
-                  &(SwLabelWish){ .rank = SW_LABEL_USEFUL,
-                                  .role = SW_ROLE_TEXT,
-                                  .style = SW_LABEL_KNOCK_OUT,
-                                  .size_mm = drawing->text_mm,
-                                  .object = sw_drawing_object_id (drawing, "/fall-line"),
-                                  .text = words,
-                                  .spots = spots,
-                                  .n_spots = G_N_ELEMENTS (spots) });
+  sw_drawing_label (drawing, SW_LABEL_USEFUL, spots, G_N_ELEMENTS (spots),
+                    sw_drawing_object_id (drawing, "/fall-line"), words);
 }
 
 /* Which way water and rolls go. */

@@ -95,16 +95,8 @@ note_obstacle (SwDrawing *drawing, const SwLie *lie, guint i)
   spots[n++] = (SwLabelSpot){ x0 - BESIDE_MM - half, y, 0.0 };
   spots[n++] = (SwLabelSpot){ x, y0 - 3.0 * BESIDE_MM, 0.0 };
   keep_clear (drawing, (SwBox){ x0, y0, x1, y1 }, n > 5 ? drawing->text_mm * 0.8 : 0.0);
-  sw_labels_wish (drawing->labels,
-                  &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
-                                  .role = SW_ROLE_TEXT,
-                                  .style = SW_LABEL_KNOCK_OUT,
-                                  .size_mm = drawing->text_mm,
-                                  .object = sw_drawing_object_id (drawing, "/obstacle/%s",
-                                                                  obstacle->id),
-                                  .text = words,
-                                  .spots = spots,
-                                  .n_spots = n });
+  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, n,
+                    sw_drawing_object_id (drawing, "/obstacle/%s", obstacle->id), words);
 }
 
 void
@@ -196,15 +188,8 @@ note_soil (SwDrawing *drawing, const SwLie *lie, const SwPinLength *entry)
 
   if (spots->len == 0)
     return;
-  sw_labels_wish (drawing->labels,
-                  &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
-                                  .role = SW_ROLE_TEXT,
-                                  .style = SW_LABEL_KNOCK_OUT,
-                                  .size_mm = drawing->text_mm,
-                                  .object = object,
-                                  .text = words,
-                                  .spots = (const SwLabelSpot *) spots->data,
-                                  .n_spots = spots->len });
+  sw_drawing_label (drawing, SW_LABEL_NEEDED, (const SwLabelSpot *) spots->data,
+                    spots->len, object, words);
 }
 
 void
