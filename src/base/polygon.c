@@ -45,8 +45,8 @@ sw_ring_box (SwRing ring)
   return box;
 }
 
-static double
-distance_to_edge_m (SwPoint a, SwPoint b, SwPoint p)
+double
+sw_segment_distance_m (SwPoint a, SwPoint b, SwPoint p)
 {
   double dx = b.x_m - a.x_m, dy = b.y_m - a.y_m;
   double square = dx * dx + dy * dy;
@@ -65,7 +65,7 @@ sw_ring_contains (SwRing ring, SwPoint point)
     {
       SwPoint a = ring.points[j], b = ring.points[i];
 
-      if (distance_to_edge_m (a, b, point) <= EDGE_M)
+      if (sw_segment_distance_m (a, b, point) <= EDGE_M)
         return TRUE;
       if ((a.y_m > point.y_m) != (b.y_m > point.y_m)
           && point.x_m < a.x_m + (b.x_m - a.x_m) * (point.y_m - a.y_m) / (b.y_m - a.y_m))
@@ -78,7 +78,7 @@ gboolean
 sw_ring_on_edge (SwRing ring, SwPoint point)
 {
   for (guint i = 0, j = ring.count - 1; i < ring.count; j = i++)
-    if (distance_to_edge_m (ring.points[j], ring.points[i], point) <= EDGE_M)
+    if (sw_segment_distance_m (ring.points[j], ring.points[i], point) <= EDGE_M)
       return TRUE;
   return FALSE;
 }

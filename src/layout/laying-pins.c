@@ -140,17 +140,6 @@ run_at (const SwPinWork *work, const SwPinPlace *pin)
   return found.best != SW_LAYING_NONE ? found.best : found.nearest;
 }
 
-static double
-distance_m (SwPoint at, SwPoint a, SwPoint b)
-{
-  double dx = b.x_m - a.x_m, dy = b.y_m - a.y_m;
-  double square = fmax (dx * dx + dy * dy, G_MINDOUBLE);
-  double t = ((at.x_m - a.x_m) * dx + (at.y_m - a.y_m) * dy) / square;
-
-  t = CLAMP (t, 0.0, 1.0);
-  return hypot (a.x_m + t * dx - at.x_m, a.y_m + t * dy - at.y_m);
-}
-
 static guint
 nearest_obstacle (const SwFaceLayout *laid, const SwPinPlace *pin)
 {
@@ -164,8 +153,8 @@ nearest_obstacle (const SwFaceLayout *laid, const SwPinPlace *pin)
 
       for (guint k = 0; laid->obstacles[i].standing && k < obstacle->n_outline; k++)
         {
-          double off_m = distance_m (at, obstacle->outline[k],
-                                     obstacle->outline[(k + 1) % obstacle->n_outline]);
+          double off_m = sw_segment_distance_m (
+              obstacle->outline[k], obstacle->outline[(k + 1) % obstacle->n_outline], at);
 
           if (off_m < least_m)
             {

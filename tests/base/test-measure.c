@@ -183,6 +183,29 @@ check_spans (GArray *spans, const double *want, guint count)
     }
 }
 
+/* By hand: beside the line its foot counts, beyond an end that end, 3-4-5; a line without
+ * length is a point. */
+static void
+test_segment_distance (void)
+{
+  static const struct
+  {
+    SwPoint a, b, point;
+    double distance_m;
+  } rows[] = {
+    { { 0.0, 0.0 }, { 10.0, 0.0 }, { 4.0, 2.0 }, 2.0 },
+    { { 0.0, 0.0 }, { 10.0, 0.0 }, { 13.0, 4.0 }, 5.0 },
+    { { 10.0, 0.0 }, { 0.0, 0.0 }, { -3.0, -4.0 }, 5.0 },
+    { { 1.0, 1.0 }, { 1.0, 1.0 }, { 4.0, 5.0 }, 5.0 },
+    { { 0.0, 0.0 }, { 3.0, 4.0 }, { 1.5, 2.0 }, 0.0 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    g_assert_cmpfloat_with_epsilon (
+        sw_segment_distance_m (rows[i].a, rows[i].b, rows[i].point), rows[i].distance_m,
+        1e-12);
+}
+
 /* A comb: two spans across its teeth, one across its back, none beside it. */
 static void
 test_cuts (void)
@@ -304,6 +327,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/base/gradient/ramp-and-refusals", test_ramp_and_refusals);
   g_test_add_func ("/base/polygon/area", test_area);
   g_test_add_func ("/base/polygon/contains", test_contains);
+  g_test_add_func ("/base/polygon/segment-distance", test_segment_distance);
   g_test_add_func ("/base/polygon/cuts", test_cuts);
   g_test_add_func ("/base/polygon/cuts-are-area", test_cuts_are_area);
   g_test_add_func ("/base/polygon/box", test_box);

@@ -40,6 +40,9 @@ double sw_ring_area_m2 (SwRing ring);
 /** Smallest axis-parallel box. @ring must not be empty. */
 SwBox sw_ring_box (SwRing ring);
 
+/** Distance of @point from the straight line that ends at @a and @b, m. */
+double sw_segment_distance_m (SwPoint a, SwPoint b, SwPoint point);
+
 /** Whether @point is inside or within 0.1 mm of the edge. */
 gboolean sw_ring_contains (SwRing ring, SwPoint point);
 
