@@ -54,9 +54,8 @@ shuffled (SwDice *dice, guint count)
 {
   GArray *numbers = g_array_sized_new (FALSE, FALSE, sizeof (guint), count);
 
-  for (guint i = 0; i < count; i++)
-    g_array_append_val (numbers, i);
-  sw_dice_shuffle (dice, (guint *) (void *) numbers->data, count);
+  g_array_set_size (numbers, count);
+  sw_dice_order (dice, (guint *) (void *) numbers->data, count);
   return numbers;
 }
 
@@ -246,12 +245,8 @@ choose_pictures (const SwSheet *sheet, Picture pictures[PICTURES])
   guint kinds[SW_FAULT_COUNT], places[PICTURES];
   guint wrong = LEAST_WRONG + sw_dice_throw (&dice, PICTURES - LEAST_WRONG);
 
-  for (guint i = 0; i < SW_FAULT_COUNT; i++)
-    kinds[i] = i;
-  for (guint i = 0; i < PICTURES; i++)
-    places[i] = i;
-  sw_dice_shuffle (&dice, kinds, SW_FAULT_COUNT);
-  sw_dice_shuffle (&dice, places, PICTURES);
+  sw_dice_order (&dice, kinds, SW_FAULT_COUNT);
+  sw_dice_order (&dice, places, PICTURES);
   for (guint i = 0; i < PICTURES; i++)
     pictures[places[i]] = (Picture){ (SwFault) kinds[i], i < wrong };
 }

@@ -44,14 +44,6 @@ part (const SwSheet *sheet, const char *code, const char *ending)
   return sw_sheet_get (sheet, sw_sheet_format (sheet, "class.quiz.%s.%s", code, ending));
 }
 
-static void
-shuffle (SwDice *dice, guint *numbers, guint count)
-{
-  for (guint i = 0; i < count; i++)
-    numbers[i] = i;
-  sw_dice_shuffle (dice, numbers, count);
-}
-
 /* --- one of three --- */
 
 /* What is misread, by turns smaller and larger: the right value is not always the one in
@@ -119,14 +111,14 @@ add_choices (const SwSheet *sheet, SwDice *dice, SwQuizItem *items)
 {
   guint order[ALL], taken = 0;
 
-  shuffle (dice, order, ALL);
+  sw_dice_order (dice, order, ALL);
   for (guint i = 0; i < ALL && taken < CHOICES; i++)
     {
       SwQuizItem item = { .kind = SW_QUIZ_CHOICE, .n_choices = 3, .points = 1 };
       guint by = sw_dice_throw (dice, G_N_ELEMENTS (misread)), places[3];
       const char *choices[SW_QUIZ_MOST_CHOICES];
 
-      shuffle (dice, places, 3);
+      sw_dice_order (dice, places, 3);
       if (!makes_question (sheet, order[i], by))
         continue;
       fill (sheet, order[i], by, choices, &item);
@@ -148,7 +140,7 @@ add_claims (const SwSheet *sheet, SwDice *dice, SwQuizItem *items)
 {
   guint order[G_N_ELEMENTS (claims)];
 
-  shuffle (dice, order, G_N_ELEMENTS (claims));
+  sw_dice_order (dice, order, G_N_ELEMENTS (claims));
   for (guint i = 0; i < TRUE_FALSE; i++)
     {
       const char *code = claims[order[i]].code;
@@ -179,7 +171,7 @@ steps_to_order (const SwSheet *sheet, SwDice *dice)
                       .why = sw_sheet_get (sheet, "class.quiz.order.why"),
                       .points = WORKED_POINTS };
 
-  shuffle (dice, places, count);
+  sw_dice_order (dice, places, count);
   for (guint step = 0; step < count; step++)
     for (guint k = 0; k < count; k++)
       if (places[k] == step)
@@ -284,7 +276,7 @@ add_numbers (const SwSheet *sheet, SwDice *dice, SwQuizItem *items)
       const SwSheet *, SwDice *) = { plan_to_slope, joined_run, bag_of_fertiliser };
   guint order[G_N_ELEMENTS (makes)];
 
-  shuffle (dice, order, G_N_ELEMENTS (makes));
+  sw_dice_order (dice, order, G_N_ELEMENTS (makes));
   for (guint i = 0; i < NUMBERS; i++)
     items[i] = makes[order[i]](sheet, dice);
 }

@@ -42,9 +42,7 @@ own_of (const SwSheet *sheet, guint stream, guint number, guint count)
   SwDice dice = sw_class_dice (sheet, stream);
   guint order[SW_SLOPES + 1];
 
-  for (guint i = 0; i < count; i++)
-    order[i] = i;
-  sw_dice_shuffle (&dice, order, count);
+  sw_dice_order (&dice, order, count);
   return order[number % count];
 }
 

@@ -29,10 +29,12 @@ sw_dice_throw (SwDice *dice, guint sides)
   return (guint) (sw_dice_next (dice) % sides);
 }
 
-/** Put @count numbers into an order by chance. */
+/** The numbers 0 .. @count - 1 in an order by chance. */
 static inline void
-sw_dice_shuffle (SwDice *dice, guint *numbers, guint count)
+sw_dice_order (SwDice *dice, guint *numbers, guint count)
 {
+  for (guint i = 0; i < count; i++)
+    numbers[i] = i;
   for (guint i = count; i > 1; i--)
     {
       guint other = sw_dice_throw (dice, i), kept = numbers[i - 1];
