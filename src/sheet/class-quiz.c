@@ -63,47 +63,39 @@ scaled (const SwSheet *sheet, SwPracticeValue value, double by)
                          sw_practice_limit (value));
 }
 
-static void
-fill (const SwSheet *sheet, guint index, guint by,
-      const char *choices[SW_QUIZ_MOST_CHOICES], SwQuizItem *item)
+/* A value that the practice does not have, or that reads the same when misread, makes no
+ * question: FALSE. The right choice comes first. */
+static gboolean
+measured_choices (const SwSheet *sheet, SwPracticeValue value, guint by,
+                  const char *choices[3])
 {
-  const char *code;
+  if (sw_practice_get (sheet->practice, value) <= 0.0)
+    return FALSE;
+  choices[0] = sw_sheet_practice (sheet, value);
+  choices[1] = scaled (sheet, value, misread[by][0]);
+  choices[2] = scaled (sheet, value, misread[by][1]);
+  return !g_str_equal (choices[0], choices[1]) && !g_str_equal (choices[0], choices[2])
+         && !g_str_equal (choices[1], choices[2]);
+}
 
+static gboolean
+fill (const SwSheet *sheet, guint index, guint by, const char *choices[3],
+      SwQuizItem *item)
+{
+  const char *code = index < SAID ? said[index] : measured[index - SAID].code;
+
+  if (index >= SAID
+      && !measured_choices (sheet, measured[index - SAID].value, by, choices))
+    return FALSE;
   if (index < SAID)
     {
-      code = said[index];
       choices[0] = part (sheet, code, "right");
       choices[1] = part (sheet, code, "wrong1");
       choices[2] = part (sheet, code, "wrong2");
     }
-  else
-    {
-      SwPracticeValue value = measured[index - SAID].value;
-
-      code = measured[index - SAID].code;
-      choices[0] = sw_sheet_practice (sheet, value);
-      choices[1] = scaled (sheet, value, misread[by][0]);
-      choices[2] = scaled (sheet, value, misread[by][1]);
-    }
   item->ask = part (sheet, code, "ask");
   item->why = part (sheet, code, "why");
-}
-
-/* A value that the practice does not have, or that reads the same when misread, makes no
- * question. */
-static gboolean
-makes_question (const SwSheet *sheet, guint index, guint by)
-{
-  const char *choices[SW_QUIZ_MOST_CHOICES];
-  SwQuizItem item;
-
-  if (index < SAID)
-    return TRUE;
-  if (sw_practice_get (sheet->practice, measured[index - SAID].value) <= 0.0)
-    return FALSE;
-  fill (sheet, index, by, choices, &item);
-  return !g_str_equal (choices[0], choices[1]) && !g_str_equal (choices[0], choices[2])
-         && !g_str_equal (choices[1], choices[2]);
+  return TRUE;
 }
 
 static guint
@@ -116,12 +108,11 @@ add_choices (const SwSheet *sheet, SwDice *dice, SwQuizItem *items)
     {
       SwQuizItem item = { .kind = SW_QUIZ_CHOICE, .n_choices = 3, .points = 1 };
       guint by = sw_dice_throw (dice, G_N_ELEMENTS (misread)), places[3];
-      const char *choices[SW_QUIZ_MOST_CHOICES];
+      const char *choices[3];
 
       sw_dice_order (dice, places, 3);
-      if (!makes_question (sheet, order[i], by))
+      if (!fill (sheet, order[i], by, choices, &item))
         continue;
-      fill (sheet, order[i], by, choices, &item);
       for (guint k = 0; k < 3; k++)
         {
           item.choices[k] = choices[places[k]];
