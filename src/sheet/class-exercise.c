@@ -5,48 +5,34 @@
 
 static const struct
 {
-  const char *code;
-  guint points;
-  SwUnit unit;
+  SwAskTerms terms;
   gboolean earth; /* asked where earth and seed are */
 } asks[SW_ASK_COUNT] = {
-  [SW_ASK_LENGTH] = { "length", 2, SW_UNIT_M, TRUE },
-  [SW_ASK_ANGLE] = { "angle", 1, SW_UNIT_ANGLE, FALSE },
-  [SW_ASK_AREA] = { "area", 1, SW_UNIT_M2, TRUE },
-  [SW_ASK_RUNS] = { "runs", 2, SW_UNIT_COUNT, FALSE },
-  [SW_ASK_LAP] = { "lap", 2, SW_UNIT_SMALL_M, FALSE },
-  [SW_ASK_CUT] = { "cut", 1, SW_UNIT_M, FALSE },
-  [SW_ASK_PER_ROLL] = { "per-roll", 1, SW_UNIT_COUNT, FALSE },
-  [SW_ASK_ROLLS] = { "rolls", 1, SW_UNIT_COUNT, FALSE },
-  [SW_ASK_TRENCH_PINS] = { "trench-pins", 1, SW_UNIT_COUNT, FALSE },
-  [SW_ASK_LAP_PINS] = { "lap-pins", 2, SW_UNIT_COUNT, FALSE },
-  [SW_ASK_PIN] = { "pin", 1, SW_UNIT_SMALL_M, FALSE },
-  [SW_ASK_START] = { "start", 1, SW_UNIT_COUNT, FALSE },
-  [SW_ASK_DUG] = { "dug", 2, SW_UNIT_M3, TRUE },
-  [SW_ASK_LOOSE] = { "loose", 1, SW_UNIT_M3, TRUE },
-  [SW_ASK_HAUL] = { "haul", 1, SW_UNIT_M3, TRUE },
-  [SW_ASK_LOADS] = { "loads", 1, SW_UNIT_COUNT, TRUE },
-  [SW_ASK_LIVE_SHARE] = { "live-share", 1, SW_UNIT_PERCENT, TRUE },
-  [SW_ASK_LIVE_SEED] = { "live-seed", 2, SW_UNIT_KG, TRUE },
-  [SW_ASK_SEED] = { "seed", 2, SW_UNIT_KG, TRUE },
+  [SW_ASK_LENGTH] = { { "length", 2, SW_UNIT_M }, TRUE },
+  [SW_ASK_ANGLE] = { { "angle", 1, SW_UNIT_ANGLE }, FALSE },
+  [SW_ASK_AREA] = { { "area", 1, SW_UNIT_M2 }, TRUE },
+  [SW_ASK_RUNS] = { { "runs", 2, SW_UNIT_COUNT }, FALSE },
+  [SW_ASK_LAP] = { { "lap", 2, SW_UNIT_SMALL_M }, FALSE },
+  [SW_ASK_CUT] = { { "cut", 1, SW_UNIT_M }, FALSE },
+  [SW_ASK_PER_ROLL] = { { "per-roll", 1, SW_UNIT_COUNT }, FALSE },
+  [SW_ASK_ROLLS] = { { "rolls", 1, SW_UNIT_COUNT }, FALSE },
+  [SW_ASK_TRENCH_PINS] = { { "trench-pins", 1, SW_UNIT_COUNT }, FALSE },
+  [SW_ASK_LAP_PINS] = { { "lap-pins", 2, SW_UNIT_COUNT }, FALSE },
+  [SW_ASK_PIN] = { { "pin", 1, SW_UNIT_SMALL_M }, FALSE },
+  [SW_ASK_START] = { { "start", 1, SW_UNIT_COUNT }, FALSE },
+  [SW_ASK_DUG] = { { "dug", 2, SW_UNIT_M3 }, TRUE },
+  [SW_ASK_LOOSE] = { { "loose", 1, SW_UNIT_M3 }, TRUE },
+  [SW_ASK_HAUL] = { { "haul", 1, SW_UNIT_M3 }, TRUE },
+  [SW_ASK_LOADS] = { { "loads", 1, SW_UNIT_COUNT }, TRUE },
+  [SW_ASK_LIVE_SHARE] = { { "live-share", 1, SW_UNIT_PERCENT }, TRUE },
+  [SW_ASK_LIVE_SEED] = { { "live-seed", 2, SW_UNIT_KG }, TRUE },
+  [SW_ASK_SEED] = { { "seed", 2, SW_UNIT_KG }, TRUE },
 };
 
-const char *
-sw_ask_code (SwAsk ask)
+const SwAskTerms *
+sw_ask_terms (SwAsk ask)
 {
-  return asks[ask].code;
-}
-
-guint
-sw_ask_points (SwAsk ask)
-{
-  return asks[ask].points;
-}
-
-const char *
-sw_ask_unit (const SwSheet *sheet, SwAsk ask)
-{
-  return sw_quantity_unit (asks[ask].unit, sheet->draw->style);
+  return &asks[ask].terms;
 }
 
 gboolean

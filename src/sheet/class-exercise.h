@@ -38,11 +38,15 @@ typedef struct
   const char *how;    /* how it comes about, numbers put in */
 } SwAnswerWords;
 
-const char *sw_ask_code (SwAsk ask);
-/** Points for a right answer. */
-guint sw_ask_points (SwAsk ask);
-/** "m", "yd²": what the answer is written in; "" for a count or a word. */
-const char *sw_ask_unit (const SwSheet *sheet, SwAsk ask);
+/** What stands with a question on the sheets. */
+typedef struct
+{
+  const char *code;
+  guint points; /* for a right answer */
+  SwUnit unit;  /* that the answer is written in; SW_UNIT_COUNT for a count or a word */
+} SwAskTerms;
+
+const SwAskTerms *sw_ask_terms (SwAsk ask);
 /** Whether slope @number asks it: the last one asks for earth and seed, the others for
  * what is laid, the example for all. */
 gboolean sw_ask_is_of (SwAsk ask, guint number);

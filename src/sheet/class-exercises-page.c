@@ -19,17 +19,22 @@
 /* A question with its answer, a row of either sheet. */
 typedef struct
 {
-  const char *question, *unit;
-  guint points;
+  const SwAskTerms *terms;
   SwAnswerWords words;
 } Row;
 
-static Row
-row_of (const SwSheet *sheet, const char *code, const char *unit, guint points,
-        SwAnswerWords words)
+static const char *
+question_of (const SwSheet *sheet, const Row *row)
 {
-  return (Row){ sw_sheet_get (sheet, sw_sheet_format (sheet, "class.ask.%s", code)), unit,
-                points, words };
+  return sw_sheet_get (sheet, sw_sheet_format (sheet, "class.ask.%s", row->terms->code));
+}
+
+/* A question without an answer is not asked. */
+static void
+add_row (GArray *rows, Row row)
+{
+  if (row.words.answer != NULL)
+    g_array_append_val (rows, row);
 }
 
 static GArray *
@@ -40,12 +45,10 @@ rows_of_slope (const SwSheet *sheet, const SwResult *result, guint number)
   for (int i = 0; i < SW_ASK_COUNT; i++)
     {
       SwAsk ask = (SwAsk) i;
-      SwAnswerWords words = sw_exercise_answer (sheet, result, ask);
-      Row row = row_of (sheet, sw_ask_code (ask), sw_ask_unit (sheet, ask),
-                        sw_ask_points (ask), words);
 
-      if (sw_ask_is_of (ask, number) && words.answer != NULL)
-        g_array_append_val (rows, row);
+      if (sw_ask_is_of (ask, number))
+        add_row (rows,
+                 (Row){ sw_ask_terms (ask), sw_exercise_answer (sheet, result, ask) });
     }
   return rows;
 }
@@ -58,12 +61,8 @@ rows_of_tapes (const SwSheet *sheet, const SwTapedSides *sides)
   for (int i = 0; i < SW_TAPED_ASK_COUNT; i++)
     {
       SwTapedAsk ask = (SwTapedAsk) i;
-      SwAnswerWords words = sw_taped_answer (sheet, sides, ask);
-      Row row = row_of (sheet, sw_taped_code (ask), sw_taped_unit (sheet, ask),
-                        sw_taped_points (ask), words);
 
-      if (words.answer != NULL)
-        g_array_append_val (rows, row);
+      add_row (rows, (Row){ sw_taped_terms (ask), sw_taped_answer (sheet, sides, ask) });
     }
   return rows;
 }
@@ -74,7 +73,7 @@ points_of (const GArray *rows)
   guint points = 0;
 
   for (guint i = 0; i < rows->len; i++)
-    points += g_array_index (rows, Row, i).points;
+    points += g_array_index (rows, Row, i).terms->points;
   return points;
 }
 
@@ -135,6 +134,16 @@ row_height_mm (const SwSheet *sheet, const SwFlow *flow, guint rows)
   return CLAMP ((room_mm - HEAD_MM) / rows, LEAST_ROW_MM, MOST_ROW_MM);
 }
 
+/* "yd²" behind the line for the answer; "" for a count or a word. */
+static const char *
+unit_words (const SwSheet *sheet, SwUnit unit)
+{
+  const char *words = sw_quantity_unit (unit, sheet->draw->style);
+
+  return *words != '\0' ? sw_sheet_fill (sheet, "class.answer.unit", "unit", words, NULL)
+                        : "";
+}
+
 static void
 set_questions (const SwSheet *sheet, SwFlow *flow, const GArray *rows)
 {
@@ -143,12 +152,10 @@ set_questions (const SwSheet *sheet, SwFlow *flow, const GArray *rows)
   for (guint i = 0; i < rows->len; i++)
     {
       const Row *row = &g_array_index (rows, Row, i);
-      const char *unit = *row->unit != '\0' ? sw_sheet_fill (sheet, "class.answer.unit",
-                                                             "unit", row->unit, NULL)
-                                            : "";
 
-      sw_table_row (table, number_words (sheet, i + 1), row->question, "", unit,
-                    out_of (sheet, row->points), NULL);
+      sw_table_row (table, number_words (sheet, i + 1), question_of (sheet, row), "",
+                    unit_words (sheet, row->terms->unit),
+                    out_of (sheet, row->terms->points), NULL);
     }
   sw_flow_table (flow, table);
 }
@@ -162,11 +169,23 @@ set_answers (const SwSheet *sheet, SwFlow *flow, const GArray *rows)
     {
       const Row *row = &g_array_index (rows, Row, i);
 
-      sw_table_row (table, number_words (sheet, i + 1), row->question,
+      sw_table_row (table, number_words (sheet, i + 1), question_of (sheet, row),
                     sw_sheet_format (sheet, "*%s*", row->words.answer), row->words.accept,
-                    row->words.how, number_words (sheet, row->points), NULL);
+                    row->words.how, number_words (sheet, row->terms->points), NULL);
     }
   sw_flow_table (flow, table);
+}
+
+/* Below what is given: rows to work in, or the answers. */
+static void
+set_rows (const SwSheet *sheet, SwFlow *flow, const GArray *rows, gboolean key)
+{
+  sw_flow_tie (flow);
+  sw_flow_space (flow, 1.5);
+  if (key)
+    set_answers (sheet, flow, rows);
+  else
+    set_questions (sheet, flow, rows);
 }
 
 /* --- exercises --- */
@@ -199,12 +218,7 @@ add_slope (const SwSheet *sheet, SwFlow *flow, guint number, gboolean key)
   rows = rows_of_slope (sheet, result, number);
   add_title (sheet, flow, number, rows);
   sw_exercise_given (sheet, flow, result, number);
-  sw_flow_tie (flow);
-  sw_flow_space (flow, 1.5);
-  if (key)
-    set_answers (sheet, flow, rows);
-  else
-    set_questions (sheet, flow, rows);
+  set_rows (sheet, flow, rows, key);
 }
 
 static void
@@ -215,12 +229,7 @@ add_tapes (const SwSheet *sheet, SwFlow *flow, gboolean key)
 
   add_title (sheet, flow, SW_SLOPES, rows);
   sw_taped_given (sheet, flow, &sides, key);
-  sw_flow_tie (flow);
-  sw_flow_space (flow, 1.5);
-  if (key)
-    set_answers (sheet, flow, rows);
-  else
-    set_questions (sheet, flow, rows);
+  set_rows (sheet, flow, rows, key);
 }
 
 static const char *

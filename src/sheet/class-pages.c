@@ -306,7 +306,7 @@ add_taped (const SwSheet *sheet, SwFlow *flow)
       SwAnswerWords words = sw_taped_answer (sheet, &sides, (SwTapedAsk) i);
 
       if (words.answer != NULL)
-        add_step (sheet, flow, i + 1, sw_taped_code ((SwTapedAsk) i), words);
+        add_step (sheet, flow, i + 1, sw_taped_terms ((SwTapedAsk) i)->code, words);
     }
 }
 
@@ -336,7 +336,7 @@ sw_page_class_example (SwSheet *sheet)
       SwAnswerWords words = sw_exercise_answer (sheet, result, (SwAsk) ask);
 
       if (words.answer != NULL)
-        add_step (sheet, flow, ++number, sw_ask_code ((SwAsk) ask), words);
+        add_step (sheet, flow, ++number, sw_ask_terms ((SwAsk) ask)->code, words);
     }
   add_taped (sheet, flow);
   sw_sheet_add (sheet, sw_sheet_get (sheet, "class.example.title"), flow);

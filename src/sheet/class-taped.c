@@ -11,12 +11,7 @@
 #define SKETCH_MM 88.0
 #define SKETCH_HIGH_MM 58.0
 
-static const struct
-{
-  const char *code;
-  guint points;
-  SwUnit unit;
-} asks[SW_TAPED_ASK_COUNT] = {
+static const SwAskTerms asks[SW_TAPED_ASK_COUNT] = {
   [SW_TAPED_FIRST_AREA] = { "taped-abc", 2, SW_UNIT_M2 },
   [SW_TAPED_SECOND_AREA] = { "taped-acd", 2, SW_UNIT_M2 },
   [SW_TAPED_AREA] = { "taped-area", 1, SW_UNIT_M2 },
@@ -24,22 +19,10 @@ static const struct
   [SW_TAPED_VERDICT] = { "taped-verdict", 1, SW_UNIT_COUNT },
 };
 
-const char *
-sw_taped_code (SwTapedAsk ask)
+const SwAskTerms *
+sw_taped_terms (SwTapedAsk ask)
 {
-  return asks[ask].code;
-}
-
-guint
-sw_taped_points (SwTapedAsk ask)
-{
-  return asks[ask].points;
-}
-
-const char *
-sw_taped_unit (const SwSheet *sheet, SwTapedAsk ask)
-{
-  return sw_quantity_unit (asks[ask].unit, sheet->draw->style);
+  return &asks[ask];
 }
 
 /* Tapes read to a decimetre, or to half a foot. */

@@ -17,9 +17,7 @@ typedef enum
   SW_TAPED_ASK_COUNT
 } SwTapedAsk;
 
-const char *sw_taped_code (SwTapedAsk ask);
-guint sw_taped_points (SwTapedAsk ask);
-const char *sw_taped_unit (const SwSheet *sheet, SwTapedAsk ask);
+const SwAskTerms *sw_taped_terms (SwTapedAsk ask);
 
 /** Sides by the plan's seed, of the exercise or of the @example; the second diagonal is
  * right or clearly wrong. */
