@@ -19,10 +19,8 @@ priced_quantity (const SwSheet *sheet, const SwCostLine *line)
 {
   SwNumberStyle style = sheet->draw->style;
 
-  if (line->unit != SW_UNIT_KG)
-    return sw_sheet_keep (sheet,
-                          sw_report_calculator (line->quantity, line->unit, style));
-  style.units = SW_UNITS_METRIC;
+  if (line->unit == SW_UNIT_KG)
+    style.units = SW_UNITS_METRIC;
   return sw_sheet_keep (sheet, sw_report_calculator (line->quantity, line->unit, style));
 }
 
