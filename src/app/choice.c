@@ -35,6 +35,33 @@ make_factory (gboolean ellipsize)
   return factory;
 }
 
+/* The button inside has the keyboard, and without words of its own is read as its type. */
+static void
+describe_button (GtkDropDown *choice)
+{
+  GtkWidget *button = gtk_widget_get_first_child (GTK_WIDGET (choice));
+  gpointer item = gtk_drop_down_get_selected_item (choice);
+  const char *words = GTK_IS_STRING_OBJECT (item)
+                          ? gtk_string_object_get_string (GTK_STRING_OBJECT (item))
+                          : "";
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button),
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, words, -1);
+}
+
+void
+sw_choice_name (GtkDropDown *choice, const char *label)
+{
+  GtkWidget *button = gtk_widget_get_first_child (GTK_WIDGET (choice));
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  label, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  label, -1);
+  g_signal_connect (choice, "notify::selected-item", G_CALLBACK (describe_button), NULL);
+  describe_button (choice);
+}
+
 GtkWidget *
 sw_choice_new (const char *label)
 {
@@ -44,8 +71,7 @@ sw_choice_new (const char *label)
 
   gtk_drop_down_set_factory (GTK_DROP_DOWN (choice), in_button);
   gtk_drop_down_set_list_factory (GTK_DROP_DOWN (choice), in_list);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  label, -1);
+  sw_choice_name (GTK_DROP_DOWN (choice), label);
   return choice;
 }
 

@@ -8,6 +8,13 @@
 GtkWidget *sw_choice_new (const char *label);
 
 /**
+ * Say to assistive technology what a drop-down of plain words asks for, and what is
+ * chosen. Called once for each.
+ * @label: its name; the button inside, which has the keyboard, gets it too
+ */
+void sw_choice_name (GtkDropDown *choice, const char *label);
+
+/**
  * @names: what can be chosen; the list is only made anew when they differ
  * @selected: index, -1 for none of them
  */

@@ -3,6 +3,7 @@
 
 #include <glib/gi18n.h>
 
+#include "choice.h"
 #include "export.h"
 #include "sw-page-view.h"
 
@@ -408,6 +409,7 @@ sw_briefing_window_init (SwBriefingWindow *self)
   GtkEventController *key = gtk_event_controller_key_new ();
 
   gtk_widget_init_template (GTK_WIDGET (self));
+  sw_choice_name (self->pace, _ ("Pace"));
   self->growth = 1.0;
   g_signal_connect_swapped (key, "key-pressed", G_CALLBACK (on_key), self);
   gtk_widget_add_controller (gtk_window_get_child (GTK_WINDOW (self)), key);

@@ -3,6 +3,7 @@
 
 #include <glib/gi18n.h>
 
+#include "choice.h"
 #include "start-choices.h"
 
 struct _SwPreferencesWindow
@@ -127,6 +128,11 @@ static void
 sw_preferences_window_init (SwPreferencesWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  sw_choice_name (self->units, _ ("Units of new jobs"));
+  sw_choice_name (self->paper, _ ("Paper of new jobs"));
+  sw_choice_name (self->language, _ ("Language of the pack of new jobs"));
+  sw_choice_name (self->style, _ ("Style"));
+  sw_choice_name (self->draft_delay, _ ("Keep a draft of what is not saved"));
 }
 
 GtkWidget *
