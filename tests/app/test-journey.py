@@ -21,7 +21,8 @@ TOE = "Section point 3 of 4, toe"
 class Edit(Journey):
     STEPS = ["opens_the_example", "drags_the_toe", "undoes_in_one_step",
              "escape_gives_up_a_drag", "nudges_by_key", "types_while_it_drags",
-             "types_a_point", "exports_the_pack", "asks_before_it_closes", "says_nothing_on_the_side"]
+             "types_a_point", "exports_the_pack", "asks_before_it_closes",
+             "says_nothing_on_the_side"]
 
     def opens_the_example(self):
         self.start(self.job)
