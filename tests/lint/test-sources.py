@@ -9,6 +9,7 @@ import sys
 import tempfile
 from pathlib import Path
 
+import contrast
 import floors
 import help_pages
 import languages
@@ -304,6 +305,19 @@ def case_help_can_fail():
             "fr/limits: ](sources) is missing",
             "fr/limits: ](moon) is not in English",
             "fr/limits: no no-break space in 'la lune* :'"]
+
+
+def case_contrast():
+    expect_none(contrast.palette_faults(read(ROOT / "resources" / "palette.json"))
+                + contrast.style_faults(read(ROOT / "ui" / "style.css")))
+
+
+def case_contrast_can_fail():
+    palette = read(ROOT / "resources" / "palette.json").replace("#5c6166", "#8c9196")
+    assert contrast.palette_faults(palette) == ["muted: 3.2:1, not 4.5:1"]
+    style = read(ROOT / "ui" / "style.css").replace("opacity: 0.8", "opacity: 0.55")
+    assert [fault.split(":")[0] for fault in contrast.style_faults(style)] == [
+        "dim-label on #f6f5f4", "dim-label on #353535"]
 
 
 CASES = [(f"/lint/{name[5:].replace('_', '-')}", function)
