@@ -13,9 +13,9 @@ THEMES = {"": "#ffffff", "_dark": "#1e1e1e"}
 WORDS = {"text", "muted", "heading", "dimension", "fall_line", "wind", "caution", "stop"}
 # Decoration, of which nothing hangs on being seen; new_pin is the rim of a filled pin.
 SLIGHT = {"grid", "soil", "new_pin"}
-# Text, ground, red and orange of GTK's own theme, light and dark.
-DESKTOP = [("#2e3436", "#f6f5f4", "#cc0000", "#f57900"),
-           ("#eeeeec", "#353535", "#cc0000", "#f57900")]
+# Text, ground, red, orange and blue of GTK's own theme, light and dark.
+DESKTOP = [("#2e3436", "#f6f5f4", "#cc0000", "#f57900", "#3584e4"),
+           ("#eeeeec", "#353535", "#cc0000", "#f57900", "#15539e")]
 
 
 def channels(colour):
@@ -61,6 +61,7 @@ def style_faults(style):
         "stop": (2, number(style, r"image\.stop .*fg_color, ([\d.]+)\)"), MARK),
         "caution": (3, number(style, r"image\.caution .*fg_color, ([\d.]+)\)"), MARK),
         "error": (2, number(style, r"entry\.error .*fg_color, ([\d.]+)\)"), MARK),
+        "focus": (4, number(style, r"focus_ring mix.*fg_color, ([\d.]+)\)"), MARK),
     }
     faults = []
     for theme in DESKTOP:
