@@ -281,6 +281,20 @@ sw_points_remove (const SwJob *job, guint face, SwPointList list, int index)
   return copy;
 }
 
+/* A new section under the old outline: what stood on crest and toe stands on them again. */
+static void
+bring_outline_along (SwFace *face, const SwFace *before)
+{
+  double crest_out_m = before->section[before->crest].x_m;
+  double toe_out_m = before->section[before->toe].x_m;
+
+  for (guint i = 0; i < face->n_outline; i++)
+    if (fabs (before->outline[i].y_m - crest_out_m) <= ON_LINE_M)
+      face->outline[i].y_m = face->section[face->crest].x_m;
+    else if (fabs (before->outline[i].y_m - toe_out_m) <= ON_LINE_M)
+      face->outline[i].y_m = face->section[face->toe].x_m;
+}
+
 SwJob *
 sw_points_replace (const SwJob *job, guint face, SwPointList list, const SwPoint *points,
                    guint count)
@@ -293,7 +307,10 @@ sw_points_replace (const SwJob *job, guint face, SwPointList list, const SwPoint
     return NULL;
   edited = copy_for_edit (job, face, &copy);
   if (list.kind == SW_LIST_SECTION && now->n_further == 0)
-    sw_face_set_section (edited, points, count);
+    {
+      sw_face_set_section (edited, points, count);
+      bring_outline_along (edited, now);
+    }
   else
     {
       Place place = place_of (edited, list);

@@ -92,6 +92,9 @@ SwJob *sw_points_remove (const SwJob *job, guint face, SwPointList list, int ind
 /**
  * sw_points_replace:
  *
+ * The outline follows a new section: what stood on the crest or the toe line stands
+ * on the new one.
+ *
  * Returns: (transfer full) (nullable): NULL when there are sections elsewhere, which
  *   are matched point by point, and @count is another than theirs
  */

@@ -159,6 +159,24 @@ test_last_points_stay (void)
   g_assert_null (sw_points_remove (three, 0, SW_POINTS_OUTLINE, 0));
 }
 
+/* Two tiers in place of 10 m of one: the blanket ends at the new toe, 32 m out. */
+static void
+test_pasted_section_takes_the_outline_along (void)
+{
+  const SwPoint tiers[] = {
+    { 10.0, 14.0 }, { 22.0, 8.0 }, { 26.0, 8.12 }, { 42.0, 0.12 }
+  };
+  g_autoptr (SwJob) job = sw_job_new_default ();
+  g_autoptr (SwJob) pasted = sw_points_replace (job, 0, SW_POINTS_SECTION, tiers, 4);
+  const SwFace *face = face_of (pasted);
+
+  g_assert_cmpuint (face->toe, ==, 3);
+  g_assert_cmpfloat (face->outline[0].y_m, ==, 10.0);
+  g_assert_cmpfloat (face->outline[1].y_m, ==, 10.0);
+  g_assert_cmpfloat (face->outline[2].y_m, ==, 42.0);
+  g_assert_cmpfloat (face->outline[3].y_m, ==, 42.0);
+}
+
 static void
 test_paste (void)
 {
@@ -213,6 +231,8 @@ main (int argc, char *argv[])
   ADD ("remove-crest-and-toe", test_remove_crest_and_toe);
   ADD ("remove-sweep", test_remove_sweep);
   ADD ("last-points-stay", test_last_points_stay);
+  ADD ("pasted-section-takes-the-outline-along",
+       test_pasted_section_takes_the_outline_along);
   ADD ("paste", test_paste);
   ADD ("paste-says-what-is-wrong", test_paste_says_what_is_wrong);
 #undef ADD
