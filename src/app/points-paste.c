@@ -40,6 +40,30 @@ read_line (char *line, SwNumberStyle style, SwPoint *point, char **problem)
          && sw_length_parse (second, SW_UNIT_M, style, &point->y_m, problem);
 }
 
+/* A word, but no unit: numbers under "ft" are not taken for metres in silence. */
+static gboolean
+is_title (const char *cell, SwNumberStyle style)
+{
+  const char *last = strrchr (cell, ' ');
+  g_autofree char *measured = g_strconcat ("1 ", last != NULL ? last + 1 : cell, NULL);
+  g_autofree char *problem = NULL;
+  double length_m;
+
+  return *cell != '\0' && strpbrk (cell, "0123456789()[]/") == NULL
+         && !sw_length_parse (measured, SW_UNIT_M, style, &length_m, &problem);
+}
+
+/* Spreadsheets name their columns in the first row. */
+static gboolean
+is_heading (const char *line, SwNumberStyle style)
+{
+  g_autofree char *first = g_strdup (line);
+  char *second = part_line (first);
+
+  return second != NULL && is_title (g_strstrip (first), style)
+         && is_title (g_strstrip (second), style);
+}
+
 static char *
 list_problem (const GArray *points, SwPointList list)
 {
@@ -62,6 +86,7 @@ sw_points_from_text (const char *text, SwNumberStyle style, SwPointList list,
 {
   g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (SwPoint));
   g_auto (GStrv) lines = g_strsplit (text, "\n", -1);
+  gboolean begun = FALSE;
 
   for (guint i = 0; lines[i] != NULL; i++)
     {
@@ -70,6 +95,12 @@ sw_points_from_text (const char *text, SwNumberStyle style, SwPointList list,
 
       if (*g_strstrip (lines[i]) == '\0')
         continue;
+      if (!begun && is_heading (lines[i], style))
+        {
+          begun = TRUE;
+          continue;
+        }
+      begun = TRUE;
       if (!read_line (lines[i], style, &point, &wrong))
         {
           *problem = g_strdup_printf (_ ("Line %u: %s"), i + 1, wrong);

@@ -180,8 +180,13 @@ test_pasted_section_takes_the_outline_along (void)
 static void
 test_paste (void)
 {
-  static const char *const texts[] = { "0\t5\n10\t0\n", "0;5\n10;0", "0, 5\n10, 0",
-                                       "0 5\r\n\r\n10 0\r\n", "0,0;5,0\n10,0;0,0\n" };
+  static const char *const texts[] = { "0\t5\n10\t0\n",
+                                       "0;5\n10;0",
+                                       "0, 5\n10, 0",
+                                       "0 5\r\n\r\n10 0\r\n",
+                                       "0,0;5,0\n10,0;0,0\n",
+                                       "Out\tUp\n0\t5\n10\t0\n",
+                                       "\nDistance out;Level\n0;5\n10;0" };
 
   for (gsize i = 0; i < G_N_ELEMENTS (texts); i++)
     {
@@ -205,7 +210,11 @@ test_paste_says_what_is_wrong (void)
   } rows[] = { { "0\t5\nten\t0", "Line 2" },
                { "0\t5", "At least 2" },
                { "5\t5\n0\t0", "Point 2" },
-               { "0\t5\n7", "Line 2" } };
+               { "0\t5\n7", "Line 2" },
+               { "Out ft\tUp ft\n0\t5\n10\t0", "Line 1" },
+               { "Out (ft)\tUp (ft)\n0\t5\n10\t0", "Line 1" },
+               { "ft\tft\n0\t5\n10\t0", "Line 1" },
+               { "Out\tUp\nout\tup\n0\t5", "Line 2" } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
