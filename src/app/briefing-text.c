@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: MIT */
 #include "briefing-text.h"
 
+/* A gradient that breaks between two lines is read as two numbers. */
+#define WORD_JOINER "\u2060"
+
 /* What the text's asterisks mean: bold on and off, and two are one. */
 static void
 append_marked (GString *made, const char *text, const char *on, const char *off)
@@ -32,6 +35,7 @@ sw_briefing_markup (const char *text, double scale)
 
   g_string_append_printf (made, "<span size=\"%d%%\">", (int) (scale * 100.0 + 0.5));
   append_marked (made, plain, "<b>", "</b>");
+  g_string_replace (made, "H:1V", "H:" WORD_JOINER "1V", 0);
   g_string_append (made, "</span>");
   return g_strdup (made->str);
 }

@@ -198,6 +198,20 @@ test_markup (void)
                    "<span size=\"150%\"><b>8</b> pins &lt;a&gt; * &amp; b</span>");
 }
 
+/* However narrow the label, "2H:" is not left at the end of a line. */
+static void
+test_gradient_holds_together (void)
+{
+  g_autofree char *shown = sw_briefing_markup ("at 2H:1V", 1.0);
+  g_autoptr (GtkWidget) label = g_object_ref_sink (gtk_label_new (NULL));
+  PangoLayout *layout;
+
+  gtk_label_set_markup (GTK_LABEL (label), shown);
+  layout = gtk_label_get_layout (GTK_LABEL (label));
+  pango_layout_set_width (layout, 1);
+  g_assert_cmpint (pango_layout_get_line_count (layout), ==, 2);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -213,5 +227,6 @@ main (int argc, char *argv[])
   ADD ("speaks-the-packs-language", test_speaks_the_packs_language);
 #undef ADD
   g_test_add_func ("/app/briefing/markup", test_markup);
+  g_test_add_func ("/app/briefing/gradient-holds-together", test_gradient_holds_together);
   return g_test_run ();
 }
