@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "plan-shape.h"
+#include "run-on.h"
 #include <math.h>
 
 #define SIDE_ROW_MM 5.5
@@ -369,6 +370,7 @@ sw_plan_notes (SwDrawing *drawing)
                        face->outline[(i + 1) % face->n_outline]))
       dimension_side (drawing, i, turn);
   draw_wind (drawing);
+  sw_plan_run_on (drawing, sw_plan_paper_box (drawing));
   for (guint i = 0; i < face->n_outline; i++)
     add_handle (drawing, i);
 }

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "run-on.h"
 #include "section.h"
 #include <math.h>
 
@@ -214,4 +215,5 @@ sw_section_notes (SwDrawing *drawing, SwBox box)
   note_break (drawing, face->crest, "drawing.crest");
   note_break (drawing, face->toe, "drawing.toe");
   note_benches (drawing);
+  sw_section_run_on (drawing);
 }

@@ -442,6 +442,48 @@ test_zoomed_in (void)
   fixture_tear_down (&fixture);
 }
 
+/* Water from above is drawn in section and plan where it was seen or its ground was measured,
+ * and nowhere else; nothing lies above a heap. */
+static void
+test_run_on (void)
+{
+  static const struct
+  {
+    SlopeKind slope;
+    SwAnswer seen;
+    double ground_m;
+    gboolean drawn;
+  } rows[] = { { SLOPE_CUTTING, SW_ANSWER_UNKNOWN, 0.0, FALSE },
+               { SLOPE_CUTTING, SW_ANSWER_NO, 0.0, FALSE },
+               { SLOPE_CUTTING, SW_ANSWER_YES, 0.0, TRUE },
+               { SLOPE_CUTTING, SW_ANSWER_NO, 8.0, TRUE },
+               { SLOPE_HEAP, SW_ANSWER_YES, 8.0, FALSE } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      Fixture fixture;
+      g_autoptr (SwJob) job = NULL;
+
+      fixture_set_up (&fixture, rows[i].slope, SW_TOE_TRENCH, SW_UNITS_METRIC,
+                      texts_path);
+      job = sw_job_copy (fixture.result->job);
+      job->site[SW_SITE_RUN_ON] = rows[i].seen;
+      job->numbers.values[SW_NUMBER_RUN_ON_M] = rows[i].ground_m;
+      sw_result_unref (fixture.result);
+      fixture.result = sw_result_new (job, fixture.catalogue);
+      for (int drawing = SECTION; drawing <= PLAN; drawing++)
+        {
+          g_autoptr (SwFigure) figure = draw (&fixture, drawing, 180.0, 120.0);
+
+          assert_tidy (figure, &fixture.measure, drawing_names[drawing]);
+          g_assert_true (figure_has_object (figure, "A/run-on") == rows[i].drawn);
+          g_assert_true ((figure_text (figure, "Water from above") != NULL)
+                         == rows[i].drawn);
+        }
+      fixture_tear_down (&fixture);
+    }
+}
+
 /* A face that cannot be laid still has its section and plan; the face view says why it is empty. */
 static void
 test_not_laid (void)
@@ -502,6 +544,7 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/drawings/plan-texts", test_plan_texts);
   g_test_add_func ("/figure/drawings/survey", test_survey);
   g_test_add_func ("/figure/drawings/round-crest", test_round_crest);
+  g_test_add_func ("/figure/drawings/run-on", test_run_on);
   g_test_add_func ("/figure/drawings/plan-seen-from-above", test_plan_seen_from_above);
   g_test_add_func ("/figure/drawings/objects", test_objects);
   g_test_add_func ("/figure/drawings/handles", test_handles);

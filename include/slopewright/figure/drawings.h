@@ -13,7 +13,7 @@
  * "/stretch/2" (dimensions of the section from that point on), "/further/0"
  * (a section taken elsewhere), "/ground", "/outline", "/datum", "/run/7",
  * "/trench/0", "/tier/0", "/lap/1-2" (run numbers), "/pins", "/fall-line",
- * "/wind", "/start", "/order", "/obstacle/1" and "/zone/S" (by their own ids).
+ * "/wind", "/run-on", "/start", "/order", "/obstacle/1" and "/zone/S" (by their own ids).
  * Without a face: "scale-bar", "check-line".
  */
 

@@ -1,0 +1,13 @@
+/* SPDX-License-Identifier: MIT */
+#pragma once
+
+#include "drawing.h"
+
+/*
+ * Water that arrives from above the crest, where the site visit says so or a length of
+ * ground above is given: an arrow towards the crest, "/run-on".
+ */
+
+/** @paper: box of the outline on paper */
+void sw_plan_run_on (SwDrawing *drawing, SwBox paper);
+void sw_section_run_on (SwDrawing *drawing);
