@@ -106,8 +106,8 @@ show_alone_action (GtkWidget *widget, const char *name, GVariant *parameter)
   sw_window_settle (self);
   gtk_stack_set_visible_child_name (self->views, "drawing");
   show_alone (self, view == self->alone ? SW_CANVAS_KIND_COUNT : view);
-  if (self->alone != SW_CANVAS_KIND_COUNT && gtk_widget_get_mapped (widget))
-    gtk_widget_grab_focus (GTK_WIDGET (sw_window_canvas (self, self->alone)));
+  if (view != SW_CANVAS_KIND_COUNT && gtk_widget_get_mapped (widget))
+    gtk_widget_grab_focus (GTK_WIDGET (sw_window_canvas (self, view)));
 }
 
 void

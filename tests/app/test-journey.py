@@ -121,7 +121,8 @@ class Keyboard(Journey):
     """By hand: 3.6 m at 2:1 is 8.05 m down the face, 144.9 m2 of 18 m; 8 runs of 2.44 m."""
 
     STEPS = ["starts_at_the_start_page", "types_what_was_measured", "shows_what_follows",
-             "moves_a_point", "looks_at_the_pack", "exports_the_pack", "saves_with_points",
+             "keeps_the_keyboard_in_the_drawing", "moves_a_point", "looks_at_the_pack",
+             "exports_the_pack", "saves_with_points",
              "closes_without_a_question", "says_nothing_on_the_side"]
 
     def starts_at_the_start_page(self):
@@ -146,6 +147,14 @@ class Keyboard(Journey):
         until("8 runs", lambda: self.program.says("Runs") == "8")
         area = until("144,9 m²", lambda: self.program.says("Net area"))
         assert area.startswith("144,9"), area
+
+    def keeps_the_keyboard_in_the_drawing(self):
+        """When a view gives its room back, the keyboard is in that view."""
+        keys("ctrl+2")
+        until("the plan with the keyboard", lambda: self.program.focused() == "Plan")
+        self.program.tab_to("Loose ground", 60)
+        keys("ctrl+2")
+        until("the plan with the keyboard again", lambda: self.program.focused() == "Plan")
 
     def moves_a_point(self):
         keys("ctrl+1", "Tab", "Tab", "Right")  # the section's second point, its toe
