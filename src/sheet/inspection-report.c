@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "conditions.h"
 #include "tier-numbers.h"
 
 /* Rows that a hand writes in. */
@@ -107,23 +108,20 @@ add_ticks (const SwSheet *sheet, SwFlow *flow)
                 filled (sheet, sw_sheet_inspect_id (sheet, "inspecting.basis")));
 }
 
-/* Whether the job has what a row is about. */
-static gboolean
-has_item (const SwSheet *sheet, const char *code)
+static const struct
 {
-  if (g_str_equal (code, "end-laps"))
-    return sheet->tally->joints > 0;
-  if (g_str_equal (code, "slots"))
-    return sheet->tally->slot_m > 0.0;
-  if (g_str_equal (code, "obstacles"))
-    return sheet->tally->collars > 0;
-  return TRUE;
-}
-
-static const char *const items[] = {
-  "contact",   "key-trench", "end-laps", "slots",   "side-laps", "toe",
-  "obstacles", "pins",       "tears",    "wind",    "rills",     "sediment",
-  "cover",     "bare",       "net",      "animals", "run-on",    "seepage",
+  const char *code;
+  SwCondition condition;
+} items[] = {
+  { "contact", SW_IF_ALWAYS },      { "key-trench", SW_IF_ALWAYS },
+  { "end-laps", SW_IF_JOINTS },     { "slots", SW_IF_SLOTS },
+  { "side-laps", SW_IF_ALWAYS },    { "toe", SW_IF_ALWAYS },
+  { "obstacles", SW_IF_OBSTACLES }, { "pins", SW_IF_ALWAYS },
+  { "tears", SW_IF_ALWAYS },        { "wind", SW_IF_ALWAYS },
+  { "rills", SW_IF_ALWAYS },        { "sediment", SW_IF_ALWAYS },
+  { "cover", SW_IF_ALWAYS },        { "bare", SW_IF_ALWAYS },
+  { "net", SW_IF_ALWAYS },          { "animals", SW_IF_ALWAYS },
+  { "run-on", SW_IF_ALWAYS },       { "seepage", SW_IF_ALWAYS },
 };
 
 /* One column a face, for up to so many faces from @first on; columns left over have no
@@ -148,9 +146,9 @@ add_items (const SwSheet *sheet, SwFlow *flow, guint first, double row_mm)
     };
   table = form_table (sheet, columns, 2 + n_faces, row_mm);
   for (guint i = 0; i < G_N_ELEMENTS (items); i++)
-    if (has_item (sheet, items[i]))
+    if (sw_sheet_holds (sheet, items[i].condition))
       {
-        const char *id = sw_sheet_format (sheet, "inspecting.item.%s", items[i]);
+        const char *id = sw_sheet_format (sheet, "inspecting.item.%s", items[i].code);
         const char *blanks[FACES_ABREAST] = { NULL };
 
         for (guint f = 0; f < n_faces; f++)
@@ -171,7 +169,7 @@ item_row_mm (const SwSheet *sheet, const SwFlow *flow)
   guint count = 0;
 
   for (guint i = 0; i < G_N_ELEMENTS (items); i++)
-    count += has_item (sheet, items[i]);
+    count += sw_sheet_holds (sheet, items[i].condition);
   return CLAMP (room_mm / count / sheet->pen.scale, ITEM_ROW_LEAST_MM, ITEM_ROW_MOST_MM);
 }
 

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "conditions.h"
 #include "tier-numbers.h"
 
 #define WRITE_ROW_MM 9.0
@@ -13,54 +14,25 @@ filled (const SwSheet *sheet, GHashTable *places, const char *id)
   return sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts, id, places));
 }
 
-/* Whether the job has what a row of the checks is about. */
-typedef enum
-{
-  IF_ALWAYS,
-  IF_JOINTS,
-  IF_SLOTS,
-  IF_LAPS,
-  IF_FIELD, /* pins between the laps */
-  IF_OBSTACLES
-} Condition;
-
-static gboolean
-holds (const SwSheet *sheet, Condition condition)
-{
-  for (guint f = 0; f < sheet->layout->n_faces; f++)
-    for (guint t = 0; t < sheet->layout->faces[f].n_tiers; t++)
-      {
-        const SwTier *tier = &sheet->layout->faces[f].tiers[t];
-
-        if (condition == IF_OBSTACLES && sheet->tally->collars > 0)
-          return TRUE;
-        if (condition == IF_SLOTS && tier->slots > 0)
-          return TRUE;
-        if (condition == IF_LAPS && tier->n_runs > 1)
-          return TRUE;
-        if (condition == IF_FIELD && sw_tier_frame (sheet, tier).most > 0)
-          return TRUE;
-      }
-  return condition == IF_ALWAYS || (condition == IF_JOINTS && sheet->tally->joints > 0);
-}
-
 static const struct
 {
   const char *code;
-  Condition condition;
+  SwCondition condition;
 } hold_points[] = {
-  { "seedbed", IF_ALWAYS }, { "key-trench", IF_ALWAYS }, { "first-run", IF_ALWAYS },
-  { "joints", IF_JOINTS },  { "toe", IF_ALWAYS },        { "final", IF_ALWAYS },
+  { "seedbed", SW_IF_ALWAYS },   { "key-trench", SW_IF_ALWAYS },
+  { "first-run", SW_IF_ALWAYS }, { "joints", SW_IF_JOINTS },
+  { "toe", SW_IF_ALWAYS },       { "final", SW_IF_ALWAYS },
 };
 
 static const struct
 {
   const char *code;
-  Condition condition;
+  SwCondition condition;
 } checks[] = {
-  { "contact", IF_ALWAYS }, { "trench", IF_ALWAYS },       { "key-pins", IF_ALWAYS },
-  { "slots", IF_SLOTS },    { "edges", IF_ALWAYS },        { "toe", IF_ALWAYS },
-  { "run-on", IF_ALWAYS },  { "obstacles", IF_OBSTACLES },
+  { "contact", SW_IF_ALWAYS },  { "trench", SW_IF_ALWAYS },
+  { "key-pins", SW_IF_ALWAYS }, { "slots", SW_IF_SLOTS },
+  { "edges", SW_IF_ALWAYS },    { "toe", SW_IF_ALWAYS },
+  { "run-on", SW_IF_ALWAYS },   { "obstacles", SW_IF_OBSTACLES },
 };
 
 /* What acceptance is measured by, and in how many places. */
@@ -69,11 +41,12 @@ static const struct
 static const struct
 {
   const char *code;
-  Condition condition;
+  SwCondition condition;
   guint places;
 } pocket_tests[] = {
-  { "side-lap", IF_LAPS, 5 }, { "end-lap", IF_JOINTS, 5 },    { "frame", IF_FIELD, 3 },
-  { "pull", IF_ALWAYS, 5 },   { "key-trench", IF_ALWAYS, 5 },
+  { "side-lap", SW_IF_LAPS, 5 },     { "end-lap", SW_IF_JOINTS, 5 },
+  { "frame", SW_IF_FIELD, 3 },       { "pull", SW_IF_ALWAYS, 5 },
+  { "key-trench", SW_IF_ALWAYS, 5 },
 };
 
 void
@@ -93,7 +66,7 @@ sw_sheet_hold_points (const SwSheet *sheet, SwFlow *flow)
   sw_table_set_ruled (table);
   sw_table_set_row_mm (table, WRITE_ROW_MM);
   for (guint i = 0; i < G_N_ELEMENTS (hold_points); i++)
-    if (holds (sheet, hold_points[i].condition))
+    if (sw_sheet_holds (sheet, hold_points[i].condition))
       sw_table_row (table,
                     sw_sheet_format (
                         sheet, "%u  %s", ++number,
@@ -191,7 +164,7 @@ add_checks (const SwSheet *sheet, SwFlow *flow)
   sw_table_set_ruled (table);
   sw_table_set_row_mm (table, CHECK_ROW_MM);
   for (guint i = 0; i < G_N_ELEMENTS (checks); i++)
-    if (holds (sheet, checks[i].condition))
+    if (sw_sheet_holds (sheet, checks[i].condition))
       add_check_rows (sheet, table, check_id (sheet, checks[i].code), 0);
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.check.title"));
   sw_flow_table (flow, table);
@@ -220,7 +193,7 @@ add_pocket_tests (const SwSheet *sheet, SwFlow *flow)
   sw_table_row (table, sw_sheet_get (sheet, "pack.measure.place"), "", "", "", "", "", "",
                 NOTHING, NULL);
   for (guint i = 0; i < G_N_ELEMENTS (pocket_tests); i++)
-    if (holds (sheet, pocket_tests[i].condition))
+    if (sw_sheet_holds (sheet, pocket_tests[i].condition))
       add_check_rows (sheet, table, check_id (sheet, pocket_tests[i].code),
                       pocket_tests[i].places);
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.measure.title"));

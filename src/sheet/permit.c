@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "conditions.h"
 #include "tier-numbers.h"
 
 #define SECTION_MM 78.0 /* less where the sheet would not stay one */
@@ -44,19 +45,6 @@ add_head (const SwSheet *sheet, SwFlow *flow)
   sw_flow_table (flow, table);
 }
 
-/* Whether a text of the practice's rules is about something this practice or job has. */
-static gboolean
-speaks (const SwSheet *sheet, const char *code)
-{
-  if (g_str_equal (code, "end-lap"))
-    return sheet->tally->joints > 0;
-  if (g_str_equal (code, "slots"))
-    return sheet->layout->faces[0].tiers[0].slots > 0;
-  if (g_str_equal (code, "obstacles"))
-    return sheet->tally->collars > 0;
-  return TRUE;
-}
-
 /* Some rules are said in one of several ways. */
 static const char *
 rule_id (const SwSheet *sheet, const char *code)
@@ -72,21 +60,29 @@ rule_id (const SwSheet *sheet, const char *code)
 static void
 add_rules (const SwSheet *sheet, SwFlow *flow, SwStyle style)
 {
-  static const char *const codes[] = { "cover",     "seedbed", "key-trench", "side-lap",
-                                       "end-lap",   "slots",   "pins",       "toe",
-                                       "obstacles", "inspect" };
+  static const struct
+  {
+    const char *code;
+    SwCondition condition;
+  } rules[] = {
+    { "cover", SW_IF_ALWAYS },        { "seedbed", SW_IF_ALWAYS },
+    { "key-trench", SW_IF_ALWAYS },   { "side-lap", SW_IF_ALWAYS },
+    { "end-lap", SW_IF_JOINTS },      { "slots", SW_IF_SLOTS },
+    { "pins", SW_IF_ALWAYS },         { "toe", SW_IF_ALWAYS },
+    { "obstacles", SW_IF_OBSTACLES }, { "inspect", SW_IF_ALWAYS },
+  };
   g_autoptr (GHashTable) places = sw_tier_places (sheet, 0, 0);
   guint number = 0;
 
   g_hash_table_replace (places, "blanket", sw_markup_escape (sw_sheet_blanket (sheet)));
   g_hash_table_replace (places, "pins_all",
                         g_strdup (sw_sheet_count (sheet, (double) sheet->tally->pins)));
-  for (guint i = 0; i < G_N_ELEMENTS (codes); i++)
-    if (speaks (sheet, codes[i]))
-      sw_flow_item (
-          flow, style, sw_sheet_format (sheet, "%u", ++number),
-          sw_sheet_keep (sheet, sw_texts_fill_table (sheet->texts,
-                                                     rule_id (sheet, codes[i]), places)));
+  for (guint i = 0; i < G_N_ELEMENTS (rules); i++)
+    if (sw_sheet_holds (sheet, rules[i].condition))
+      sw_flow_item (flow, style, sw_sheet_format (sheet, "%u", ++number),
+                    sw_sheet_keep (sheet, sw_texts_fill_table (
+                                              sheet->texts,
+                                              rule_id (sheet, rules[i].code), places)));
 }
 
 /* A list of the office with boxes to tick, or lines to write it in. */

@@ -340,6 +340,29 @@ test_laid_faults (gconstpointer name)
 }
 
 static void
+add_slots_below_bench (SwJob *job)
+{
+  sw_job_set_override (job, SW_PRACTICE_SLOT_EVERY_M, 15.0, "");
+}
+
+/* examples/pinfold-cutting: 13.42 m above the bench take no slot every 15 m, 17.89 m below
+ * it take one: the holder of the permit reads of it. */
+static void
+test_permit_tells_of_lower_slots (void)
+{
+  g_autoptr (Example) example =
+      example_new_changed ("pinfold-cutting", add_slots_below_bench);
+  g_autoptr (GPtrArray) pages =
+      example_pack_of_kind (example, SW_PAPER_A4, SW_PACK_PERMIT);
+  g_autofree char *words = pack_words (pages);
+  const SwFaceLayout *face = &example->result->layout->faces[0];
+
+  g_assert_cmpuint (face->tiers[0].slots, ==, 0);
+  g_assert_cmpuint (face->tiers[1].slots, ==, 1);
+  g_assert_nonnull (strstr (words, "Check slots across the run"));
+}
+
+static void
 add_slots_and_joints (SwJob *job)
 {
   sw_job_set_override (job, SW_PRACTICE_SLOT_EVERY_M, 5.0, "");
@@ -477,6 +500,8 @@ main (int argc, char *argv[])
   example_add_tests ("/sheet/kinds/tidy", test_tidy);
   example_add_tests ("/sheet/kinds/counter-sheet", test_counter_sheet);
   g_test_add_func ("/sheet/kinds/what-the-office-says", test_what_the_office_says);
+  g_test_add_func ("/sheet/kinds/permit-tells-of-lower-slots",
+                   test_permit_tells_of_lower_slots);
   g_test_add_func ("/sheet/kinds/answers-by-hand", test_answers_by_hand);
   g_test_add_func ("/sheet/kinds/seed", test_seed);
   g_test_add_func ("/sheet/kinds/short-roll", test_short_roll);
