@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
 #include "pack-fixture.h"
+#include <string.h>
 
 const char *const example_names[] = {
   "pinfold-cutting",
@@ -124,6 +125,15 @@ example_pack_by_plan (const Example *example, SwPaper paper, const SwPackPlan *p
                       "0123456789ab", NULL);
 }
 
+const SwFigure *
+page_titled (const GPtrArray *pages, const char *title)
+{
+  for (guint i = 0; i < pages->len; i++)
+    if (g_strcmp0 (((const SwFigure *) pages->pdata[i])->title, title) == 0)
+      return g_ptr_array_index (pages, i);
+  g_error ("the pack has no page %s", title);
+}
+
 static void
 append_words (GString *words, const SwFigure *page)
 {
@@ -153,4 +163,21 @@ pack_words (const GPtrArray *pages)
   for (guint i = 0; i < pages->len; i++)
     append_words (words, g_ptr_array_index (pages, i));
   return g_string_free (words, FALSE);
+}
+
+void
+assert_says (const char *words, const char *part)
+{
+  if (strstr (words, part) == NULL)
+    g_error ("no “%s” in:\n%s", part, words);
+}
+
+guint
+count_of (const char *words, const char *part)
+{
+  guint count = 0;
+
+  for (const char *at = words; (at = strstr (at, part)) != NULL; at++)
+    count++;
+  return count;
 }

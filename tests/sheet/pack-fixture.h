@@ -41,7 +41,14 @@ GPtrArray *example_pack (const Example *example, SwPaper paper);
 GPtrArray *example_pack_of_kind (const Example *example, SwPaper paper, SwPackKind kind);
 GPtrArray *example_pack_by_plan (const Example *example, SwPaper paper,
                                  const SwPackPlan *plan);
+/** The first page of that title; a test without one fails. */
+const SwFigure *page_titled (const GPtrArray *pages, const char *title);
 /** All texts of a page, each on a line. (transfer full) */
 char *page_words (const SwFigure *page);
 /** The same of all pages. (transfer full) */
 char *pack_words (const GPtrArray *pages);
+
+/** Words have this in them. */
+void assert_says (const char *words, const char *part);
+/** How often they have it. */
+guint count_of (const char *words, const char *part);

@@ -4,13 +4,6 @@
 #include <slopewright/tally/pin-frame.h>
 #include <string.h>
 
-static void
-assert_says (const char *words, const char *line)
-{
-  if (strstr (words, line) == NULL)
-    g_error ("no “%s” in:\n%s", line, words);
-}
-
 /* Words of the pages of that title, line ends read as spaces. */
 static char *
 words_of (const GPtrArray *pages, const char *title)

@@ -213,16 +213,6 @@ test_short_roll (void)
   g_assert_null (strstr (asked, "could be laid"));
 }
 
-static guint
-count_of (const char *words, const char *what)
-{
-  guint count = 0;
-
-  for (const char *at = strstr (words, what); at != NULL; at = strstr (at + 1, what))
-    count++;
-  return count;
-}
-
 /* Whatever the seed: ten questions with a reason each, of every kind, and three to five
  * wrong pictures of six, told apart in the key and not in the handout. */
 static void

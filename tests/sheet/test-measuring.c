@@ -14,23 +14,6 @@ assert_near (double found, double expected)
   g_assert_cmpfloat_with_epsilon (found, expected, NEAR_M);
 }
 
-static void
-assert_says (const char *words, const char *line)
-{
-  if (strstr (words, line) == NULL)
-    g_error ("no “%s” in:\n%s", line, words);
-}
-
-static guint
-count_of (const char *words, const char *what)
-{
-  guint count = 0;
-
-  for (const char *at = strstr (words, what); at != NULL; at = strstr (at + 1, what))
-    count++;
-  return count;
-}
-
 /*
  * Sandlark: 26 m along the crest, 8.25 out and 5.50 down. By hand: sqrt (8.25^2 + 5.5^2)
  * = 9.915; atan (5.5 / 8.25) = 33.7 degrees; the diagonal sqrt (26^2 + 9.915^2) = 27.83.

@@ -298,25 +298,6 @@ test_numbers_of_the_banks (void)
 }
 
 static guint
-count_of (const char *words, const char *part)
-{
-  guint count = 0;
-
-  for (const char *c = words; (c = strstr (c, part)) != NULL; c++)
-    count++;
-  return count;
-}
-
-static const SwFigure *
-page_titled (const GPtrArray *pages, const char *title)
-{
-  for (guint i = 0; i < pages->len; i++)
-    if (g_strcmp0 (((const SwFigure *) pages->pdata[i])->title, title) == 0)
-      return g_ptr_array_index (pages, i);
-  g_error ("the pack has no page %s", title);
-}
-
-static guint
 count_pages_that_say (const GPtrArray *pages, const char *start)
 {
   guint count = 0;

@@ -6,18 +6,9 @@
 
 /* What the pages say of jobs that are not one plain face. */
 
-static char *
-words_of_page (const GPtrArray *pages, const char *title)
-{
-  for (guint i = 0; i < pages->len; i++)
-    if (g_strcmp0 (((const SwFigure *) pages->pdata[i])->title, title) == 0)
-      return page_words (pages->pdata[i]);
-  g_error ("no page is called %s", title);
-}
-
 /* Wherever the lines of the page break. */
 static void
-assert_says (const char *words, const char *text)
+assert_says_in_lines (const char *words, const char *text)
 {
   g_autofree char *one_line = g_strdelimit (g_strdup (words), "\n", ' ');
 
@@ -37,10 +28,10 @@ test_talk_names_every_face (void)
   };
   g_autoptr (Example) example = example_new ("corvendale-interchange");
   g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
-  g_autofree char *words = words_of_page (pages, "Toolbox talk");
+  g_autofree char *words = page_words (page_titled (pages, "Toolbox talk"));
 
   for (guint i = 0; i < G_N_ELEMENTS (lines); i++)
-    assert_says (words, lines[i]);
+    assert_says_in_lines (words, lines[i]);
 }
 
 /* The side lap is drawn once; its detail says what it is on each face. */
@@ -49,11 +40,11 @@ test_detail_has_every_lap (void)
 {
   g_autoptr (Example) example = example_new ("corvendale-interchange");
   g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
-  g_autofree char *words = words_of_page (pages, "Details");
+  g_autofree char *words = page_words (page_titled (pages, "Details"));
 
-  assert_says (words, "Side lap as laid, Face W 138");
-  assert_says (words, "Side lap as laid, Face N 211");
-  assert_says (words, "Side lap as laid, Face E 143");
+  assert_says_in_lines (words, "Side lap as laid, Face W 138");
+  assert_says_in_lines (words, "Side lap as laid, Face N 211");
+  assert_says_in_lines (words, "Side lap as laid, Face E 143");
 }
 
 /* The pins of all steps are the pins of the job: 61 + 59 + 402 + 18 + 28 + 46 = 614 by
@@ -67,7 +58,7 @@ test_steps_have_every_pin (void)
 
   g_assert_cmpuint (example->result->tally->pins, ==, 614);
   g_assert_nonnull (strstr (words, "\n28\n"));
-  assert_says (words, "round obstacles, every 300");
+  assert_says_in_lines (words, "round obstacles, every 300");
 }
 
 /* Two tiers with the same numbers: said once. */
@@ -76,10 +67,10 @@ test_talk_says_what_is_alike_once (void)
 {
   g_autoptr (Example) example = example_new ("pinfold-cutting");
   g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
-  g_autofree char *words = words_of_page (pages, "Toolbox talk");
+  g_autofree char *words = page_words (page_titled (pages, "Toolbox talk"));
 
-  assert_says (words,
-               "Run 1 is on the left, seen from the toe looking up; each run laps");
+  assert_says_in_lines (
+      words, "Run 1 is on the left, seen from the toe looking up; each run laps");
   g_assert_null (strstr (words, "Tier 1"));
 }
 
@@ -90,11 +81,11 @@ test_a_heap_closes_on_itself (void)
 {
   g_autoptr (Example) example = example_new ("quernby-heap");
   g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
-  g_autofree char *hand = words_of_page (pages, "Check this pack by hand");
+  g_autofree char *hand = page_words (page_titled (pages, "Check this pack by hand"));
   g_autofree char *all = pack_words (pages);
 
-  assert_says (hand, "next whole number: 70.");
-  assert_says (hand, "The line closes on itself");
+  assert_says_in_lines (hand, "next whole number: 70.");
+  assert_says_in_lines (hand, "The line closes on itself");
   g_assert_null (strstr (hand, "\n71\n"));
   g_assert_null (strstr (all, "0 at the edges"));
 }
@@ -117,11 +108,11 @@ test_us_units_throughout (void)
   example->draw.style.units = SW_UNITS_US;
   pages = example_pack (example, SW_PAPER_LETTER);
   words = pack_words (pages);
-  assert_says (words, "pins of 6\xc2\xa0in or longer");
+  assert_says_in_lines (words, "pins of 6\xc2\xa0in or longer");
   g_assert_null (strstr (words, "pins of 5"));
   g_assert_null (strstr (words, "chosen there: 5"));
-  assert_says (words, "all, 7\xc2\xa0"
-                      "ft apart");
+  assert_says_in_lines (words, "all, 7\xc2\xa0"
+                               "ft apart");
   g_assert_null (strstr (words, "2 m apart"));
 }
 
@@ -133,7 +124,7 @@ test_one_box (void)
   g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
   g_autofree char *words = pack_words (pages);
 
-  assert_says (words, "1 box;");
+  assert_says_in_lines (words, "1 box;");
   g_assert_null (strstr (words, "1 boxes"));
 }
 
