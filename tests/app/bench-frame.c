@@ -5,6 +5,7 @@
 
 #include "canvas-kind.h"
 #include "canvas-paint.h"
+#include "square-job.h"
 #include "stock.h"
 
 /*
@@ -17,20 +18,12 @@
 #define PX_PER_MM 4.8
 #define ROUNDS 9
 
-/* Square, 3:1, field pins every 1.0 x 0.3 m: some 34 000 to the hectare. */
+/* Field pins every 1.0 x 0.3 m: some 34 000 to the hectare. */
 static SwJob *
 job_of (double ha)
 {
-  SwJob *job = sw_job_new_default ();
-  SwFace *face = g_ptr_array_index (job->faces, 0);
-  double side_m = sqrt (ha * SW_M2_PER_HA);
-  const SwPoint section[] = { { 0.0, side_m / 3.0 }, { side_m, 0.0 } };
-  const SwPoint outline[] = {
-    { 0.0, 0.0 }, { side_m, 0.0 }, { side_m, side_m }, { 0.0, side_m }
-  };
+  SwJob *job = square_job (ha);
 
-  sw_face_set_section (face, section, 2);
-  sw_face_set_outline (face, outline, 4);
   sw_job_set_override (job, SW_PRACTICE_PIN_DOWN_M, 0.3, "");
   sw_job_set_override (job, SW_PRACTICE_PIN_ACROSS_M, 1.0, "");
   return job;

@@ -1,9 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
 #include <glib/gstdio.h>
-#include <math.h>
-#include <slopewright/base/units.h>
 
+#include "square-job.h"
 #include "sw-making.h"
 
 /*
@@ -18,22 +17,6 @@ typedef struct
 {
   gint64 last_us, longest_us;
 } Pulse;
-
-static SwJob *
-job_of (double ha)
-{
-  SwJob *job = sw_job_new_default ();
-  SwFace *face = g_ptr_array_index (job->faces, 0);
-  double side_m = sqrt (ha * SW_M2_PER_HA);
-  const SwPoint section[] = { { 0.0, side_m / 3.0 }, { side_m, 0.0 } };
-  const SwPoint outline[] = {
-    { 0.0, 0.0 }, { side_m, 0.0 }, { side_m, side_m }, { 0.0, side_m }
-  };
-
-  sw_face_set_section (face, section, 2);
-  sw_face_set_outline (face, outline, 4);
-  return job;
-}
 
 static gboolean
 on_heartbeat (gpointer data)
@@ -79,7 +62,7 @@ time_aside_ms (SwStage *stage, const char *path, double *whole_ms)
 static void
 time_export (double ha, const SwStock *stock, const char *path)
 {
-  g_autoptr (SwJob) job = job_of (ha);
+  g_autoptr (SwJob) job = square_job (ha);
   g_autoptr (SwDocument) document = sw_document_new (stock->catalogue, job);
   g_autoptr (SwStage) stage = sw_stage_new (document, stock);
   double whole_ms;
