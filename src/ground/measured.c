@@ -5,7 +5,6 @@
 #include <slopewright/ground/measured.h>
 
 /* Common practice, no source. */
-#define ALLOWED_M 0.10
 #define ALLOWED_RATIO 0.01
 
 static double
@@ -51,7 +50,7 @@ check (const SwTapedSides *sides, SwTapedShape *shape)
   shape->bd_m = distance (p[1], p[3]);
   shape->checked = sides->bd_m > 0.0;
   shape->residual_m = shape->checked ? sides->bd_m - shape->bd_m : 0.0;
-  shape->allowed_m = fmax (ALLOWED_M, ALLOWED_RATIO * shape->bd_m);
+  shape->allowed_m = fmax (SW_TAPED_ALLOWED_M, ALLOWED_RATIO * shape->bd_m);
   shape->sharpest_rad = fmin (at_c, at_d);
   shape->flattest_rad = fmax (at_c, at_d);
 }

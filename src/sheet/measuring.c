@@ -2,6 +2,7 @@
 #include "measuring.h"
 #include "fall-lines.h"
 #include <math.h>
+#include <slopewright/ground/measured.h>
 
 #define ROW_MM SW_MEASURING_ROW_MM
 #define HEAD_ROW_MM 10.0
@@ -10,8 +11,7 @@
 #define SKETCH_LEAST_MM 45.0
 #define SKETCH_MOST_MM 120.0
 #define SKETCH_HEADING_MM 22.0 /* heading and words above it */
-/* As sw_taped_shape() allows; a tape pulled twice: common practice, no source. */
-#define DIAGONAL_M 0.10
+/* A tape pulled twice: common practice, no source. */
 #define LENGTH_SHARE 0.01
 #define LENGTH_LEAST_M 0.10
 #define SLIP_M 0.05
@@ -191,7 +191,8 @@ add_sides (const SwSheet *sheet, SwFlow *flow, guint face)
   sw_flow_heading (flow, sw_sheet_get (sheet, "measuring.sides.title"));
   sw_flow_text (flow, SW_STYLE_SMALL, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "measuring.sides.how", "allowed",
-                               sw_sheet_limit (sheet, DIAGONAL_M, SW_LIMIT_MOST), NULL));
+                               sw_sheet_limit (sheet, SW_TAPED_ALLOWED_M, SW_LIMIT_MOST),
+                               NULL));
   sw_flow_tie (flow);
   sw_flow_space (flow, TEXT_GAP_MM);
   sw_flow_table (flow, table);

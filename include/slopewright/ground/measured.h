@@ -31,6 +31,9 @@ typedef struct
   double flattest_rad; /*   beyond 30 to 120 degrees a small slip moves the corner far */
 } SwTapedShape;
 
+/** What the other diagonal is allowed at least: common practice, no source. */
+#define SW_TAPED_ALLOWED_M 0.10
+
 /**
  * sw_taped_shape:
  * @sides: each > 0 but bd_m, which is >= 0
@@ -38,8 +41,8 @@ typedef struct
  *
  * C lies where the tapes from A and B meet below the crest line, D where those from
  * A and C meet on the far side of AC from B: x = (b2 + c2 - a2) / (2 c).
- * The other diagonal is allowed 0.10 m or 1 %, whichever is more (common practice,
- * no source).
+ * The other diagonal is allowed SW_TAPED_ALLOWED_M or 1 %, whichever is more (common
+ * practice, no source).
  *
  * Returns: SW_OK; SW_E_RANGE for a length that is not above 0 or tapes that do not
  *   meet; SW_E_OUTLINE when D is not below the crest line.
