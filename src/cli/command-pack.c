@@ -22,6 +22,14 @@ typedef struct
   gboolean as_text;
 } Wanted;
 
+static void
+wanted_clear (Wanted *wanted)
+{
+  g_free (wanted->paper);
+  g_free (wanted->kind);
+}
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Wanted, wanted_clear)
+
 static SlopepackExit
 choose_plan (const Wanted *wanted, const SwJob *job, SwPackPlan *plan)
 {
@@ -71,7 +79,7 @@ run (char **argv)
 {
   g_auto (SlopepackReader) reader = { 0 };
   g_autofree char *output = NULL;
-  Wanted wanted = { .seed = -1 };
+  g_auto (Wanted) wanted = { .seed = -1 };
   const GOptionEntry entries[] = {
     { "output", 'o', 0, G_OPTION_ARG_FILENAME, &output, "Where to write", "FILE" },
     { "paper", 0, 0, G_OPTION_ARG_FILENAME, &wanted.paper,
@@ -93,9 +101,5 @@ run (char **argv)
   if (!slopepack_read_options (&slopepack_pack, argv, entries, 1, 1, &words, &code))
     return code;
   code = slopepack_check_output (&slopepack_pack, output, words[1]);
-  if (code == SLOPEPACK_DONE)
-    code = pack (words[1], &reader, &wanted, output);
-  g_free (wanted.paper);
-  g_free (wanted.kind);
-  return code;
+  return code == SLOPEPACK_DONE ? pack (words[1], &reader, &wanted, output) : code;
 }
