@@ -370,7 +370,7 @@ sw_plan_notes (SwDrawing *drawing)
                        face->outline[(i + 1) % face->n_outline]))
       dimension_side (drawing, i, turn);
   draw_wind (drawing);
-  sw_plan_run_on (drawing, sw_plan_paper_box (drawing));
+  sw_plan_run_on (drawing, sw_plan_paper_box (drawing), WIND_ROW_MM);
   for (guint i = 0; i < face->n_outline; i++)
     add_handle (drawing, i);
 }

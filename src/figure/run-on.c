@@ -6,8 +6,7 @@
 #define HEAD_MM 2.6
 #define GAP_MM 2.0
 
-/* On plan: as long as the row of the wind is high, beside the leeward end. */
-#define PLAN_ROW_MM 11.0
+/* On plan: beside the leeward end. */
 #define PLAN_HALF_MM 3.2
 #define PLAN_SIDE_MM 3.0
 
@@ -44,15 +43,9 @@ draw_arrow (SwDrawing *drawing, SwPaperPoint from, SwPaperPoint to)
 static void
 name_arrow (SwDrawing *drawing, const SwLabelSpot *spots, guint n_spots)
 {
-  sw_labels_wish (drawing->labels,
-                  &(SwLabelWish){ .rank = SW_LABEL_USEFUL,
-                                  .role = SW_ROLE_TEXT,
-                                  .style = SW_LABEL_KNOCK_OUT,
-                                  .size_mm = drawing->text_mm,
-                                  .object = sw_drawing_object_id (drawing, "/run-on"),
-                                  .text = sw_drawing_text (drawing, "drawing.run-on"),
-                                  .spots = spots,
-                                  .n_spots = n_spots });
+  sw_drawing_label (drawing, SW_LABEL_USEFUL, spots, n_spots,
+                    sw_drawing_object_id (drawing, "/run-on"),
+                    sw_drawing_text (drawing, "drawing.run-on"));
 }
 
 static double
@@ -64,10 +57,10 @@ half_name_mm (const SwDrawing *drawing)
 }
 
 void
-sw_plan_run_on (SwDrawing *drawing, SwBox paper)
+sw_plan_run_on (SwDrawing *drawing, SwBox paper, double row_mm)
 {
   gboolean left = drawing->face->leeward == SW_SIDE_LEFT;
-  double y = paper.y0_m - PLAN_ROW_MM, side = left ? 1.0 : -1.0;
+  double y = paper.y0_m - row_mm, side = left ? 1.0 : -1.0;
   double x = left ? paper.x0_m + PLAN_SIDE_MM : paper.x1_m - PLAN_SIDE_MM;
   double beside_mm = GAP_MM + half_name_mm (drawing);
   SwLabelSpot spots[] = { { x + side * beside_mm, y, 0.0 },

@@ -8,6 +8,6 @@
  * ground above is given: an arrow towards the crest, "/run-on".
  */
 
-/** @paper: box of the outline on paper */
-void sw_plan_run_on (SwDrawing *drawing, SwBox paper);
+/** @paper: box of the outline on paper; @row_mm: how far above it the arrow has its middle */
+void sw_plan_run_on (SwDrawing *drawing, SwBox paper, double row_mm);
 void sw_section_run_on (SwDrawing *drawing);
