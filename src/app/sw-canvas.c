@@ -4,7 +4,6 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
-#include "canvas-paint.h"
 #include "point-words.h"
 
 /* Pixels to a figure's millimetre at the usual text size: its 2.5 mm text is 12 px. */
