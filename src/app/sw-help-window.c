@@ -458,6 +458,7 @@ sw_help_window_new (const SwStock *stock, SwUnitSystem units)
   self->help = sw_help_load (sw_texts_language (stock->texts));
   self->view = SW_HELP_VIEW (sw_help_view_new (stock, units));
   g_signal_connect_swapped (self->view, "follow", G_CALLBACK (on_follow), self);
+  gtk_paned_set_wide_handle (GTK_PANED (paned), TRUE);
   gtk_paned_set_start_child (GTK_PANED (paned), make_side (self));
   gtk_paned_set_end_child (GTK_PANED (paned), GTK_WIDGET (self->view));
   gtk_paned_set_resize_start_child (GTK_PANED (paned), FALSE);
