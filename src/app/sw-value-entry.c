@@ -318,6 +318,25 @@ sw_value_entry_class_init (SwValueEntryClass *klass)
                                    NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_DOUBLE);
 }
 
+/* Not being a target counts within a surface only, and the hint has one of its own, over
+ * the field below, which is often the next to be clicked. */
+static void
+let_pointer_through (GdkSurface *surface)
+{
+  cairo_region_t *nowhere = cairo_region_create ();
+
+  gdk_surface_set_input_region (surface, nowhere);
+  cairo_region_destroy (nowhere);
+}
+
+/* Each layout gives a pop-up the shape of its contents, so ours comes after it. */
+static void
+on_hint_realized (GtkWidget *hint)
+{
+  g_signal_connect_after (gtk_native_get_surface (GTK_NATIVE (hint)), "layout",
+                          G_CALLBACK (let_pointer_through), NULL);
+}
+
 static void
 make_hint (SwValueEntry *self)
 {
@@ -330,6 +349,7 @@ make_hint (SwValueEntry *self)
   gtk_popover_set_has_arrow (self->hint, FALSE);
   gtk_popover_set_position (self->hint, GTK_POS_BOTTOM);
   gtk_widget_set_can_target (GTK_WIDGET (self->hint), FALSE);
+  g_signal_connect (self->hint, "realize", G_CALLBACK (on_hint_realized), NULL);
   gtk_widget_add_css_class (GTK_WIDGET (self->hint), "hint");
   gtk_widget_set_parent (GTK_WIDGET (self->hint), GTK_WIDGET (self));
 }
