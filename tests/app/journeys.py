@@ -70,6 +70,13 @@ def until(what, look):
     raise AssertionError("did not come: " + what)
 
 
+def spoken(node):
+    """Its name; GTK 4.8 says that of a button with a key letter twice, "_Save Save"."""
+    name = node.get_name() or ""
+    half = (len(name) - 1) // 2 + 1
+    return name[half + 1:] if name[:half].replace("_", "", 1) == name[half + 1:] else name
+
+
 class Program:
     def __init__(self, binary, jobs, log, **environment):
         self.process = subprocess.Popen([binary, *jobs], stdout=log, stderr=log,
@@ -83,13 +90,17 @@ class Program:
                 return app
         return None
 
-    def named(self, name, role=None):
+    def everything(self):
+        """All nodes, those of the newest window first: it is most often looked for."""
         root = self.root()
-        if root is None:
-            return None
-        for node in every(root):
+        for i in reversed(range(root.get_child_count() if root is not None else 0)):
+            window = root.get_child_at_index(i)
+            yield from every(window) if window is not None else ()
+
+    def named(self, name, role=None):
+        for node in self.everything():
             try:
-                if node.get_name() == name and role in (None, node.get_role_name()):
+                if spoken(node) == name and role in (None, node.get_role_name()):
                     return node
             except GLib.Error:
                 continue
@@ -98,10 +109,15 @@ class Program:
     def find(self, name, role=None):
         return until(f"{role or 'something'} named “{name}”", lambda: self.named(name, role))
 
+    def shown(self, name, *roles):
+        """The thing of that name that has room on the screen; of two, the one above."""
+        return until(f"“{name}” on the screen", lambda: next(
+            (node for node in self.nodes(*roles)
+             if spoken(node) == name and extents(node)[2] > 0), None))
+
     def nodes(self, *roles):
         """All things of these roles."""
-        root = self.root()
-        for node in every(root) if root is not None else ():
+        for node in self.everything():
             try:
                 if node.get_role_name() in roles:
                     yield node
@@ -114,15 +130,12 @@ class Program:
 
     def focused(self):
         """Name of what has the keyboard, or None; the newest window is asked first."""
-        root = self.root()
-        windows = range(root.get_child_count() if root is not None else 0)
-        for i in reversed(windows):
-            for node in every(root.get_child_at_index(i)):
-                try:
-                    if node.get_state_set().contains(Atspi.StateType.FOCUSED):
-                        return node.get_name().lstrip("_")
-                except GLib.Error:
-                    continue
+        for node in self.everything():
+            try:
+                if node.get_state_set().contains(Atspi.StateType.FOCUSED):
+                    return spoken(node)
+            except GLib.Error:
+                continue
         return None
 
     def tab_to(self, beginning, most=20):
@@ -139,9 +152,50 @@ class Program:
         return node.get_description() if node is not None else None
 
 
-def middle(node):
+def surfaces():
+    """Places and sizes of the program's windows on the screen, menus and pop-ups too."""
+    said = subprocess.run(
+        ["xdotool", "search", "--onlyvisible", "--class", "slopewright",
+         "getwindowgeometry", "--shell", "%@"], capture_output=True, text=True, check=False)
+    numbers = [int(line.partition("=")[2]) for line in said.stdout.splitlines()
+               if line.startswith(("X=", "Y=", "WIDTH=", "HEIGHT="))]
+    return [tuple(numbers[i:i + 4]) for i in range(0, len(numbers), 4)]
+
+
+def extents(node):
     box = node.get_extents(Atspi.CoordType.WINDOW)
-    return box.x + box.width // 2, box.y + box.height // 2
+    return box.x, box.y, box.width, box.height
+
+
+def surface_of(node):
+    """The pop-up that the thing lies in, or its window, as far as the tree knows it."""
+    while node.get_parent().get_role_name() != "application":
+        if node.get_name() == "GtkPopoverContent":
+            return node.get_parent()
+        node = node.get_parent()
+    return node
+
+
+def origin(surface):
+    """Where a surface of the tree begins on the screen.
+
+    The tree knows only its size, a window's without the frame that it draws itself.
+    """
+    _, _, width, height = extents(surface)
+    for x, y, full_width, full_height in surfaces():
+        frame = full_width - width
+        if 0 <= frame < 80 and frame == full_height - height:
+            return x + frame // 2, y + frame // 2
+    return None
+
+
+def middle(node):
+    """Middle of a thing on the screen, once it has a place there."""
+    left, top = until(f"a window with “{node.get_name()}”", lambda: origin(surface_of(node)))
+    from_x, from_y, _, _ = extents(surface_of(node))
+    x, y, width, height = until(f"room for “{node.get_name()}”",
+                                lambda: extents(node)[2] > 0 and extents(node))
+    return left + x - from_x + width // 2, top + y - from_y + height // 2
 
 
 def drag(node, dx, dy):
@@ -155,8 +209,10 @@ def drag(node, dx, dy):
     time.sleep(0.3)
 
 
-def click(node):
-    xdotool("mousemove", *middle(node))
+def click(node, up=0):
+    """In its middle, or so much further up."""
+    x, y = middle(node)
+    xdotool("mousemove", x, y - up)
     time.sleep(0.2)
     xdotool("click", 1)
     time.sleep(0.3)
