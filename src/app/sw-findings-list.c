@@ -5,6 +5,7 @@
 #include <slopewright/sheet/report.h>
 
 #include "point-words.h"
+#include "row-name.h"
 #include "sw-help-button.h"
 
 struct _SwFindingsList
@@ -71,17 +72,22 @@ make_row (SwFindingsList *self, const SwFinding *finding)
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   GtkWidget *words = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
   GtkWidget *icon = gtk_image_new_from_icon_name (severity_icons[finding->severity]);
+  GtkWidget *head_label = make_label (head, "finding-head");
+  GtkWidget *text_label = make_label (text, "finding-text");
+  GtkWidget *row = gtk_list_box_row_new ();
 
   gtk_widget_set_valign (icon, GTK_ALIGN_START);
   gtk_widget_add_css_class (icon, code);
   gtk_box_append (GTK_BOX (line), icon);
-  gtk_box_append (GTK_BOX (words), make_label (head, "finding-head"));
-  gtk_box_append (GTK_BOX (words), make_label (text, "finding-text"));
+  gtk_box_append (GTK_BOX (words), head_label);
+  gtk_box_append (GTK_BOX (words), text_label);
   gtk_widget_set_hexpand (words, TRUE);
   gtk_box_append (GTK_BOX (line), words);
   if (*finding->failure != '\0')
     add_help (line, finding->failure);
-  return line;
+  gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), line);
+  sw_row_name (row, head_label, text_label);
+  return row;
 }
 
 static void

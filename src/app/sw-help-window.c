@@ -6,6 +6,7 @@
 #include <slopewright/store/store.h>
 #include <string.h>
 
+#include "row-name.h"
 #include "sw-help-view.h"
 
 #define SIDE_CHARS 24
@@ -184,15 +185,19 @@ title_of (const SwHelpHit *hit)
 static GtkWidget *
 make_found_row (const SwHelpHit *hit)
 {
+  GtkWidget *row = gtk_list_box_row_new ();
   GtkWidget *lines = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
   g_autofree char *title = title_of (hit);
+  GtkWidget *head = make_side_label (title, "finding-head");
   GtkWidget *line = make_side_label (hit->line, "dim-label");
 
   gtk_label_set_lines (GTK_LABEL (line), 2);
   gtk_label_set_ellipsize (GTK_LABEL (line), PANGO_ELLIPSIZE_END);
-  gtk_box_append (GTK_BOX (lines), make_side_label (title, "finding-head"));
+  gtk_box_append (GTK_BOX (lines), head);
   gtk_box_append (GTK_BOX (lines), line);
-  return lines;
+  gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), lines);
+  sw_row_name (row, head, line);
+  return row;
 }
 
 static void
@@ -265,8 +270,10 @@ static void
 add_group (SwHelpWindow *self, const char *title)
 {
   GtkWidget *row = gtk_list_box_row_new ();
+  GtkWidget *label = make_side_label (title, "heading");
 
-  gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), make_side_label (title, "heading"));
+  gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), label);
+  sw_row_name (row, label, NULL);
   gtk_list_box_row_set_selectable (GTK_LIST_BOX_ROW (row), FALSE);
   gtk_list_box_row_set_activatable (GTK_LIST_BOX_ROW (row), FALSE);
   gtk_widget_set_focusable (row, FALSE);
@@ -282,9 +289,10 @@ add_pages (SwHelpWindow *self, const SwHelpBlock *block)
       const SwHelpSpan *link = g_ptr_array_index (line, 0);
       const SwHelpPage *page = sw_help_page (self->help, link->target);
       GtkWidget *row = gtk_list_box_row_new ();
+      GtkWidget *label = make_side_label (page->title, NULL);
 
-      gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row),
-                                  make_side_label (page->title, NULL));
+      gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), label);
+      sw_row_name (row, label, NULL);
       g_object_set_data (G_OBJECT (row), PAGE_KEY, (gpointer) page);
       gtk_list_box_append (self->contents, row);
     }
@@ -459,6 +467,8 @@ sw_help_window_new (const SwStock *stock, SwUnitSystem units)
   self->view = SW_HELP_VIEW (sw_help_view_new (stock, units));
   g_signal_connect_swapped (self->view, "follow", G_CALLBACK (on_follow), self);
   gtk_paned_set_wide_handle (GTK_PANED (paned), TRUE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (paned), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("Movable border"), -1);
   gtk_paned_set_start_child (GTK_PANED (paned), make_side (self));
   gtk_paned_set_end_child (GTK_PANED (paned), GTK_WIDGET (self->view));
   gtk_paned_set_resize_start_child (GTK_PANED (paned), FALSE);

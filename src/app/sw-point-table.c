@@ -351,6 +351,8 @@ add_continue (SwPointTable *self, GtkWidget *line)
   GtkWidget *button = gtk_menu_button_new ();
 
   gtk_menu_button_set_label (GTK_MENU_BUTTON (button), _ ("Continue"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("Continue"), -1);
   gtk_menu_button_set_popover (GTK_MENU_BUTTON (button), sw_continue_new (self->stage));
   gtk_widget_add_css_class (button, "flat");
   gtk_widget_set_tooltip_text (button,

@@ -6,6 +6,7 @@
 
 #include "export.h"
 #include "form-fields.h"
+#include "row-name.h"
 #include "sw-making-bar.h"
 #include "sw-page-view.h"
 
@@ -88,6 +89,7 @@ match_thumbs (SwPreview *self)
       GtkWidget *thumb = sw_page_view_new (sw_stage_stock (self->stage), THUMB_PX);
       sw_page_view_show (SW_PAGE_VIEW (thumb), self->pages, count);
       gtk_list_box_append (self->thumbs, thumb);
+      sw_row_name (gtk_widget_get_parent (thumb), thumb, NULL);
     }
 }
 
