@@ -1,27 +1,17 @@
 /* SPDX-License-Identifier: MIT */
 #include "label-place.h"
 #include "drafting.h"
+#include "label-span.h"
 #include <math.h>
-
-#define HAIR_MM 0.01
-
-/* A line counts as upright within about 17 degrees. */
-#define UPRIGHT_COSINE 0.3
-
-/* Air round a text, and the gap between a dimension's text and its arrows. */
-#define PAD_MM 0.5
-
-/* Half the strip along a line that texts keep off. */
-#define LINE_MM 0.3
-
-/* A label nearer than this to what it speaks of needs no line to it. */
-#define SHORT_LEADER_MM 1.0
 
 /* A label so near says what it speaks of by its place, too. */
 #define NEAR_MM 16.0
 
 /* Height of the ink over the em: from a descender to a capital's top. */
 #define INK_RATIO 1.0
+
+/* Shorter than this nothing is measured. */
+#define LEAST_SPAN_MM 0.01
 
 /* How far the base line lies below the middle of the ink. */
 #define BASE_RATIO 0.35
@@ -33,8 +23,25 @@ typedef struct
   gboolean is_span, is_cramped; /* no room for the text between the arrows */
   SwLabelSpan span;
   SwLabelBox box;
-  gboolean placed;
+  gboolean placed, led; /* with a leader */
 } Asked;
+
+/* A line that texts keep off where they have another place. */
+typedef struct
+{
+  SwLabelBox box;
+  guint owner; /* which of those asked draws it; NOBODY: the drawing */
+} Line;
+
+#define NOBODY G_MAXUINT
+
+/* How much a label puts up with; those that find no place try again with more. */
+typedef enum
+{
+  CLEAR_OF_ALL,
+  OVER_LINES,   /* on a line that may be there */
+  BESIDE_LEADER /* with a leader across a text, or near enough without one */
+} Patience;
 
 struct SwLabels
 {
@@ -42,6 +49,7 @@ struct SwLabels
   const SwTextMeasure *measure;
   GArray *taken; /* (element-type SwLabelBox) */
   GArray *texts; /* (element-type SwLabelBox): those of @taken that no leader crosses */
+  GArray *lines; /* (element-type Line) */
   GArray *spots; /* (element-type SwLabelSpot) */
   GArray *asked; /* (element-type Asked) */
 };
@@ -62,6 +70,7 @@ sw_labels_new (double width_mm, double height_mm, const SwTextMeasure *measure)
   labels->measure = measure;
   labels->taken = g_array_new (FALSE, FALSE, sizeof (SwLabelBox));
   labels->texts = g_array_new (FALSE, FALSE, sizeof (SwLabelBox));
+  labels->lines = g_array_new (FALSE, FALSE, sizeof (Line));
   labels->spots = g_array_new (FALSE, FALSE, sizeof (SwLabelSpot));
   labels->asked = g_array_new (FALSE, FALSE, sizeof (Asked));
   g_array_set_clear_func (labels->asked, clear_asked);
@@ -75,37 +84,10 @@ sw_labels_free (SwLabels *labels)
     return;
   g_array_unref (labels->taken);
   g_array_unref (labels->texts);
+  g_array_unref (labels->lines);
   g_array_unref (labels->spots);
   g_array_unref (labels->asked);
   g_free (labels);
-}
-
-/* Half the shadow that @box throws on the axis (@x, @y). */
-static double
-half_shadow (SwLabelBox box, double x, double y)
-{
-  double along = fabs (x * cos (box.turn_rad) - y * sin (box.turn_rad));
-  double across = fabs (x * sin (box.turn_rad) + y * cos (box.turn_rad));
-
-  return box.half_width_mm * along + box.half_height_mm * across;
-}
-
-/* Separating axis theorem: two convex boxes are apart if some side's direction shows a gap. */
-gboolean
-sw_label_boxes_meet (SwLabelBox a, SwLabelBox b)
-{
-  const double turns[4] = { a.turn_rad, a.turn_rad + G_PI_2, b.turn_rad,
-                            b.turn_rad + G_PI_2 };
-
-  for (guint i = 0; i < G_N_ELEMENTS (turns); i++)
-    {
-      double x = cos (turns[i]), y = -sin (turns[i]);
-      double apart = fabs ((b.x_mm - a.x_mm) * x + (b.y_mm - a.y_mm) * y);
-
-      if (apart > half_shadow (a, x, y) + half_shadow (b, x, y) - HAIR_MM)
-        return FALSE;
-    }
-  return TRUE;
 }
 
 void
@@ -120,6 +102,22 @@ sw_labels_reserve_rect (SwLabels *labels, double x_mm, double y_mm, double width
 {
   sw_labels_reserve (labels, (SwLabelBox){ x_mm + width_mm / 2.0, y_mm + height_mm / 2.0,
                                            width_mm / 2.0, height_mm / 2.0, 0.0 });
+}
+
+static void
+keep_off (SwLabels *labels, SwLabelBox box, guint owner)
+{
+  Line line = { box, owner };
+
+  g_array_append_val (labels->lines, line);
+}
+
+void
+sw_labels_keep_off (SwLabels *labels, const SwPaperPoint *points, guint count)
+{
+  for (guint i = 0; i + 1 < count; i++)
+    keep_off (labels, sw_label_strip (points[i], points[i + 1], SW_LABEL_LINE_MM),
+              NOBODY);
 }
 
 void
@@ -141,78 +139,54 @@ text_width_mm (const SwLabels *labels, const SwLabelWish *wish)
                                     labels->measure->data);
 }
 
-double
-sw_label_reading_turn_rad (double turn_rad)
+static SwLabelBox
+text_box (const SwLabels *labels, const SwLabelWish *wish, SwLabelSpot spot)
 {
-  while (turn_rad > G_PI_2 + 1e-6)
-    turn_rad -= G_PI;
-  while (turn_rad <= -G_PI_2 + 1e-6)
-    turn_rad += G_PI;
-  return turn_rad;
+  return (SwLabelBox){ spot.x_mm, spot.y_mm,
+                       text_width_mm (labels, wish) / 2.0 + SW_LABEL_PAD_MM,
+                       wish->size_mm * INK_RATIO / 2.0 + SW_LABEL_PAD_MM / 2.0,
+                       spot.turn_rad };
 }
 
-double
-sw_label_shadow_mm (SwLabelBox box, double turn_rad)
+/* Lines of a dimension and its text's best place: others keep off them from the start. */
+static void
+foresee_span (SwLabels *labels, const Asked *asked, guint owner)
 {
-  return half_shadow (box, cos (turn_rad), -sin (turn_rad));
+  SwLabelSpot best = g_array_index (labels->spots, SwLabelSpot, asked->first_spot);
+  SwLabelBox lines[SW_SPAN_LINES];
+
+  if (!sw_span_is_inside (&asked->span, labels->width_mm, labels->height_mm))
+    return;
+  sw_span_lines (&asked->span, lines);
+  for (guint i = 0; i < SW_SPAN_LINES; i++)
+    keep_off (labels, lines[i], owner);
+  keep_off (labels, text_box (labels, &asked->wish, best), owner);
 }
 
 void
 sw_labels_dimension (SwLabels *labels, SwLabelRank rank, SwLabelSpan span, double size_mm,
                      const char *object, const char *text)
 {
-  double dx = span.x1_mm - span.x0_mm, dy = span.y1_mm - span.y0_mm;
-  double length = hypot (dx, dy);
+  SwLabelSpot spots[SW_SPAN_SPOTS];
   SwLabelWish wish = { .rank = rank,
                        .role = SW_ROLE_TEXT,
                        .style = SW_LABEL_KNOCK_OUT,
                        .size_mm = size_mm,
                        .object = object,
-                       .text = text };
-  double width, turn, x, y, ux, uy, beside;
-  SwLabelSpot spots[5];
+                       .text = text,
+                       .spots = spots };
+  double width = text_width_mm (labels, &wish);
   Asked *asked;
-  guint n = 0;
 
-  if (length < HAIR_MM)
+  if (sw_span_length_mm (&span) < LEAST_SPAN_MM)
     return;
-  ux = dx / length;
-  uy = dy / length;
-  x = (span.x0_mm + span.x1_mm) / 2.0 + uy * span.offset_mm;
-  y = (span.y0_mm + span.y1_mm) / 2.0 - ux * span.offset_mm;
-  width = text_width_mm (labels, &wish);
-  turn = sw_label_reading_turn_rad (atan2 (-dy, dx));
-  beside = (span.offset_mm < 0.0 ? -1.0 : 1.0) * size_mm * 1.15;
-  if (width + 2.0 * (PAD_MM + SW_ARROW_MM) <= length)
-    spots[n++] = (SwLabelSpot){ x, y, turn };
-  else if (width <= length * 1.6)
-    spots[n++] = (SwLabelSpot){ x + uy * beside, y - ux * beside, turn };
-  /* Upright beside a short and nearly vertical one, on the side away from the thing. */
-  if (fabs (ux) < UPRIGHT_COSINE && width + 2.0 * (PAD_MM + SW_ARROW_MM) > length)
-    {
-      beside = (span.offset_mm < 0.0 ? -1.0 : 1.0) * (width / 2.0 + 2.0 * PAD_MM);
-      spots[n++] = (SwLabelSpot){ x + uy * beside, y - ux * beside, 0.0 };
-    }
-  /* Beyond the ends, where the outside arrows are. */
-  beside = length / 2.0 + width / 2.0 + 2.0 * SW_ARROW_MM + 2.0 * PAD_MM;
-  spots[n++] = (SwLabelSpot){ x + ux * beside, y + uy * beside, turn };
-  spots[n++] = (SwLabelSpot){ x - ux * beside, y - uy * beside, turn };
-  wish.spots = spots;
-  wish.n_spots = n;
+  wish.n_spots = sw_span_spots (&span, width, size_mm, spots);
   sw_labels_wish (labels, &wish);
   asked = &g_array_index (labels->asked, Asked, labels->asked->len - 1);
   asked->is_span = TRUE;
-  asked->is_cramped = width + 2.0 * (PAD_MM + SW_ARROW_MM) > length;
+  asked->is_cramped = sw_span_is_cramped (&span, width);
   asked->span = span;
-}
-
-static gboolean
-is_inside (const SwLabels *labels, SwLabelBox box)
-{
-  double x = half_shadow (box, 1.0, 0.0), y = half_shadow (box, 0.0, 1.0);
-
-  return box.x_mm - x >= -HAIR_MM && box.x_mm + x <= labels->width_mm + HAIR_MM
-         && box.y_mm - y >= -HAIR_MM && box.y_mm + y <= labels->height_mm + HAIR_MM;
+  foresee_span (labels, asked, labels->asked->len - 1);
 }
 
 static gboolean
@@ -224,125 +198,102 @@ meets_none (SwLabelBox box, const GArray *boxes)
   return TRUE;
 }
 
-/* From @target to the nearest point of the box's middle line. FALSE: too near for a line. */
 static gboolean
-leader_end (SwLabelBox box, SwPaperPoint target, SwPaperPoint *end)
+is_off_lines (const SwLabels *labels, SwLabelBox box, guint owner)
 {
-  double c = cos (box.turn_rad), s = sin (box.turn_rad);
-  double u = (target.x_mm - box.x_mm) * c - (target.y_mm - box.y_mm) * s;
-  double v = (target.x_mm - box.x_mm) * s + (target.y_mm - box.y_mm) * c;
-  double near_u = CLAMP (u, -box.half_width_mm, box.half_width_mm);
-  double near_v = CLAMP (v, -box.half_height_mm, box.half_height_mm);
-
-  if (hypot (u - near_u, v - near_v) < SHORT_LEADER_MM)
-    return FALSE;
-  if (fabs (u) > box.half_width_mm)
-    near_v = 0.0;
-  *end = (SwPaperPoint){ box.x_mm + near_u * c + near_v * s,
-                         box.y_mm - near_u * s + near_v * c };
-  return TRUE;
-}
-
-/* The strip of paper that a label's leader takes. FALSE: it has none. */
-static gboolean
-leader_box (const SwLabelWish *wish, SwLabelBox box, SwLabelBox *leader)
-{
-  SwPaperPoint end;
-  double dx, dy;
-
-  if (!(wish->style & SW_LABEL_LEADER) || !leader_end (box, wish->target, &end))
-    return FALSE;
-  dx = end.x_mm - wish->target.x_mm;
-  dy = end.y_mm - wish->target.y_mm;
-  *leader = (SwLabelBox){ (end.x_mm + wish->target.x_mm) / 2.0,
-                          (end.y_mm + wish->target.y_mm) / 2.0, hypot (dx, dy) / 2.0,
-                          LINE_MM / 2.0, atan2 (-dy, dx) };
-  return TRUE;
-}
-
-/* A dimension whose lines would leave the figure is not drawn. */
-static gboolean
-span_is_inside (const SwLabels *labels, const SwLabelSpan *span)
-{
-  SwLabelBox ends = { 0 };
-  double dx = span->x1_mm - span->x0_mm, dy = span->y1_mm - span->y0_mm;
-  double length = hypot (dx, dy);
-
-  for (guint i = 0; i < 2; i++)
+  for (guint i = 0; i < labels->lines->len; i++)
     {
-      ends.x_mm = (i ? span->x1_mm : span->x0_mm) + dy / length * span->offset_mm;
-      ends.y_mm = (i ? span->y1_mm : span->y0_mm) - dx / length * span->offset_mm;
-      if (!is_inside (labels, ends))
+      const Line *line = &g_array_index (labels->lines, Line, i);
+
+      if (line->owner != owner && sw_label_boxes_meet (box, line->box))
         return FALSE;
     }
   return TRUE;
 }
 
-/* Lines of a dimension: later texts keep off them. */
-static void
-reserve_span (SwLabels *labels, const SwLabelSpan *span)
+/* The strip of paper that a label's leader takes. FALSE: it has none. */
+static gboolean
+leader_box (const SwLabelWish *wish, guint spot, SwLabelBox box, SwLabelBox *leader)
 {
-  double dx = span->x1_mm - span->x0_mm, dy = span->y1_mm - span->y0_mm;
-  double length = hypot (dx, dy), nx = dy / length, ny = -dx / length;
-  double half = fabs (span->offset_mm) / 2.0, turn = atan2 (-dy, dx);
+  SwPaperPoint end;
 
-  sw_labels_reserve (
-      labels, (SwLabelBox){ (span->x0_mm + span->x1_mm) / 2.0 + nx * span->offset_mm,
-                            (span->y0_mm + span->y1_mm) / 2.0 + ny * span->offset_mm,
-                            length / 2.0, LINE_MM, turn });
-  for (guint end = 0; end < 2; end++)
-    sw_labels_reserve (
-        labels,
-        (SwLabelBox){ (end ? span->x1_mm : span->x0_mm) + nx * span->offset_mm / 2.0,
-                      (end ? span->y1_mm : span->y0_mm) + ny * span->offset_mm / 2.0,
-                      LINE_MM, half, turn });
+  if (!(wish->style & SW_LABEL_LEADER) || spot < wish->n_beside
+      || !sw_label_leader_end (box, wish->target, &end))
+    return FALSE;
+  *leader = sw_label_strip (wish->target, end, SW_LABEL_LINE_MM / 2.0);
+  return TRUE;
 }
 
 static void
-take_spot (SwLabels *labels, Asked *asked, SwLabelBox box)
+take_spot (SwLabels *labels, Asked *asked, SwLabelBox box, const SwLabelBox *leader)
 {
-  SwLabelBox leader;
-
   asked->box = box;
   asked->placed = TRUE;
+  asked->led = leader != NULL;
   sw_labels_reserve (labels, box);
   g_array_append_val (labels->texts, box);
-  if (leader_box (&asked->wish, box, &leader))
-    sw_labels_reserve (labels, leader);
+  if (leader != NULL)
+    sw_labels_reserve (labels, *leader);
   if (asked->is_span)
-    reserve_span (labels, &asked->span);
+    {
+      SwLabelBox lines[SW_SPAN_LINES];
+
+      sw_span_lines (&asked->span, lines);
+      g_array_append_vals (labels->taken, lines, SW_SPAN_LINES);
+    }
 }
 
-/* @clear: only where the leader crosses no text. Else a label that stands near what it speaks
- * of goes without its leader. */
-static void
-choose_spot (SwLabels *labels, Asked *asked, gboolean clear)
+/* A dimension whose lines would leave the figure or cross a text is not drawn. */
+static gboolean
+can_draw_span (const SwLabels *labels, const SwLabelSpan *span)
 {
-  double width = text_width_mm (labels, &asked->wish);
+  SwLabelBox lines[SW_SPAN_LINES];
 
-  if (asked->is_span && !span_is_inside (labels, &asked->span))
+  sw_span_lines (span, lines);
+  for (guint i = 0; i < SW_SPAN_LINES; i++)
+    if (!meets_none (lines[i], labels->texts))
+      return FALSE;
+  return sw_span_is_inside (span, labels->width_mm, labels->height_mm);
+}
+
+static gboolean
+is_near (SwLabelBox box, SwPaperPoint target)
+{
+  return hypot (box.x_mm - target.x_mm, box.y_mm - target.y_mm) < NEAR_MM;
+}
+
+static gboolean
+try_spot (SwLabels *labels, Asked *asked, guint spot, Patience patience)
+{
+  SwLabelBox leader,
+      box =
+          text_box (labels, &asked->wish,
+                    g_array_index (labels->spots, SwLabelSpot, asked->first_spot + spot));
+  guint owner = (guint) (asked - (Asked *) (gpointer) labels->asked->data);
+  gboolean led = leader_box (&asked->wish, spot, box, &leader);
+
+  if (!sw_label_box_is_inside (box, labels->width_mm, labels->height_mm)
+      || !meets_none (box, labels->taken)
+      || (patience == CLEAR_OF_ALL && !is_off_lines (labels, box, owner))
+      || (patience < BESIDE_LEADER && led && !meets_none (leader, labels->texts)))
+    return FALSE;
+  if (patience == BESIDE_LEADER && is_near (box, asked->wish.target))
+    led = FALSE;
+  take_spot (labels, asked, box, led ? &leader : NULL);
+  return TRUE;
+}
+
+static void
+choose_spot (SwLabels *labels, Asked *asked)
+{
+  Patience most = asked->wish.style & SW_LABEL_OFF_LINES ? CLEAR_OF_ALL : BESIDE_LEADER;
+
+  if (asked->is_span && !can_draw_span (labels, &asked->span))
     return;
-  for (guint i = 0; i < asked->wish.n_spots && !asked->placed; i++)
-    {
-      SwLabelSpot spot =
-          g_array_index (labels->spots, SwLabelSpot, asked->first_spot + i);
-      SwLabelBox box = { spot.x_mm, spot.y_mm, width / 2.0 + PAD_MM,
-                         asked->wish.size_mm * INK_RATIO / 2.0 + PAD_MM / 2.0,
-                         spot.turn_rad };
-      SwLabelBox leader;
-
-      if (is_inside (labels, box) && meets_none (box, labels->taken)
-          && !(clear && leader_box (&asked->wish, box, &leader)
-               && !meets_none (leader, labels->texts)))
-        {
-          if (!clear
-              && hypot (box.x_mm - asked->wish.target.x_mm,
-                        box.y_mm - asked->wish.target.y_mm)
-                     < NEAR_MM)
-            asked->wish.style &= ~(guint) SW_LABEL_LEADER;
-          take_spot (labels, asked, box);
-        }
-    }
+  for (Patience patience = CLEAR_OF_ALL; patience <= most; patience++)
+    for (guint i = 0; i < asked->wish.n_spots; i++)
+      if (try_spot (labels, asked, i, patience))
+        return;
 }
 
 static void
@@ -367,7 +318,7 @@ draw_leader (SwFigure *figure, const Asked *asked)
 {
   SwPaperPoint from = asked->wish.target, to;
 
-  if (!leader_end (asked->box, from, &to))
+  if (!sw_label_leader_end (asked->box, from, &to))
     return;
   sw_figure_segment (figure, SW_ROLE_DIMENSION, from.x_mm, from.y_mm, to.x_mm, to.y_mm);
   sw_figure_circle (figure, SW_ROLE_DIMENSION, from.x_mm, from.y_mm, 0.25);
@@ -423,7 +374,7 @@ draw_layer (const GPtrArray *order, SwFigure *figure, guint layer)
       if (layer == 0 && asked->is_span)
         sw_draft_dimension (figure, &asked->span,
                             2.0 * asked->box.half_width_mm + 2.0 * SW_ARROW_MM);
-      if (layer == 0 && asked->wish.style & SW_LABEL_LEADER)
+      if (layer == 0 && asked->led)
         draw_leader (figure, asked);
       if (layer == 1 && asked->wish.style & SW_LABEL_KNOCK_OUT)
         draw_knock_out (figure, asked->wish.ground, asked->box);
@@ -440,14 +391,13 @@ sw_labels_place (SwLabels *labels, SwFigure *figure)
 
   for (guint i = 0; i < order->len; i++)
     {
-      choose_spot (labels, order->pdata[i], TRUE);
-      if (!((Asked *) order->pdata[i])->placed)
-        choose_spot (labels, order->pdata[i], FALSE);
+      choose_spot (labels, order->pdata[i]);
       if (!((Asked *) order->pdata[i])->placed)
         left_out++;
     }
   for (guint layer = 0; layer < 3; layer++)
     draw_layer (order, figure, layer);
+  g_array_set_size (labels->lines, 0);
   g_array_set_size (labels->asked, 0);
   g_array_set_size (labels->spots, 0);
   return left_out;

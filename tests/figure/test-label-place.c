@@ -236,6 +236,132 @@ test_leader_that_cannot_go_round (void)
   g_assert_cmpuint (count_lines (figure), ==, 1);
 }
 
+/* The line from (40, 20) to (60, 20) lies under the first place of "abcd": it goes to the
+ * second. Where both lie on it, the text stands on the line rather than not at all. */
+static void
+test_keeps_off_a_line (void)
+{
+  for (guint both = 0; both < 2; both++)
+    {
+      g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+      g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+      SwPaperPoint line[2] = { { 40.0, 20.0 }, { both ? 99.0 : 60.0, 20.0 } };
+
+      sw_labels_keep_off (labels, line, 2);
+      wish_at (labels, SW_LABEL_NEEDED, "abcd", 50.0, 20.0, 80.0);
+      g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+      g_assert_cmpfloat_with_epsilon (text_x (figure, "abcd"), both ? 50.0 : 80.0, 1e-9);
+    }
+}
+
+/* A text that is only wanted off lines is left out instead. */
+static void
+test_left_out_rather_than_on_a_line (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+  SwPaperPoint line[2] = { { 0.0, 20.0 }, { 100.0, 20.0 } };
+  SwLabelSpot spot = { 50.0, 20.5, 0.0 };
+
+  sw_labels_keep_off (labels, line, 2);
+  sw_labels_wish (labels, &(SwLabelWish){ .role = SW_ROLE_TEXT,
+                                          .style = SW_LABEL_OFF_LINES,
+                                          .size_mm = 2.0,
+                                          .text = "7",
+                                          .spots = &spot,
+                                          .n_spots = 1 });
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 1);
+}
+
+static void
+dimension (SwLabels *labels, const char *text)
+{
+  sw_labels_dimension (labels, SW_LABEL_USEFUL,
+                       (SwLabelSpan){ 20.0, 20.0, 80.0, 20.0, 5.0 }, 2.5, NULL, text);
+}
+
+/* The dimension line lies 5 mm above the line measured, at 15, and a text of higher rank
+ * that could stand on it goes to its other place. */
+static void
+test_keeps_off_a_dimension_to_come (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  wish_at (labels, SW_LABEL_NEEDED, "ab", 30.0, 15.0, 90.0);
+  dimension (labels, "60");
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "ab"), 90.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "60"), 50.0, 1e-9);
+}
+
+/* Something stands in the middle of the dimension line: the text moves along it. By hand:
+ * 5 mm wide, so (60 - 5) / 2 - 0.5 - 1.6 = 25.4 mm of room to either side, half of it 12.7. */
+static void
+test_dimension_text_moves_along (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  sw_labels_reserve_rect (labels, 48.0, 12.0, 4.0, 6.0);
+  dimension (labels, "60");
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "60"), 62.7, 1e-9);
+}
+
+/* A text of higher rank has no other place than on the dimension line: that is not drawn. */
+static void
+test_dimension_crosses_no_text (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+
+  wish_at (labels, SW_LABEL_NEEDED, "ab", 30.0, 15.0, 30.0);
+  dimension (labels, "60");
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 1);
+  g_assert_null (figure_text (figure, "60"));
+  g_assert_cmpuint (count_lines (figure), ==, 0);
+}
+
+/* Beside its thing a name needs no leader; further off it has one. */
+static void
+test_beside_without_leader (void)
+{
+  for (guint taken = 0; taken < 2; taken++)
+    {
+      g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+      g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+      SwLabelSpot spots[2] = { { 50.0, 24.0, 0.0 }, { 80.0, 40.0, 0.0 } };
+
+      if (taken)
+        sw_labels_reserve_rect (labels, 48.0, 22.0, 4.0, 4.0);
+      sw_labels_wish (labels, &(SwLabelWish){ .role = SW_ROLE_TEXT,
+                                              .style = SW_LABEL_LEADER,
+                                              .size_mm = 2.0,
+                                              .text = "name",
+                                              .target = { 50.0, 20.0 },
+                                              .spots = spots,
+                                              .n_spots = 2,
+                                              .n_beside = 1 });
+      g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+      g_assert_cmpuint (count_lines (figure), ==, taken);
+    }
+}
+
+/* By hand: round a 4 x 2 thing at (10, 10), 1 mm off it, a text of 6 x 2: above it at
+ * 10 - 1 - 1 - 1 = 7, to its right at 10 + 2 + 1 + 3 = 16. */
+static void
+test_round_a_thing (void)
+{
+  SwLabelSpot spots[SW_LABEL_WAYS];
+
+  sw_label_round ((SwBoxOnPaper){ 8.0, 9.0, 12.0, 11.0 }, 3.0, 1.0, 1.0, spots);
+  g_assert_cmpfloat_with_epsilon (spots[0].x_mm, 10.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (spots[0].y_mm, 7.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (spots[2].x_mm, 16.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (spots[2].y_mm, 10.0, 1e-9);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -253,5 +379,17 @@ main (int argc, char **argv)
                    test_leader_goes_round_a_text);
   g_test_add_func ("/figure/label-place/leader-behind-a-text",
                    test_leader_that_cannot_go_round);
+  g_test_add_func ("/figure/label-place/keeps-off-a-line", test_keeps_off_a_line);
+  g_test_add_func ("/figure/label-place/left-out-rather-than-on-a-line",
+                   test_left_out_rather_than_on_a_line);
+  g_test_add_func ("/figure/label-place/keeps-off-a-dimension-to-come",
+                   test_keeps_off_a_dimension_to_come);
+  g_test_add_func ("/figure/label-place/dimension-text-moves-along",
+                   test_dimension_text_moves_along);
+  g_test_add_func ("/figure/label-place/dimension-crosses-no-text",
+                   test_dimension_crosses_no_text);
+  g_test_add_func ("/figure/label-place/beside-without-leader",
+                   test_beside_without_leader);
+  g_test_add_func ("/figure/label-place/round-a-thing", test_round_a_thing);
   return g_test_run ();
 }
