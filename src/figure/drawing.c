@@ -4,6 +4,9 @@
 
 #define USUAL_TEXT_MM 2.5
 
+/* Half the width of a handle on screen. */
+#define HANDLE_MM 1.6
+
 double
 sw_draw_text_mm (const SwDraw *draw)
 {
@@ -154,6 +157,22 @@ sw_drawing_small (const SwDrawing *drawing, double length_m)
 }
 
 void
+sw_drawing_line (SwDrawing *drawing, SwRole role, const GArray *path)
+{
+  const SwPaperPoint *points = (const SwPaperPoint *) (gconstpointer) path->data;
+
+  sw_figure_line (drawing->figure, role, points, path->len);
+  sw_labels_keep_off (drawing->labels, points, path->len);
+}
+
+void
+sw_drawing_spare (SwDrawing *drawing, SwPaperPoint at)
+{
+  sw_labels_reserve (drawing->labels,
+                     (SwLabelBox){ at.x_mm, at.y_mm, HANDLE_MM, HANDLE_MM, 0.0 });
+}
+
+void
 sw_drawing_handle (SwDrawing *drawing, SwPaperPoint at, const char *format, guint i)
 {
   g_autofree char *part = NULL;
@@ -164,7 +183,8 @@ sw_drawing_handle (SwDrawing *drawing, SwPaperPoint at, const char *format, guin
   part = g_strdup_printf ("/%s/%u", format, i);
   id = g_strconcat (drawing->face->id, part, NULL);
   sw_figure_object (drawing->figure, id);
-  sw_figure_circle (drawing->figure, SW_ROLE_HANDLE, at.x_mm, at.y_mm, 1.6);
+  sw_figure_circle (drawing->figure, SW_ROLE_HANDLE, at.x_mm, at.y_mm, HANDLE_MM);
+  sw_drawing_spare (drawing, at);
 }
 
 void
@@ -205,6 +225,14 @@ sw_drawing_callout (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
                     const SwLabelSpot *spots, guint n_spots, const char *object,
                     const char *text)
 {
+  sw_drawing_name (drawing, rank, target, spots, n_spots, 0, object, text);
+}
+
+void
+sw_drawing_name (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
+                 const SwLabelSpot *spots, guint n_spots, guint n_beside,
+                 const char *object, const char *text)
+{
   SwLabelWish wish = { .rank = rank,
                        .role = SW_ROLE_TEXT,
                        .style = SW_LABEL_KNOCK_OUT | SW_LABEL_LEADER,
@@ -213,7 +241,8 @@ sw_drawing_callout (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
                        .text = text,
                        .target = target,
                        .spots = spots,
-                       .n_spots = n_spots };
+                       .n_spots = n_spots,
+                       .n_beside = n_beside };
 
   sw_labels_wish (drawing->labels, &wish);
 }

@@ -63,6 +63,12 @@ char *sw_drawing_length (const SwDrawing *drawing, double length_m);
 char *sw_drawing_small (const SwDrawing *drawing, double length_m);
 char *sw_drawing_spacing (const SwDrawing *drawing, double length_m);
 
+/** A line that says something itself: texts keep off it. @path: (element-type SwPaperPoint) */
+void sw_drawing_line (SwDrawing *drawing, SwRole role, const GArray *path);
+
+/** Keep texts off a place that is taken hold of on screen. */
+void sw_drawing_spare (SwDrawing *drawing, SwPaperPoint at);
+
 /** Handle of an editable point; only on screen. */
 void sw_drawing_handle (SwDrawing *drawing, SwPaperPoint at, const char *format, guint i);
 
@@ -78,6 +84,12 @@ void sw_drawing_label (SwDrawing *drawing, SwLabelRank rank, const SwLabelSpot *
 void sw_drawing_callout (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
                          const SwLabelSpot *spots, guint n_spots, const char *object,
                          const char *text);
+
+/** A name for @target at the first free of @spots, of which the first @n_beside stand by it
+ * and need no leader. */
+void sw_drawing_name (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
+                      const SwLabelSpot *spots, guint n_spots, guint n_beside,
+                      const char *object, const char *text);
 
 void sw_drawing_dimension (SwDrawing *drawing, SwLabelRank rank, SwLabelSpan span,
                            const char *object, const char *text);

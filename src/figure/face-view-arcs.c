@@ -13,8 +13,8 @@
 #define LEAST_STRETCH 1e-3
 
 /* A word outside the face tries so many directions, and so many distances. */
-#define WAYS 16
-#define RINGS 9
+#define WAYS 32
+#define RINGS (SW_ARC_SPOTS / WAYS)
 #define FIRST_RING_MM 3.0
 #define RING_MM 4.5
 
@@ -90,6 +90,7 @@ draw_extension (SwDrawing *drawing, double along_m, SwArc arc, double row_mm)
                                         arc.outwards * (row_mm + 1.0));
 
   sw_figure_segment (drawing->figure, SW_ROLE_DIMENSION, a.x_mm, a.y_mm, b.x_mm, b.y_mm);
+  sw_labels_keep_off (drawing->labels, (SwPaperPoint[]){ a, b }, 2);
 }
 
 /* The true length of crest or toe, not of the trench beside it. */
@@ -172,14 +173,13 @@ sway (guint way)
   return way % 2 == 0 ? step : -step;
 }
 
-void
-sw_arc_call_out (SwDrawing *drawing, SwBox reach, SwLabelRank rank, SwPaperPoint target,
-                 double way_rad, const char *object, const char *words)
+guint
+sw_arc_spots (const SwDrawing *drawing, SwBox reach, SwPaperPoint target, double way_rad,
+              const char *words, SwLabelSpot spots[SW_ARC_SPOTS])
 {
   SwLabelBox box = { 0.0, 0.0,
                      sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0 + 0.5,
                      drawing->text_mm / 2.0 + 0.5, 0.0 };
-  SwLabelSpot spots[WAYS * RINGS];
   guint n = 0;
 
   for (guint ring = 0; ring < RINGS; ring++)
@@ -190,9 +190,20 @@ sw_arc_call_out (SwDrawing *drawing, SwBox reach, SwLabelRank rank, SwPaperPoint
 
         box.x_mm = target.x_mm + off_mm * cos (turn);
         box.y_mm = target.y_mm - off_mm * sin (turn);
-        if (is_clear (drawing, reach, box))
+        if (sw_label_box_is_inside (box, drawing->view->width_mm, drawing->view->height_mm)
+            && is_clear (drawing, reach, box))
           spots[n++] = (SwLabelSpot){ box.x_mm, box.y_mm, 0.0 };
       }
+  return n;
+}
+
+void
+sw_arc_call_out (SwDrawing *drawing, SwBox reach, SwLabelRank rank, SwPaperPoint target,
+                 double way_rad, const char *object, const char *words)
+{
+  SwLabelSpot spots[SW_ARC_SPOTS];
+  guint n = sw_arc_spots (drawing, reach, target, way_rad, words, spots);
+
   sw_drawing_callout (drawing, rank, target, spots, n, object, words);
 }
 
@@ -205,8 +216,7 @@ draw_arc_dimension (SwDrawing *drawing, SwBox reach, SwArc arc, double row_mm)
   g_autoptr (GArray) path = sw_face_view_path (drawing, ends, 2, FALSE);
 
   sw_figure_object (drawing->figure, sw_drawing_object_id (drawing, "/outline"));
-  sw_figure_line (drawing->figure, SW_ROLE_DIMENSION, (SwPaperPoint *) path->data,
-                  path->len);
+  sw_drawing_line (drawing, SW_ROLE_DIMENSION, path);
   for (int way = -1; way <= 1; way += 2)
     {
       double along_m = way < 0 ? reach.x0_m : reach.x1_m;
@@ -246,10 +256,15 @@ sw_arc_dimension (SwDrawing *drawing, SwBox reach, SwArc arc, double row_mm)
   g_autofree char *words = arc_text (drawing, reach, arc);
   double width = sw_drawing_width_mm (drawing, words, drawing->text_mm);
   double chord_mm = 2.0 * radius_mm * sin (fmin (half_turn, G_PI_2 / 2.0));
+  double sag_mm =
+      radius_mm - sqrt (fmax (radius_mm * radius_mm - width * width / 4.0, 0.0));
+  /* Inside the shorter arc a text's ends come nearer to the face. */
+  gboolean is_flat = row_mm > SW_ARC_INNER_ROW_MM
+                     || sag_mm + drawing->text_mm / 2.0 + ROW_AIR_MM < row_mm;
 
   if (radius_mm > 0.0)
     draw_arc_dimension (drawing, reach, arc, row_mm);
-  if (width + 4.0 * SW_ARROW_MM <= chord_mm)
+  if (is_flat && width + 4.0 * SW_ARROW_MM <= chord_mm)
     write_in_arc (drawing, reach, down_m, words);
   else
     {

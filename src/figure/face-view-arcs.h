@@ -38,8 +38,15 @@ void sw_arc_draw (SwDrawing *drawing, SwRole role, double down_m, double from_m,
 void sw_arc_head (SwDrawing *drawing, SwRole role, double along_m, double down_m,
                   double way, double head_mm);
 
-/** Words with a leader to @target at the edge of the face: off the face, nearest and in
- * the direction @way_rad (anticlockwise from the right) first. */
+/** Most places for a word off the face. */
+#define SW_ARC_SPOTS 288
+
+/** Places off the face for words about @target at its edge, nearest and in the direction
+ * @way_rad (anticlockwise from the right) first. Returns: how many */
+guint sw_arc_spots (const SwDrawing *drawing, SwBox reach, SwPaperPoint target,
+                    double way_rad, const char *words, SwLabelSpot spots[SW_ARC_SPOTS]);
+
+/** Words with a leader to @target at one of those places. */
 void sw_arc_call_out (SwDrawing *drawing, SwBox reach, SwLabelRank rank,
                       SwPaperPoint target, double way_rad, const char *object,
                       const char *words);

@@ -1,10 +1,13 @@
 /* SPDX-License-Identifier: MIT */
-#include "face-view.h"
+#include "face-view-arcs.h"
 #include <math.h>
 
 #define NAME_GAP_MM 1.5
 #define NAME_IN_MM 0.6
 #define NAME_SPOTS 8
+
+/* Round a face the first so many are near the end that they name. */
+#define ROUND_BESIDE 4
 
 /* Along the line from a name beside the face to one past the fall line's words. */
 #define PAST_FALL_MM 8.2
@@ -80,11 +83,18 @@ sw_face_view_name_line (SwDrawing *drawing, SwBox box, double down_m, double inw
 {
   double half = sw_drawing_width_mm (drawing, text, drawing->text_mm) / 2.0;
   gboolean is_round = sw_development_is_bent (drawing->development);
-  SwLabelSpot spots[NAME_SPOTS];
-  guint n = (is_round ? round_spots : straight_spots) (drawing, box, down_m, inwards,
-                                                       half, spots);
+  SwPaperPoint end = sw_face_view_at (drawing, box.x1_m, down_m);
+  SwLabelSpot spots[NAME_SPOTS + SW_ARC_SPOTS];
+  guint n_beside = (is_round ? round_spots : straight_spots) (drawing, box, down_m,
+                                                              inwards, half, spots);
+  guint n = n_beside;
 
-  sw_drawing_label (drawing, SW_LABEL_MAIN, spots, n, object, text);
+  if (is_round)
+    n_beside = ROUND_BESIDE;
+  if (is_round)
+    n += sw_arc_spots (drawing, box, end, sw_face_view_turn_rad (drawing, box.x1_m), text,
+                       spots + n);
+  sw_drawing_name (drawing, SW_LABEL_MAIN, end, spots, n, n_beside, object, text);
 }
 
 static const SwTier *
@@ -131,9 +141,12 @@ name_fall_line (SwDrawing *drawing, SwBox box, double off_mm, double from_m,
 {
   static const double shifts_mm[] = { 0.0, 3.0, 6.0, 9.0 };
   double turn = sw_face_view_turn_rad (drawing, box.x1_m);
-  SwLabelSpot spots[G_N_ELEMENTS (shifts_mm)];
+  const char *words = sw_drawing_text (drawing, "drawing.fall-line");
+  SwPaperPoint arrow = sw_face_view_beside (drawing, box.x1_m, from_m, off_mm, middle_mm);
+  SwLabelSpot spots[G_N_ELEMENTS (shifts_mm) + SW_ARC_SPOTS];
+  guint n = G_N_ELEMENTS (shifts_mm);
 
-  for (guint i = 0; i < G_N_ELEMENTS (spots); i++)
+  for (guint i = 0; i < G_N_ELEMENTS (shifts_mm); i++)
     {
       SwPaperPoint at = sw_face_view_beside (
           drawing, box.x1_m, from_m, off_mm + FALL_WORDS_MM, middle_mm + shifts_mm[i]);
@@ -141,9 +154,10 @@ name_fall_line (SwDrawing *drawing, SwBox box, double off_mm, double from_m,
       spots[i] =
           (SwLabelSpot){ at.x_mm, at.y_mm, sw_label_reading_turn_rad (turn + G_PI_2) };
     }
-  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots),
-                    sw_drawing_object_id (drawing, "/fall-line"),
-                    sw_drawing_text (drawing, "drawing.fall-line"));
+  if (sw_development_is_bent (drawing->development))
+    n += sw_arc_spots (drawing, box, arrow, turn, words, spots + n);
+  sw_drawing_name (drawing, SW_LABEL_NEEDED, arrow, spots, n, G_N_ELEMENTS (shifts_mm),
+                   sw_drawing_object_id (drawing, "/fall-line"), words);
 }
 
 /* Beside the longest tier. */

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-#include "face-view.h"
+#include "face-view-arcs.h"
 #include <math.h>
 
 #define DIMENSION_ROW_MM 5.0
@@ -7,7 +7,15 @@
 #define ORDER_ROW_MM 4.2
 #define START_ROW_MM 9.2
 #define NARROW_MM 80.0
+
+/* Its words stand in this row below the run, or below the face. */
+#define LAP_ROW_MM 9.2
+
+/* A lap is pointed at so much of a short run above its end. */
+#define LAP_SHARE 0.1
 #define ARROW_MM 16.0
+#define ARROW_NAME_MM 3.2
+#define ARROW_AIR_MM 0.6
 
 /* Parts into which a line across ruled ground is cut between two sections. */
 #define RULED_STEPS 24
@@ -53,7 +61,7 @@ draw_tier_line (SwDrawing *drawing, SwBox box, const SwTier *tier, gboolean at_e
         g_array_append_val (line, at);
       }
   path = sw_face_view_path (drawing, (SwPoint *) line->data, line->len, FALSE);
-  sw_figure_line (drawing->figure, SW_ROLE_BREAK, (SwPaperPoint *) path->data, path->len);
+  sw_drawing_line (drawing, SW_ROLE_BREAK, path);
 }
 
 static void
@@ -82,11 +90,18 @@ name_bench (SwDrawing *drawing, SwBox box, guint t)
   double from_m = sw_face_view_tier_down_m (drawing, &tiers[t - 1], TRUE, middle_m);
   double to_m = sw_face_view_tier_down_m (drawing, &tiers[t], FALSE, middle_m);
   SwPaperPoint at = sw_face_view_at (drawing, middle_m, (from_m + to_m) / 2.0);
+  SwPaperPoint end = sw_face_view_at (drawing, box.x1_m, (from_m + to_m) / 2.0);
+  SwLabelSpot spots[1 + SW_ARC_SPOTS];
+  guint n = 1;
   g_autofree char *width = sw_drawing_length (drawing, to_m - from_m);
   g_autofree char *words =
       sw_texts_fill (drawing->draw->texts, "drawing.bench", "width", width, NULL);
 
-  sw_drawing_note (drawing, SW_LABEL_MAIN, SW_ROLE_TEXT, at.x_mm, at.y_mm, 0.0,
+  spots[0] = (SwLabelSpot){ at.x_mm, at.y_mm, 0.0 };
+  if (sw_development_is_bent (drawing->development))
+    n += sw_arc_spots (drawing, box, end, sw_face_view_turn_rad (drawing, box.x1_m),
+                       words, spots + n);
+  sw_drawing_name (drawing, SW_LABEL_MAIN, end, spots, n, 1,
                    sw_drawing_object_id (drawing, "/tier/%u", t), words);
 }
 
@@ -131,8 +146,8 @@ tier_span (const SwDrawing *drawing, guint first, guint last, double along_m)
 
 /* True lengths of the tiers at the left, and of all when there are several; on ruled ground
  * at the right too, where they are others. */
-static void
-dimension_tiers (SwDrawing *drawing, SwBox box)
+void
+sw_face_view_dimension_tiers (SwDrawing *drawing, SwBox box)
 {
   const SwFaceLayout *laid = drawing->laid;
   double row_mm = DIMENSION_ROW_MM + sw_face_view_past_cut_mm (drawing, 0.0);
@@ -153,23 +168,30 @@ dimension_tiers (SwDrawing *drawing, SwBox box)
                        SW_LABEL_USEFUL, row_mm + NEXT_ROW_MM, NULL);
 }
 
-/* An arrow along x with words after its head. */
+/* An arrow along x with words after its head, else over, under or behind it. */
 static void
 draw_arrow (SwDrawing *drawing, SwRole role, double x_mm, double y_mm, double length_mm,
             const char *object, const char *text)
 {
-  double sign = length_mm < 0.0 ? -1.0 : 1.0;
+  double sign = length_mm < 0.0 ? -1.0 : 1.0, middle = x_mm + length_mm / 2.0;
+  double half = sw_drawing_width_mm (drawing, text, drawing->text_mm) / 2.0;
+  double inside =
+      CLAMP (middle, half + ARROW_AIR_MM, drawing->view->width_mm - half - ARROW_AIR_MM);
   const char *id = sw_drawing_object_id (drawing, "%s", object);
+  SwLabelSpot spots[] = {
+    { x_mm + length_mm + sign * (1.8 + half), y_mm, 0.0 },
+    { middle, y_mm - ARROW_NAME_MM, 0.0 },
+    { inside, y_mm - ARROW_NAME_MM, 0.0 },
+    { middle, y_mm + ARROW_NAME_MM, 0.0 },
+    { inside, y_mm + ARROW_NAME_MM, 0.0 },
+    { x_mm - sign * (1.8 + half), y_mm, 0.0 },
+  };
 
   sw_figure_object (drawing->figure, id);
   sw_draft_arrow (drawing->figure, role, x_mm, y_mm, x_mm + length_mm, y_mm, 2.8);
   sw_labels_reserve_rect (drawing->labels, fmin (x_mm, x_mm + length_mm), y_mm - 1.2,
                           fabs (length_mm), 2.4);
-  sw_drawing_note (
-      drawing, SW_LABEL_NEEDED, SW_ROLE_TEXT,
-      x_mm + length_mm
-          + sign * (1.8 + sw_drawing_width_mm (drawing, text, drawing->text_mm) / 2.0),
-      y_mm, 0.0, id, text);
+  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots), id, text);
 }
 
 /* Start corner and laying order from the leeward end; the wind comes from the other. */
@@ -236,9 +258,10 @@ sw_face_view_first_lap (const SwDrawing *drawing, const SwRun **lower,
 
 /* The first lap says which run is on top. */
 static void
-note_first_lap (SwDrawing *drawing)
+note_first_lap (SwDrawing *drawing, SwBox box)
 {
-  double half, sign = drawing->face->leeward == SW_SIDE_LEFT ? 1.0 : -1.0;
+  double half, tall_mm, bottom,
+      sign = drawing->face->leeward == SW_SIDE_LEFT ? 1.0 : -1.0;
   g_autofree char *words = NULL;
   const SwRun *a, *b;
   SwPaperPoint at;
@@ -250,13 +273,18 @@ note_first_lap (SwDrawing *drawing)
       (fmax (a->along_from_m, b->along_from_m) + fmin (a->along_to_m, b->along_to_m))
           / 2.0,
       fmin (a->down_to_m, b->down_to_m));
+  tall_mm = (a->down_to_m - a->down_from_m) * fabs (drawing->view->y_mm_per_m);
+  bottom = sw_face_view_at (drawing, box.x0_m, box.y1_m).y_mm;
   words = sw_first_lap_text (drawing, a, b);
   half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
   sw_drawing_callout (
-      drawing, SW_LABEL_USEFUL, (SwPaperPoint){ at.x_mm, at.y_mm - 1.2 },
-      (SwLabelSpot[]){ { at.x_mm + sign * (half - 3.0), at.y_mm + 9.2, 0.0 },
-                       { at.x_mm - sign * (half - 3.0), at.y_mm + 9.2, 0.0 } },
-      2, sw_drawing_object_id (drawing, "/lap/%d-%d", a->number, b->number), words);
+      drawing, SW_LABEL_NEEDED,
+      (SwPaperPoint){ at.x_mm, at.y_mm - fmin (1.2, tall_mm * LAP_SHARE) },
+      (SwLabelSpot[]){ { at.x_mm + sign * (half - 3.0), at.y_mm + LAP_ROW_MM, 0.0 },
+                       { at.x_mm - sign * (half - 3.0), at.y_mm + LAP_ROW_MM, 0.0 },
+                       { at.x_mm + sign * (half - 3.0), bottom + LAP_ROW_MM, 0.0 },
+                       { at.x_mm - sign * (half - 3.0), bottom + LAP_ROW_MM, 0.0 } },
+      4, sw_drawing_object_id (drawing, "/lap/%d-%d", a->number, b->number), words);
 }
 
 static void
@@ -264,7 +292,8 @@ note_straight (SwDrawing *drawing, SwBox box)
 {
   note_order (drawing, box);
   dimension_width (drawing, box);
-  note_first_lap (drawing);
+  note_first_lap (drawing, box);
+  sw_face_view_dimension_tiers (drawing, box);
 }
 
 double
@@ -289,9 +318,10 @@ sw_face_view_notes (SwDrawing *drawing, gboolean with_pins)
 
   if (laid->n_tiers == 0)
     return;
-  if (!sw_development_is_bent (drawing->development))
+  if (sw_development_is_bent (drawing->development))
+    sw_face_view_round_notes (drawing, box);
+  else
     note_straight (drawing, box);
-  dimension_tiers (drawing, box);
   for (guint t = 0; t < laid->n_tiers; t++)
     {
       name_tier (drawing, box, t);
@@ -299,8 +329,6 @@ sw_face_view_notes (SwDrawing *drawing, gboolean with_pins)
         name_bench (drawing, box, t);
     }
   sw_face_view_fall_line (drawing, box);
-  if (sw_development_is_bent (drawing->development))
-    sw_face_view_round_notes (drawing, box);
   sw_note_obstacles (drawing, &lie);
   sw_note_zones (drawing, &lie);
   sw_face_view_number_runs (drawing, with_pins);

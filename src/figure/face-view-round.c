@@ -6,7 +6,11 @@
 #define ORDER_ROW_MM 3.6
 #define ARROW_MM 16.0
 #define WIND_MM 12.0
+#define WIND_NAME_MM 3.2
 #define HEAD_MM 2.8
+
+/* Its words follow the arrow, further on where a leader comes through. */
+static const double after_mm[] = { 1.8, 3.8, 6.8, 10.8, 15.8, 21.8, 28.8 };
 
 /* How far down the cut its name stands, clear of crest and fall line. */
 #define CUT_NOTE_SHARE 0.66
@@ -46,16 +50,27 @@ note_order (SwDrawing *drawing, SwBox reach, SwArc arc)
   double neck_m =
       lee_m + way * sw_arc_along_m (drawing, down_m, ARROW_MM - HEAD_MM * 0.8);
   double head_m = lee_m + way * sw_arc_along_m (drawing, down_m, ARROW_MM);
-  double word_m =
-      lee_m + way * sw_arc_along_m (drawing, down_m, ARROW_MM + 1.8 + half_mm);
-  SwPaperPoint at = sw_face_view_at (drawing, word_m, down_m);
+  double end_m = lee_m + way * sw_arc_along_m (drawing, down_m, ARROW_MM + 2.0 * half_mm);
+  SwPoint row[2] = { { lee_m, down_m }, { end_m, down_m } };
+  g_autoptr (GArray) path = sw_face_view_path (drawing, row, 2, FALSE);
+  SwLabelSpot spots[G_N_ELEMENTS (after_mm)];
 
+  sw_labels_keep_off (drawing->labels, (SwPaperPoint *) path->data, path->len);
+  for (guint i = 0; i < G_N_ELEMENTS (after_mm); i++)
+    {
+      double word_m =
+          lee_m
+          + way * sw_arc_along_m (drawing, down_m, ARROW_MM + after_mm[i] + half_mm);
+      SwPaperPoint at = sw_face_view_at (drawing, word_m, down_m);
+
+      spots[i] = (SwLabelSpot){ at.x_mm, at.y_mm,
+                                sw_label_reading_turn_rad (
+                                    sw_face_view_turn_rad (drawing, word_m)) };
+    }
   sw_figure_object (drawing->figure, id);
   sw_arc_draw (drawing, SW_ROLE_FALL_LINE, down_m, lee_m, neck_m);
   sw_arc_head (drawing, SW_ROLE_FALL_LINE, head_m, down_m, way, HEAD_MM);
-  sw_drawing_note (drawing, SW_LABEL_NEEDED, SW_ROLE_TEXT, at.x_mm, at.y_mm,
-                   sw_label_reading_turn_rad (sw_face_view_turn_rad (drawing, word_m)),
-                   id, words);
+  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots), id, words);
 }
 
 /* From the windward end, above the face; round a closed heap there is no such end. */
@@ -75,8 +90,12 @@ note_wind (SwDrawing *drawing)
   sw_figure_object (drawing->figure, id);
   sw_draft_arrow (drawing->figure, SW_ROLE_WIND, from, y, to, y, HEAD_MM);
   sw_labels_reserve_rect (drawing->labels, fmin (from, to), y - 1.2, WIND_MM, 2.4);
-  sw_drawing_note (drawing, SW_LABEL_NEEDED, SW_ROLE_TEXT, to + way * (1.8 + half), y,
-                   0.0, id, words);
+  sw_drawing_label (drawing, SW_LABEL_NEEDED,
+                    (SwLabelSpot[]){ { to + way * (1.8 + half), y, 0.0 },
+                                     { (from + to) / 2.0, y - WIND_NAME_MM, 0.0 },
+                                     { (from + to) / 2.0, y + WIND_NAME_MM, 0.0 },
+                                     { from - way * (1.8 + half), y, 0.0 } },
+                    4, id, words);
 }
 
 /* Both edges of the sheet are one line on the ground. */
@@ -111,7 +130,7 @@ note_first_lap (SwDrawing *drawing, SwBox reach, SwArc arc)
                         : fmin (a->down_to_m, b->down_to_m);
   words = sw_first_lap_text (drawing, a, b);
   sw_arc_call_out (
-      drawing, reach, SW_LABEL_USEFUL, sw_face_view_at (drawing, along_m, down_m),
+      drawing, reach, SW_LABEL_NEEDED, sw_face_view_at (drawing, along_m, down_m),
       way_off_rad (drawing, arc, along_m),
       sw_drawing_object_id (drawing, "/lap/%d-%d", a->number, b->number), words);
 }
@@ -122,6 +141,10 @@ sw_face_view_round_notes (SwDrawing *drawing, SwBox reach)
   SwArc longer = sw_arc_longer (drawing, reach);
   gboolean closed = drawing->laid->tiers[0].closed;
 
+  /* In the gap of a heap laid flat what says where to begin goes first. */
+  if (closed)
+    note_start (drawing, reach, longer);
+  note_first_lap (drawing, reach, longer);
   note_order (drawing, reach, longer);
   sw_arc_dimension (drawing, reach, longer, SW_ARC_ROW_MM);
   sw_arc_dimension (drawing, reach, sw_arc_shorter (drawing, reach), SW_ARC_INNER_ROW_MM);
@@ -129,6 +152,7 @@ sw_face_view_round_notes (SwDrawing *drawing, SwBox reach)
     note_cut (drawing, reach);
   else
     note_wind (drawing);
-  note_start (drawing, reach, longer);
-  note_first_lap (drawing, reach, longer);
+  if (!closed)
+    note_start (drawing, reach, longer);
+  sw_face_view_dimension_tiers (drawing, reach);
 }

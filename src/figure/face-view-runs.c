@@ -10,6 +10,12 @@
 #define CLOSE_SPOTS 5
 #define NUMBER_STEP_MM 2.0
 
+/* Between a number and the edge of the face. */
+#define EDGE_AIR_MM 0.5
+
+/* Height of figures over a text's. */
+#define FIGURE_RATIO 0.72
+
 /* So little air is enough below a number. */
 #define LEAST_GAP_MM 0.8
 
@@ -77,11 +83,39 @@ is_wide_below (const SwDrawing *drawing)
          && drawing->development.turn_per_m > 0.0;
 }
 
+/* Half of what a number takes across its run. Turned along a straight one only its figures
+ * count, without the air over and under them: the next numbers are as near. */
+static double
+number_half_mm (const SwDrawing *drawing, SwLabelBox box, Strip strip, gboolean level)
+{
+  double half_mm = sw_label_shadow_mm (box, strip.turn_rad);
+
+  return level || sw_development_is_bent (drawing->development) ? half_mm
+                                                                : half_mm * FIGURE_RATIO;
+}
+
+/* The number of a narrow run at the edge of the face moves so far inwards, off the edge;
+ * @half_mm: of the number, across the run. */
+static double
+off_edge_mm (const SwDrawing *drawing, const SwRun *run, double half_mm)
+{
+  const SwTier *tier = &drawing->laid->tiers[run->tier];
+  double down_m = is_wide_below (drawing) ? run->down_to_m : run->down_from_m;
+  double stretch = sw_development_stretch (drawing->development, down_m);
+  double mm_per_m = stretch * fabs (drawing->view->x_mm_per_m);
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+  double left_mm = (middle_m - tier->along_from_m) * mm_per_m;
+  double right_mm = (tier->along_to_m - middle_m) * mm_per_m;
+  double needed_mm = half_mm + EDGE_AIR_MM;
+
+  return left_mm < needed_mm ? needed_mm - left_mm : fmin (right_mm - needed_mm, 0.0);
+}
+
 /* Places for a number of this box, @gap_mm off the end of its strip, a few close by, then
  * all down the strip, past obstacles and out of view. */
 static guint
-number_spots (const SwDrawing *drawing, Strip strip, SwLabelBox box, double gap_mm,
-              SwLabelSpot spots[NUMBER_SPOTS])
+number_spots (const SwDrawing *drawing, Strip strip, SwLabelBox box, double across_mm,
+              double gap_mm, SwLabelSpot spots[NUMBER_SPOTS])
 {
   double first_mm = sw_label_shadow_mm (box, strip.turn_rad + G_PI_2) + gap_mm;
   double rest_mm = strip.tall_mm - 2.0 * first_mm + LEAST_GAP_MM;
@@ -96,10 +130,17 @@ number_spots (const SwDrawing *drawing, Strip strip, SwLabelBox box, double gap_
       double in_mm = first_mm + on_mm;
       SwPaperPoint at =
           sw_face_view_beside (drawing, strip.along_m, below ? strip.to_m : strip.from_m,
-                               0.0, below ? -in_mm : in_mm);
+                               across_mm, below ? -in_mm : in_mm);
 
       if (on_mm <= rest_mm)
         spots[n++] = (SwLabelSpot){ at.x_mm, at.y_mm, box.turn_rad };
+    }
+  if (n == 0 && strip.tall_mm >= 2.0 * first_mm - gap_mm)
+    {
+      SwPaperPoint at = sw_face_view_beside (drawing, strip.along_m, strip.from_m,
+                                             across_mm, strip.tall_mm / 2.0);
+
+      spots[n++] = (SwLabelSpot){ at.x_mm, at.y_mm, box.turn_rad };
     }
   return n;
 }
@@ -133,28 +174,42 @@ has_piece_noted (const SwDrawing *drawing, guint i, guint piece)
              && sw_drawing_is_done (drawing, drawing->sequence->pieces[piece]));
 }
 
-/* Level when it fits, else along the run. */
+/* Level when it fits into its run, or with its neighbours' room where the run is too short
+ * for it; else along the run. */
+static gboolean
+is_level (SwLabelBox box, Strip strip, double run_mm, int every)
+{
+  double wide_mm = 2.0 * sw_label_shadow_mm (box, strip.turn_rad) + 0.6;
+
+  return wide_mm <= run_mm
+         || (2.0 * (box.half_width_mm + EDGE_AIR_MM) > strip.tall_mm
+             && wide_mm <= run_mm * every);
+}
+
 static void
 number_run (SwDrawing *drawing, guint i, guint style)
 {
   const SwRun *run = &drawing->laid->runs[i];
   Strip strip = strip_of (drawing, run, -INFINITY, INFINITY);
+  double across_mm;
   double run_mm =
       free_width_mm (drawing, run, is_wide_below (drawing) ? strip.to_m : strip.from_m);
   double size = drawing->text_mm * (run_mm > 12.0 ? 1.15 : 1.0);
   g_autofree char *label = sw_run_label (run);
   double width = sw_drawing_width_mm (drawing, label, size) * 1.1;
   SwLabelBox box = { 0.0, 0.0, width / 2.0, size / 2.0, 0.0 };
-  gboolean level = 2.0 * sw_label_shadow_mm (box, strip.turn_rad) + 0.6 <= run_mm;
+  int every = number_every (run_mm, drawing->text_mm);
+  gboolean level = is_level (box, strip, run_mm, every);
   SwLabelSpot spots[NUMBER_SPOTS];
   guint n;
 
-  if (!is_numbered (run->number, number_every (run_mm, drawing->text_mm))
-      && !is_in_work (drawing, i))
+  if (!is_numbered (run->number, every) && !is_in_work (drawing, i))
     return;
   if (!level)
     box.turn_rad = sw_label_reading_turn_rad (strip.turn_rad + G_PI_2);
-  n = number_spots (drawing, strip, box, level ? size * 0.4 + 0.6 : 1.0, spots);
+  across_mm = off_edge_mm (drawing, run, number_half_mm (drawing, box, strip, level));
+  n = number_spots (drawing, strip, box, across_mm, level ? size * 0.4 + 0.6 : 1.0,
+                    spots);
   sw_labels_wish (drawing->labels,
                   &(SwLabelWish){ .rank = SW_LABEL_MAIN,
                                   .role = SW_ROLE_TEXT,
@@ -250,6 +305,7 @@ sw_face_view_number_runs (SwDrawing *drawing, gboolean with_pins)
   gboolean is_fan = drawing->face->crest_form != SW_CREST_STRAIGHT;
   gboolean on_plain = !with_pins && !is_fan && drawing->face->zones->len == 0;
   guint style = on_plain ? SW_LABEL_PLAIN : SW_LABEL_KNOCK_OUT;
+  guint number_style = is_fan ? style | SW_LABEL_OFF_LINES : style;
 
   for (guint i = 0; i < laid->n_runs; i++)
     {
@@ -258,7 +314,7 @@ sw_face_view_number_runs (SwDrawing *drawing, gboolean with_pins)
 
       if (!is_in_view (drawing, run) || !is_begun (drawing, i))
         continue;
-      number_run (drawing, i, style);
+      number_run (drawing, i, number_style);
       for (guint p = 0; p < run->n_pieces; p++)
         if (has_piece_noted (drawing, i, run->first_piece + p))
           note_piece (drawing, i, &pieces[p], style);

@@ -24,8 +24,7 @@ sw_face_view_outline (SwDrawing *drawing)
   g_autoptr (GArray) ring = sw_unfold (drawing, face->outline, face->n_outline, TRUE);
 
   sw_drawing_object (drawing, "/outline");
-  sw_figure_line (drawing->figure, SW_ROLE_GROUND, (SwPaperPoint *) ring->data,
-                  ring->len);
+  sw_drawing_line (drawing, SW_ROLE_GROUND, ring);
 }
 
 gboolean

@@ -104,7 +104,10 @@ void sw_face_view_notes (SwDrawing *drawing, gboolean with_pins);
 /** Numbers and cut lengths of the runs. */
 void sw_face_view_number_runs (SwDrawing *drawing, gboolean with_pins);
 
-/** Start, laying order, wind, arc lengths and first lap of a round face of this reach. */
+/** True lengths down the edges of this reach. */
+void sw_face_view_dimension_tiers (SwDrawing *drawing, SwBox reach);
+
+/** Start, laying order, wind, lengths and first lap of a round face of this reach. */
 void sw_face_view_round_notes (SwDrawing *drawing, SwBox reach);
 
 /** How far runs reach past the cut of a closed heap there, on paper; else 0. */

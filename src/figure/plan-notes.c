@@ -4,41 +4,61 @@
 #include <math.h>
 
 #define SIDE_ROW_MM 5.5
-
-/* Half the width of a handle on screen. */
-#define HANDLE_MM 2.0
 #define WIND_ROW_MM 11.0
 #define ARROW_MM 16.0
 
 /* Runs narrower than this on paper carry no number. */
 #define NUMBER_EVERY_MM 4.2
 
+/* Height of a number over the usual text. */
+#define NUMBER_RATIO 0.92
+
 /* A number's middle is this far inside its run's end. */
 #define NUMBER_IN_MM 2.4
 
-/* A fall line shorter than this on paper is an arrow all its way; others are so long. */
-#define SHORT_FALL_MM 10.0
-#define LEAST_FALL_MM 2.5
-#define LONGEST_FALL_MM 30.0
-#define FALL_NAME_MM 3.0
-#define FALL_NAME_BELOW_MM 9.5
+/* Between a number and the edge of the face. */
+#define NUMBER_AIR_MM 0.9
 
-/* At either end of a run, what its number takes of it. */
-#define NUMBER_ROOM_MM 4.6
+/* Where a break's name may stand beyond its end; further off it has a leader. */
+#define BREAK_SPOTS 4
+
+/* Beside the face and on the sheet, for what has no room in it. */
+#define SHEET_AIR_MM 0.6
+#define ABREAST_MM 4.0
+#define ABREAST_ROWS 9
+#define ABREAST_ROW_MM 6.0
 
 /* Points nearer than this are one. */
 #define SAME_PLACE_M 1e-6
 
+/* The cut of a small heap has no room beside it for its length. */
+#define SMALL_HEAP_MM 16.0
+
 /* Sides shorter than this on paper carry no dimension. */
 #define SHORT_SIDE_MM 6.0
+
+/* In the middle of its run, or off the edge of the face where the run is narrower. */
+static double
+number_along_m (const SwDrawing *drawing, const SwRun *run, double half_mm)
+{
+  const SwTier *tier = &drawing->laid->tiers[run->tier];
+  double middle_m = (run->along_from_m + run->along_to_m) / 2.0;
+  double needed_m = (half_mm + NUMBER_AIR_MM) / drawing->view->x_mm_per_m;
+
+  if (sw_plan_is_bent (drawing->face)
+      || tier->along_from_m + needed_m > tier->along_to_m - needed_m)
+    return middle_m;
+  return CLAMP (middle_m, tier->along_from_m + needed_m, tier->along_to_m - needed_m);
+}
 
 /* Where a number lies within the outline: near the upper end of its run, or the lower one
  * where that is the wider, else the middle, else the other end. */
 static guint
-number_spots (const SwDrawing *drawing, const SwRun *run, SwLabelSpot spots[3])
+number_spots (const SwDrawing *drawing, const SwRun *run, double half_mm,
+              SwLabelSpot spots[3])
 {
   SwRing ring = { drawing->face->outline, drawing->face->n_outline };
-  double x_m = (run->along_from_m + run->along_to_m) / 2.0;
+  double x_m = number_along_m (drawing, run, half_mm);
   double in_m = NUMBER_IN_MM / drawing->view->x_mm_per_m;
   double upper_m = run->out_from_m + in_m, lower_m = run->out_to_m - in_m;
   gboolean is_nose = drawing->face->crest_form == SW_CREST_NOSE;
@@ -68,18 +88,21 @@ number_run (SwDrawing *drawing, guint i)
   int every = width >= NUMBER_EVERY_MM ? 1 : width * 5.0 >= NUMBER_EVERY_MM ? 5 : 20;
   g_autofree char *label = sw_run_label (run);
   const char *id = sw_drawing_object_id (drawing, "/run/%u", i);
+  double size_mm = drawing->text_mm * NUMBER_RATIO;
+  double half_mm = sw_drawing_width_mm (drawing, label, size_mm) / 2.0;
   SwLabelSpot spots[3];
 
   if (run->number % every != 0 && !(every > 1 && run->number == 1))
     return;
-  sw_labels_wish (drawing->labels,
-                  &(SwLabelWish){ .rank = SW_LABEL_USEFUL,
-                                  .role = SW_ROLE_MUTED,
-                                  .size_mm = drawing->text_mm * 0.92,
-                                  .object = id,
-                                  .text = label,
-                                  .spots = spots,
-                                  .n_spots = number_spots (drawing, run, spots) });
+  sw_labels_wish (drawing->labels, &(SwLabelWish){ .rank = SW_LABEL_USEFUL,
+                                                   .role = SW_ROLE_MUTED,
+                                                   .style = SW_LABEL_OFF_LINES,
+                                                   .size_mm = size_mm,
+                                                   .object = id,
+                                                   .text = label,
+                                                   .spots = spots,
+                                                   .n_spots = number_spots (
+                                                       drawing, run, half_mm, spots) });
 }
 
 /* A line of the ground across the face: break @i of the section, where it runs at each place. */
@@ -103,7 +126,26 @@ break_path (const SwDrawing *drawing, SwBox box, guint i)
   return sw_plan_path (drawing, (SwPoint *) line->data, line->len, FALSE);
 }
 
-/* A break by name at its right end. */
+/* Right and left of the face as far as the sheet goes, in rows from the place upwards and
+ * downwards. */
+static void
+spots_abreast (const SwDrawing *drawing, double y_mm, double half_mm,
+               SwLabelSpot spots[2 * ABREAST_ROWS])
+{
+  SwBox paper = sw_plan_paper_box (drawing);
+  double least_mm = half_mm + SHEET_AIR_MM;
+  double most_mm = drawing->view->width_mm - least_mm;
+
+  for (int row = 0; row < ABREAST_ROWS; row++)
+    for (int side = 0; side < 2; side++)
+      spots[2 * row + side] =
+          (SwLabelSpot){ side == 0 ? fmin (paper.x1_m + ABREAST_MM + half_mm, most_mm)
+                                   : fmax (paper.x0_m - ABREAST_MM - half_mm, least_mm),
+                         y_mm + (row % 2 == 0 ? 1 : -1) * (row + 1) / 2 * ABREAST_ROW_MM,
+                         0.0 };
+}
+
+/* A break by name at its right end, beyond the dimension there; else beside the face. */
 static void
 draw_break (SwDrawing *drawing, SwBox box, guint i, const char *text_id)
 {
@@ -112,15 +154,16 @@ draw_break (SwDrawing *drawing, SwBox box, guint i, const char *text_id)
   const char *words = sw_drawing_text (drawing, text_id);
   double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
   double right = end.x_mm + SIDE_ROW_MM + 2.5 + half;
-  SwLabelSpot spots[] = { { right, end.y_mm, 0.0 },
-                          { right, end.y_mm - 3.0, 0.0 },
-                          { right, end.y_mm + 3.0, 0.0 },
-                          { right + 4.0, end.y_mm - 5.0, 0.0 } };
+  SwLabelSpot spots[BREAK_SPOTS + 2 * ABREAST_ROWS] = { { right, end.y_mm, 0.0 },
+                                                        { right + 3.5, end.y_mm, 0.0 },
+                                                        { right, end.y_mm - 3.0, 0.0 },
+                                                        { right, end.y_mm + 3.0, 0.0 } };
 
+  spots_abreast (drawing, end.y_mm, half, spots + BREAK_SPOTS);
   sw_drawing_object (drawing, "/section/%u", i);
-  sw_figure_line (drawing->figure, SW_ROLE_BREAK, (SwPaperPoint *) path->data, path->len);
-  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots),
-                    sw_drawing_object_id (drawing, "/section/%u", i), words);
+  sw_drawing_line (drawing, SW_ROLE_BREAK, path);
+  sw_drawing_name (drawing, SW_LABEL_NEEDED, end, spots, G_N_ELEMENTS (spots),
+                   BREAK_SPOTS, sw_drawing_object_id (drawing, "/section/%u", i), words);
 }
 
 static void
@@ -141,105 +184,10 @@ name_bench (SwDrawing *drawing, SwBox box, guint t)
       SwPoint line[2] = { { box.x0_m, outs_m[side] }, { box.x1_m, outs_m[side] } };
       g_autoptr (GArray) path = sw_plan_path (drawing, line, 2, FALSE);
 
-      sw_figure_line (drawing->figure, SW_ROLE_BREAK, (SwPaperPoint *) path->data,
-                      path->len);
+      sw_drawing_line (drawing, SW_ROLE_BREAK, path);
     }
   sw_drawing_note (drawing, SW_LABEL_MAIN, SW_ROLE_TEXT, at.x_mm, at.y_mm, 0.0,
                    sw_drawing_object_id (drawing, "/tier/%u", t), words);
-}
-
-static SwSpan
-longest_span (const SwDrawing *drawing, double along_m)
-{
-  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (SwSpan));
-  SwSpan longest = { 0.0, 0.0 };
-
-  sw_ring_cut_x ((SwRing){ drawing->face->outline, drawing->face->n_outline }, along_m,
-                 spans);
-  for (guint i = 0; i < spans->len; i++)
-    {
-      SwSpan span = g_array_index (spans, SwSpan, i);
-
-      if (span.to_m - span.from_m > longest.to_m - longest.from_m)
-        longest = span;
-    }
-  if (drawing->laid != NULL && drawing->laid->n_tiers > 1)
-    longest.to_m = fmin (longest.to_m, drawing->laid->tiers[0].reach.out_to_m);
-  return longest;
-}
-
-/* Below a face too short for the words: in the open, with a line to the arrow. */
-static void
-name_fall_arrow_outside (SwDrawing *drawing, SwLabelBox arrow)
-{
-  const char *words = sw_drawing_text (drawing, "drawing.fall-line");
-  double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
-  SwBox paper = sw_plan_paper_box (drawing);
-  SwLabelSpot spots[] = { { arrow.x_mm, paper.y1_m + FALL_NAME_BELOW_MM, 0.0 },
-                          { arrow.x_mm - half, paper.y1_m + FALL_NAME_BELOW_MM, 0.0 },
-                          { arrow.x_mm, paper.y0_m - FALL_NAME_BELOW_MM, 0.0 } };
-
-  sw_drawing_callout (drawing, SW_LABEL_USEFUL, (SwPaperPoint){ arrow.x_mm, arrow.y_mm },
-                      spots, G_N_ELEMENTS (spots),
-                      sw_drawing_object_id (drawing, "/fall-line"), words);
-}
-
-/* The words along the arrow on either side of it, else level beside it. */
-static void
-name_fall_arrow (SwDrawing *drawing, SwLabelBox arrow)
-{
-  const char *words = sw_drawing_text (drawing, "drawing.fall-line");
-  double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0 + 0.5;
-  double turn = sw_label_reading_turn_rad (arrow.turn_rad);
-  double off_mm = sw_label_shadow_mm (arrow, 0.0) + 1.0 + half;
-  double x = FALL_NAME_MM * sin (turn), y = FALL_NAME_MM * cos (turn);
-  SwLabelSpot spots[] = { { arrow.x_mm + x, arrow.y_mm + y, turn },
-                          { arrow.x_mm - x, arrow.y_mm - y, turn },
-                          { arrow.x_mm + off_mm, arrow.y_mm, 0.0 },
-                          { arrow.x_mm - off_mm, arrow.y_mm, 0.0 } };
-
-  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots),
-                    sw_drawing_object_id (drawing, "/fall-line"), words);
-}
-
-/* Whether the words fit into @whole_mm of the face below the numbers of the runs; beside
- * the upper of several tiers they stand as they can, for a line would cross the others. */
-static gboolean
-has_room_for_name (const SwDrawing *drawing, double whole_mm)
-{
-  const char *words = sw_drawing_text (drawing, "drawing.fall-line");
-
-  if (drawing->laid != NULL && drawing->laid->n_tiers > 1)
-    return TRUE;
-  return 2.0 * NUMBER_ROOM_MM + sw_drawing_width_mm (drawing, words, drawing->text_mm)
-         <= whole_mm;
-}
-
-/* One arrow down the longest stretch that the outline has at @along_m. */
-static void
-draw_fall_arrow (SwDrawing *drawing, double along_m, gboolean named)
-{
-  SwSpan span = longest_span (drawing, along_m);
-  SwPaperPoint top = sw_plan_at (drawing, along_m, span.from_m);
-  SwPaperPoint end = sw_plan_at (drawing, along_m, span.to_m);
-  double dx = end.x_mm - top.x_mm, dy = end.y_mm - top.y_mm, whole = hypot (dx, dy);
-  double from = whole < SHORT_FALL_MM ? 0.08 : 0.22;
-  double to = whole < SHORT_FALL_MM ? 0.92 : fmin (0.72, from + LONGEST_FALL_MM / whole);
-  SwPaperPoint a = { top.x_mm + dx * from, top.y_mm + dy * from };
-  SwPaperPoint b = { top.x_mm + dx * to, top.y_mm + dy * to };
-  SwLabelBox arrow = { (a.x_mm + b.x_mm) / 2.0, (a.y_mm + b.y_mm) / 2.0,
-                       whole * (to - from) / 2.0, 1.0, atan2 (-dy, dx) };
-
-  if (whole * (to - from) < LEAST_FALL_MM)
-    return;
-  sw_drawing_object (drawing, "/fall-line");
-  sw_draft_arrow (drawing->figure, SW_ROLE_FALL_LINE, a.x_mm, a.y_mm, b.x_mm, b.y_mm,
-                  fmin (3.0, whole * (to - from) / 2.0));
-  sw_labels_reserve (drawing->labels, arrow);
-  if (named && has_room_for_name (drawing, whole))
-    name_fall_arrow (drawing, arrow);
-  else if (named)
-    name_fall_arrow_outside (drawing, arrow);
 }
 
 /* The wind blows towards the leeward end, where the first run lies. */
@@ -266,6 +214,7 @@ draw_wind (SwDrawing *drawing)
 /* Where the length of an arc may stand, in rows outside it: best close by, else farther
  * out, else inside. */
 static const double arc_rows[] = { 1.0, 2.0, -1.0, 3.0 };
+#define ARC_ROWS G_N_ELEMENTS (arc_rows)
 
 /* Arc length of a bent side at its middle. */
 static void
@@ -274,7 +223,7 @@ note_arc (SwDrawing *drawing, SwPoint p, SwPoint q, double turn, const char *obj
   double middle_m = (p.x_m + q.x_m) / 2.0, out_m = (p.y_m + q.y_m) / 2.0;
   SwPaperPoint a = sw_plan_at (drawing, middle_m - (q.x_m - p.x_m) * 0.01, out_m);
   SwPaperPoint b = sw_plan_at (drawing, middle_m + (q.x_m - p.x_m) * 0.01, out_m);
-  SwLabelSpot spots[G_N_ELEMENTS (arc_rows)];
+  SwLabelSpot spots[ARC_ROWS + 2 * ABREAST_ROWS];
   double dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm, size = hypot (dx, dy);
   double stretch =
       drawing->laid != NULL ? sw_ground_stretch (drawing->laid->ground, out_m) : 1.0;
@@ -283,11 +232,27 @@ note_arc (SwDrawing *drawing, SwPoint p, SwPoint q, double turn, const char *obj
   g_autofree char *words =
       sw_texts_fill (drawing->draw->texts, "drawing.arc", "length", length, NULL);
 
-  for (guint i = 0; i < G_N_ELEMENTS (arc_rows); i++)
+  for (guint i = 0; i < ARC_ROWS; i++)
     spots[i] =
         (SwLabelSpot){ a.x_mm + dy / size * turn * arc_rows[i] * SIDE_ROW_MM,
                        a.y_mm - dx / size * turn * arc_rows[i] * SIDE_ROW_MM, 0.0 };
-  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots), object, words);
+  spots_abreast (drawing, a.y_mm,
+                 sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0,
+                 spots + ARC_ROWS);
+  sw_drawing_name (drawing, SW_LABEL_NEEDED, a, spots, G_N_ELEMENTS (spots), ARC_ROWS,
+                   object, words);
+}
+
+/* How far a side's dimension stands off it: from the cut of a small heap past the heap. */
+static double
+side_row_mm (const SwDrawing *drawing, SwPaperPoint at, double size_mm)
+{
+  const SwFaceLayout *laid = drawing->laid;
+
+  if (laid == NULL || laid->n_tiers == 0 || !laid->tiers[0].closed
+      || size_mm > SMALL_HEAP_MM)
+    return SIDE_ROW_MM;
+  return sw_plan_paper_box (drawing).x1_m - at.x_mm + SIDE_ROW_MM;
 }
 
 static void
@@ -305,9 +270,10 @@ dimension_side (SwDrawing *drawing, guint i, double turn)
   if (sw_plan_is_bent (face) && fabs (q.x_m - p.x_m) > 1e-6)
     note_arc (drawing, p, q, turn, id);
   else if (size >= SHORT_SIDE_MM)
-    sw_drawing_dimension (
-        drawing, size > 20.0 ? SW_LABEL_NEEDED : SW_LABEL_MAIN,
-        (SwLabelSpan){ a.x_mm, a.y_mm, b.x_mm, b.y_mm, turn * SIDE_ROW_MM }, id, text);
+    sw_drawing_dimension (drawing, size > 20.0 ? SW_LABEL_NEEDED : SW_LABEL_MAIN,
+                          (SwLabelSpan){ a.x_mm, a.y_mm, b.x_mm, b.y_mm,
+                                         turn * side_row_mm (drawing, a, size) },
+                          id, text);
 }
 
 /* Round a heap the outline's two ends are one line on the ground: one dimension is enough. */
@@ -332,17 +298,40 @@ note_laid (SwDrawing *drawing, SwBox box)
     name_bench (drawing, box, t);
 }
 
-/* Round a small nose the words of its crest have no room between the handles. */
+/* By what a whole obstacle or zone is moved, the canvas draws there itself. */
 static void
-add_handle (SwDrawing *drawing, guint i)
+spare_grip (SwDrawing *drawing, const SwPoint *outline, guint n_outline)
 {
-  SwPoint corner = drawing->face->outline[i];
-  SwPaperPoint at = sw_plan_at (drawing, corner.x_m, corner.y_m);
+  SwBox box;
 
-  sw_drawing_handle (drawing, at, "outline", i);
-  if (drawing->draw->on_screen && sw_plan_is_bent (drawing->face))
-    sw_labels_reserve_rect (drawing->labels, at.x_mm - HANDLE_MM, at.y_mm - HANDLE_MM,
-                            2.0 * HANDLE_MM, 2.0 * HANDLE_MM);
+  if (n_outline == 0 || !drawing->draw->on_screen)
+    return;
+  box = sw_ring_box ((SwRing){ outline, n_outline });
+  sw_drawing_spare (drawing, sw_plan_at (drawing, (box.x0_m + box.x1_m) / 2.0,
+                                         (box.y0_m + box.y1_m) / 2.0));
+}
+
+static void
+add_handles (SwDrawing *drawing)
+{
+  const SwFace *face = drawing->face;
+
+  for (guint i = 0; i < face->n_outline; i++)
+    sw_drawing_handle (drawing,
+                       sw_plan_at (drawing, face->outline[i].x_m, face->outline[i].y_m),
+                       "outline", i);
+  for (guint i = 0; i < face->obstacles->len; i++)
+    {
+      const SwObstacle *obstacle = face->obstacles->pdata[i];
+
+      spare_grip (drawing, obstacle->outline, obstacle->n_outline);
+    }
+  for (guint i = 0; i < face->zones->len; i++)
+    {
+      const SwZone *zone = face->zones->pdata[i];
+
+      spare_grip (drawing, zone->outline, zone->n_outline);
+    }
 }
 
 void
@@ -363,7 +352,7 @@ sw_plan_notes (SwDrawing *drawing)
       draw_break (drawing, box, face->crest, "drawing.crest-line");
       draw_break (drawing, box, face->toe, "drawing.toe-line");
       for (int i = 1; i <= 3; i += 2)
-        draw_fall_arrow (drawing, box.x0_m + (box.x1_m - box.x0_m) * i / 4.0, i == 1);
+        sw_plan_fall_line (drawing, box.x0_m + (box.x1_m - box.x0_m) * i / 4.0, i == 1);
     }
   for (guint i = 0; i < face->n_outline; i++)
     if (!is_other_end (drawing, face->outline[i],
@@ -371,6 +360,5 @@ sw_plan_notes (SwDrawing *drawing)
       dimension_side (drawing, i, turn);
   draw_wind (drawing);
   sw_plan_run_on (drawing, sw_plan_paper_box (drawing), WIND_ROW_MM);
-  for (guint i = 0; i < face->n_outline; i++)
-    add_handle (drawing, i);
+  add_handles (drawing);
 }

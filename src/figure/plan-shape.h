@@ -23,5 +23,8 @@ GArray *sw_plan_path (const SwDrawing *drawing, const SwPoint *points, guint cou
 /** Box of the outline on paper, in mm: x0, y0 upper left. */
 SwBox sw_plan_paper_box (const SwDrawing *drawing);
 
+/** One arrow down the longest stretch that the outline has at @along_m, and its name. */
+void sw_plan_fall_line (SwDrawing *drawing, double along_m, gboolean named);
+
 /** Numbers, names, dimensions, arrows and handles. */
 void sw_plan_notes (SwDrawing *drawing);

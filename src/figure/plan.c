@@ -18,8 +18,7 @@ draw_outline (SwDrawing *drawing)
   g_autoptr (GArray) ring = sw_plan_path (drawing, face->outline, face->n_outline, TRUE);
 
   sw_drawing_object (drawing, "/outline");
-  sw_figure_line (drawing->figure, SW_ROLE_GROUND, (SwPaperPoint *) ring->data,
-                  ring->len);
+  sw_drawing_line (drawing, SW_ROLE_GROUND, ring);
 }
 
 /* One run lightly: its strip between the arcs, and its two straight edges. */

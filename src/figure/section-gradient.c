@@ -44,9 +44,39 @@ sw_section_stretches (const SwFace *face)
   return stretches;
 }
 
+/* Words of a stretch shorter than this may stand level; below it they try so many places to
+ * the left. */
+#define SHORT_STRETCH_MM 20.0
+#define BELOW_STEPS 8
+#define GRADIENT_SPOTS (4 + 3 * (BELOW_STEPS + 1))
+
 /* Between an arrow and its name, beyond it or beside it. */
 #define ARROW_NAME_GAP_MM 1.5
 #define ARROW_NAME_ROW_MM 3.0
+
+/* Along the stretch in rows above it; where that is too short, level above and below it. */
+static guint
+gradient_spots (SwPaperPoint a, SwPaperPoint b, double half_mm,
+                SwLabelSpot spots[GRADIENT_SPOTS])
+{
+  static const double rows_mm[] = { GRADIENT_ROW_MM, ARROW_ROW_MM, 18.0 };
+  static const double below_mm[] = { 4.0, 7.5, 11.0 };
+  double dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm, size = hypot (dx, dy);
+  double x = (a.x_mm + b.x_mm) / 2.0, y = (a.y_mm + b.y_mm) / 2.0;
+  guint n = 0;
+
+  for (; n < G_N_ELEMENTS (rows_mm); n++)
+    spots[n] = (SwLabelSpot){ x + dy / size * rows_mm[n], y - dx / size * rows_mm[n],
+                              atan2 (-dy, dx) };
+  if (size > SHORT_STRETCH_MM && 2.0 * half_mm <= size)
+    return n;
+  spots[n++] = (SwLabelSpot){ x, y - GRADIENT_ROW_MM - 4.0, 0.0 };
+  for (guint row = 0; row < G_N_ELEMENTS (below_mm); row++)
+    for (guint i = 0; i <= BELOW_STEPS; i++)
+      spots[n++] = (SwLabelSpot){ x - 2.0 * half_mm * i / BELOW_STEPS,
+                                  y + SW_SECTION_SOIL_MM + below_mm[row], 0.0 };
+  return n;
+}
 
 /* Length along the face, then the gradient three ways, above the stretch and along it. */
 static void
@@ -56,8 +86,7 @@ note_stretch (SwDrawing *drawing, SwStretch stretch)
   const SwPoint *p = face->section;
   SwPaperPoint a = sw_drawing_at (drawing, p[stretch.from].x_m, p[stretch.from].y_m);
   SwPaperPoint b = sw_drawing_at (drawing, p[stretch.to].x_m, p[stretch.to].y_m);
-  double dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm, size = hypot (dx, dy);
-  double turn = atan2 (-dy, dx), x = (a.x_mm + b.x_mm) / 2.0, y = (a.y_mm + b.y_mm) / 2.0;
+  double size = hypot (b.x_mm - a.x_mm, b.y_mm - a.y_mm);
   double angle = sw_section_fall_rad (face, stretch.from, stretch.to);
   g_autofree char *three = sw_gradient_text (fabs (angle), drawing->draw->style);
   g_autofree char *inward =
@@ -71,18 +100,10 @@ note_stretch (SwDrawing *drawing, SwStretch stretch)
                       : angle < 0.0 ? inward
                                     : three;
   double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
-  gboolean has_room = size > 20.0 && 2.0 * half <= size;
-  SwLabelSpot spots[7];
-  static const double rows_mm[] = { GRADIENT_ROW_MM, ARROW_ROW_MM, 18.0 };
+  SwLabelSpot spots[GRADIENT_SPOTS];
 
   if (size < 1.0)
     return;
-  for (guint i = 0; i < 3; i++)
-    spots[i] =
-        (SwLabelSpot){ x + dy / size * rows_mm[i], y - dx / size * rows_mm[i], turn };
-  spots[3] = (SwLabelSpot){ x, y - GRADIENT_ROW_MM - 4.0, 0.0 };
-  for (guint i = 0; i < 3; i++)
-    spots[4 + i] = (SwLabelSpot){ x - i * half, y + SW_SECTION_SOIL_MM + 4.0, 0.0 };
   sw_drawing_dimension (drawing, size > 25.0 ? SW_LABEL_NEEDED : SW_LABEL_MAIN,
                         (SwLabelSpan){ a.x_mm, a.y_mm, b.x_mm, b.y_mm, LENGTH_ROW_MM },
                         id, length);
@@ -94,7 +115,7 @@ note_stretch (SwDrawing *drawing, SwStretch stretch)
                                   .object = id,
                                   .text = words,
                                   .spots = spots,
-                                  .n_spots = has_room ? 3 : G_N_ELEMENTS (spots) });
+                                  .n_spots = gradient_spots (a, b, half, spots) });
 }
 
 static void
@@ -134,6 +155,8 @@ note_steepest (SwDrawing *drawing, SwStretch steepest)
       sw_texts_fill (drawing->draw->texts, "drawing.steepest", "gradient", three, NULL);
   SwLabelSpot spots[] = { { at.x_mm - 14.0, at.y_mm + SW_SECTION_SOIL_MM + 8.0, 0.0 },
                           { at.x_mm - 6.0, at.y_mm + SW_SECTION_SOIL_MM + 14.0, 0.0 },
+                          { at.x_mm + 6.0, at.y_mm + SW_SECTION_SOIL_MM + 17.0, 0.0 },
+                          { at.x_mm + 14.0, at.y_mm + SW_SECTION_SOIL_MM + 21.0, 0.0 },
                           { at.x_mm + 22.0, at.y_mm - 24.0, 0.0 } };
 
   sw_drawing_callout (drawing, SW_LABEL_NEEDED, at, spots, G_N_ELEMENTS (spots),

@@ -5,6 +5,7 @@
 
 /* Dimensions below the toe. */
 #define FIRST_ROW_MM 4.5
+#define CANVAS_ROW_MM 3.8 /* on screen, where there is less room below */
 #define NEXT_ROW_MM 6.2
 
 /* Rises shorter than this on paper carry no dimension. */
@@ -12,6 +13,9 @@
 
 /* Half the thickness of ground and blanket, which texts keep off. */
 #define GROUND_LINE_MM 0.6
+
+/* A level stands so far beside the line through its break. */
+#define BESIDE_MM 1.5
 
 /* Dashes of a section taken elsewhere. */
 #define FURTHER_DASH_MM 1.2
@@ -26,6 +30,7 @@ note_break (SwDrawing *drawing, guint i, const char *text_id)
   g_autofree char *words =
       sw_texts_fill (drawing->draw->texts, text_id, "level", level, NULL);
   double side = i == drawing->face->crest ? -1.0 : 1.0;
+  double half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
   SwLabelSpot spots[] = {
     { at.x_mm + side * 11.0, at.y_mm - 8.0, 0.0 },
     { at.x_mm + side * 6.0, at.y_mm - 12.0, 0.0 },
@@ -34,6 +39,10 @@ note_break (SwDrawing *drawing, guint i, const char *text_id)
     { at.x_mm + side * 14.0, at.y_mm - 5.0, 0.0 },
     { at.x_mm - side * 12.0, at.y_mm - 9.0, 0.0 },
     { at.x_mm, at.y_mm + SW_SECTION_SOIL_MM + 3.0, 0.0 },
+    { at.x_mm + side * (half + BESIDE_MM), at.y_mm - 8.0, 0.0 },
+    { at.x_mm + side * (half + BESIDE_MM), at.y_mm + SW_SECTION_SOIL_MM + 3.0, 0.0 },
+    { at.x_mm + side * (half + BESIDE_MM), at.y_mm - 5.0, 0.0 },
+    { at.x_mm, at.y_mm - 16.0, 0.0 },
   };
 
   sw_drawing_object (drawing, "/section/%u", i);
@@ -105,6 +114,8 @@ dimension_face (SwDrawing *drawing, const GArray *stretches)
   SwPaperPoint toe = sw_drawing_at (drawing, p[face->toe].x_m, p[face->toe].y_m);
   double below = toe.y_mm + SW_SECTION_SOIL_MM + 0.6, left = crest.x_mm - 1.0;
   gboolean chain = stretches->len > 1 && stretches->len <= SW_SECTION_MANY;
+  double first_mm = drawing->draw->on_screen ? CANVAS_ROW_MM : FIRST_ROW_MM;
+  double whole_mm = first_mm + (chain ? NEXT_ROW_MM : 0.0);
 
   for (guint i = 0; chain && i < stretches->len; i++)
     {
@@ -119,17 +130,13 @@ dimension_face (SwDrawing *drawing, const GArray *stretches)
           sw_figure_segment (drawing->figure, SW_ROLE_GRID, at.x_mm, at.y_mm, left,
                              at.y_mm);
         }
-      dimension_run (drawing, SW_LABEL_USEFUL, stretch.from, stretch.to, below,
-                     FIRST_ROW_MM);
-      dimension_rise (drawing, SW_LABEL_USEFUL, stretch.from, stretch.to, left,
-                      FIRST_ROW_MM);
+      dimension_run (drawing, SW_LABEL_USEFUL, stretch.from, stretch.to, below, first_mm);
+      dimension_rise (drawing, SW_LABEL_USEFUL, stretch.from, stretch.to, left, first_mm);
     }
   sw_figure_segment (drawing->figure, SW_ROLE_GRID, crest.x_mm,
                      crest.y_mm + SW_SECTION_SOIL_MM, crest.x_mm, below);
-  dimension_run (drawing, SW_LABEL_NEEDED, face->crest, face->toe, below,
-                 FIRST_ROW_MM + (chain ? NEXT_ROW_MM : 0.0));
-  dimension_rise (drawing, SW_LABEL_NEEDED, face->crest, face->toe, left,
-                  FIRST_ROW_MM + (chain ? NEXT_ROW_MM : 0.0));
+  dimension_run (drawing, SW_LABEL_NEEDED, face->crest, face->toe, below, whole_mm);
+  dimension_rise (drawing, SW_LABEL_NEEDED, face->crest, face->toe, left, whole_mm);
 }
 
 /* A level line at the toe, so that rises can be read. */

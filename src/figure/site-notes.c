@@ -2,8 +2,12 @@
 #include "site-marks.h"
 #include <math.h>
 
-/* A name stands so far off its obstacle. */
-#define BESIDE_MM 3.8
+/* A name stands so far off its obstacle, or off the patch round that; further out it has a
+ * leader. */
+#define BESIDE_MM 2.3
+#define OFF_PATCH_MM 0.8
+#define RING_MM 4.0
+#define RINGS 6
 
 /* A longer name stands in the key only. */
 #define LONGEST_NAME_MM 34.0
@@ -11,6 +15,14 @@
 /* Names of soils try the middles of a grid over the face. */
 #define COLUMNS 12
 #define ROWS 7
+
+/* A soil's name outside the face stands in one of these rows above or below it. */
+#define BELOW_MM 9.5
+#define ABOVE_MM 12.6
+#define OUTSIDE_ROW_MM 4.0
+
+/* Places are in one row within this. */
+#define SAME_ROW_MM 0.1
 
 /* The key lists so many obstacles; the findings have them all. */
 #define MOST_LISTED 6
@@ -35,20 +47,24 @@ obstacle_words (const SwFace *face, guint i, const SwDraw *draw)
                         NULL);
 }
 
+static double
+patch_mm (const SwDrawing *drawing)
+{
+  return drawing->laid != NULL ? sw_drawing_practice (drawing, SW_PRACTICE_COLLAR_M)
+                                     * fabs (drawing->view->x_mm_per_m)
+                               : 0.0;
+}
+
 /* The obstacle and its patch, but for a line of text through its middle. */
 static void
-keep_clear (SwDrawing *drawing, SwBox paper, double half_line_mm)
+keep_clear (SwDrawing *drawing, SwBoxOnPaper paper, double half_line_mm)
 {
-  double patch_mm = drawing->laid != NULL
-                        ? sw_drawing_practice (drawing, SW_PRACTICE_COLLAR_M)
-                              * fabs (drawing->view->x_mm_per_m)
-                        : 0.0;
-  double by = patch_mm + 0.4;
-  double x = paper.x0_m - by, width = paper.x1_m - paper.x0_m + 2.0 * by;
-  double middle = (paper.y0_m + paper.y1_m) / 2.0;
-  double half = middle - paper.y0_m + by - half_line_mm;
+  double by = patch_mm (drawing) + 0.4;
+  double x = paper.x0_mm - by, width = paper.x1_mm - paper.x0_mm + 2.0 * by;
+  double middle = (paper.y0_mm + paper.y1_mm) / 2.0;
+  double half = middle - paper.y0_mm + by - half_line_mm;
 
-  sw_labels_reserve_rect (drawing->labels, x, paper.y0_m - by, width, half);
+  sw_labels_reserve_rect (drawing->labels, x, paper.y0_mm - by, width, half);
   sw_labels_reserve_rect (drawing->labels, x, middle + half_line_mm, width, half);
 }
 
@@ -63,6 +79,21 @@ short_words (const SwDrawing *drawing, guint i)
   return g_strdup_printf ("%u", i + 1);
 }
 
+static SwBoxOnPaper
+box_on_paper (const GArray *path)
+{
+  SwBoxOnPaper box = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+
+  for (guint p = 0; p < path->len; p++)
+    {
+      SwPaperPoint at = g_array_index (path, SwPaperPoint, p);
+
+      box = (SwBoxOnPaper){ fmin (box.x0_mm, at.x_mm), fmin (box.y0_mm, at.y_mm),
+                            fmax (box.x1_mm, at.x_mm), fmax (box.y1_mm, at.y_mm) };
+    }
+  return box;
+}
+
 /* Within the obstacle when the words fit, else round it. */
 static void
 note_obstacle (SwDrawing *drawing, const SwLie *lie, guint i)
@@ -71,32 +102,23 @@ note_obstacle (SwDrawing *drawing, const SwLie *lie, guint i)
   g_autofree char *words = short_words (drawing, i);
   g_autoptr (GArray) ring =
       lie->path (drawing, obstacle->outline, obstacle->n_outline, TRUE);
-  double x0 = INFINITY, y0 = INFINITY, x1 = -INFINITY, y1 = -INFINITY, x, y;
+  SwBoxOnPaper box = box_on_paper (ring);
+  SwPaperPoint middle = { (box.x0_mm + box.x1_mm) / 2.0, (box.y0_mm + box.y1_mm) / 2.0 };
   double half = half_width_mm (drawing, words);
-  SwLabelSpot spots[6];
+  double off_mm = fmax (BESIDE_MM, patch_mm (drawing) + OFF_PATCH_MM);
+  SwLabelSpot spots[1 + RINGS * SW_LABEL_WAYS];
+  gboolean fits = box.x1_mm - box.x0_mm > 2.0 * half + 1.0
+                  && box.y1_mm - box.y0_mm > drawing->text_mm * 1.6;
   guint n = 0;
 
-  for (guint p = 0; p < ring->len; p++)
-    {
-      SwPaperPoint at = g_array_index (ring, SwPaperPoint, p);
-
-      x0 = fmin (x0, at.x_mm);
-      x1 = fmax (x1, at.x_mm);
-      y0 = fmin (y0, at.y_mm);
-      y1 = fmax (y1, at.y_mm);
-    }
-  x = (x0 + x1) / 2.0;
-  y = (y0 + y1) / 2.0;
-  if (x1 - x0 > 2.0 * half + 1.0 && y1 - y0 > drawing->text_mm * 1.6)
-    spots[n++] = (SwLabelSpot){ x, y, 0.0 };
-  spots[n++] = (SwLabelSpot){ x, y0 - BESIDE_MM, 0.0 };
-  spots[n++] = (SwLabelSpot){ x, y1 + BESIDE_MM, 0.0 };
-  spots[n++] = (SwLabelSpot){ x1 + BESIDE_MM + half, y, 0.0 };
-  spots[n++] = (SwLabelSpot){ x0 - BESIDE_MM - half, y, 0.0 };
-  spots[n++] = (SwLabelSpot){ x, y0 - 3.0 * BESIDE_MM, 0.0 };
-  keep_clear (drawing, (SwBox){ x0, y0, x1, y1 }, n > 5 ? drawing->text_mm * 0.8 : 0.0);
-  sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, n,
-                    sw_drawing_object_id (drawing, "/obstacle/%s", obstacle->id), words);
+  if (fits)
+    spots[n++] = (SwLabelSpot){ middle.x_mm, middle.y_mm, 0.0 };
+  for (guint k = 0; k < RINGS; k++, n += SW_LABEL_WAYS)
+    sw_label_round (box, half, drawing->text_mm / 2.0, off_mm + k * RING_MM, spots + n);
+  keep_clear (drawing, box, fits ? drawing->text_mm * 0.8 : 0.0);
+  sw_drawing_name (drawing, SW_LABEL_NEEDED, middle, spots, n,
+                   n - (RINGS - 1) * SW_LABEL_WAYS,
+                   sw_drawing_object_id (drawing, "/obstacle/%s", obstacle->id), words);
 }
 
 void
@@ -157,6 +179,40 @@ spots_on (const SwDrawing *drawing, const SwLie *lie, const SwZone *zone, double
   return spots;
 }
 
+/* The middle one of those level with the first. */
+static SwLabelSpot
+middle_of_row (const SwLabelSpot *spots, guint n_spots)
+{
+  guint n = 1;
+
+  while (n < n_spots && fabs (spots[n].y_mm - spots[0].y_mm) < SAME_ROW_MM)
+    n++;
+  return spots[n / 2];
+}
+
+/* Below and above the face, straight off the place or to either side of that. */
+static void
+add_outside (const SwDrawing *drawing, const SwLie *lie, double x_mm, double half_mm,
+             GArray *spots)
+{
+  const SwFace *face = drawing->face;
+  g_autoptr (GArray) ring = lie->path (drawing, face->outline, face->n_outline, TRUE);
+  SwBoxOnPaper box = box_on_paper (ring);
+
+  for (guint row = 0; row < 3; row++)
+    for (int below = 1; below >= 0; below--)
+      for (int side = 0; side < 3; side++)
+        {
+          double off_mm = row * OUTSIDE_ROW_MM;
+          SwLabelSpot spot = { x_mm + (side == 2 ? -1 : side) * half_mm,
+                               below ? box.y1_mm + BELOW_MM + off_mm
+                                     : box.y0_mm - ABOVE_MM - off_mm,
+                               0.0 };
+
+          g_array_append_val (spots, spot);
+        }
+}
+
 /* "Sand, loose: pins 300 mm" */
 static char *
 soil_words (const SwDrawing *drawing, const SwPinLength *entry)
@@ -181,15 +237,21 @@ note_soil (SwDrawing *drawing, const SwLie *lie, const SwPinLength *entry)
 {
   g_autofree char *words = soil_words (drawing, entry);
   double half_m = half_width_mm (drawing, words) / fabs (drawing->view->x_mm_per_m);
+  g_autoptr (GArray) target = spots_on (drawing, lie, entry->zone, 0.0);
   g_autoptr (GArray) spots = spots_on (drawing, lie, entry->zone, half_m);
+  guint n_beside = spots->len;
   const char *object = entry->zone != NULL
                            ? sw_drawing_object_id (drawing, "/zone/%s", entry->zone->id)
                            : NULL;
+  SwLabelSpot at;
 
-  if (spots->len == 0)
+  if (target->len == 0)
     return;
-  sw_drawing_label (drawing, SW_LABEL_NEEDED, (const SwLabelSpot *) spots->data,
-                    spots->len, object, words);
+  at = middle_of_row ((const SwLabelSpot *) (gpointer) target->data, target->len);
+  add_outside (drawing, lie, at.x_mm, half_m * fabs (drawing->view->x_mm_per_m), spots);
+  sw_drawing_name (drawing, SW_LABEL_NEEDED, (SwPaperPoint){ at.x_mm, at.y_mm },
+                   (const SwLabelSpot *) spots->data, spots->len, n_beside, object,
+                   words);
 }
 
 void
