@@ -2,6 +2,7 @@
 #undef G_DISABLE_ASSERT
 #include "boxes.h"
 #include <math.h>
+#include <string.h>
 
 /* Rounding of millimetres. */
 #define SLACK_MM 0.02
@@ -28,9 +29,15 @@ figure_has_object (const SwFigure *figure, const char *object)
   return FALSE;
 }
 
-/* Corners of a text's ink: from a capital's top, 0.72 em, to a descender, 0.2 em below
- * the base line. */
-static void
+/* Figures stand on the base line; other texts reach 0.2 em below it. */
+static double
+below_em (const char *text)
+{
+  return text[strspn (text, "0123456789")] == '\0' ? 0.0 : 0.2;
+}
+
+/* From a capital's top, 0.72 em, to a descender. */
+void
 text_corners (const SwFigure *figure, const SwItem *item, const SwTextMeasure *measure,
               SwPaperPoint corners[4])
 {
@@ -41,8 +48,8 @@ text_corners (const SwFigure *figure, const SwItem *item, const SwTextMeasure *m
                 : item->align == SW_ALIGN_CENTRE ? -width / 2.0
                                                  : -width;
   double u[4] = { left, left + width, left + width, left };
-  double v[4] = { -0.72 * item->size_mm, -0.72 * item->size_mm, 0.2 * item->size_mm,
-                  0.2 * item->size_mm };
+  double low = below_em (item->text) * item->size_mm;
+  double v[4] = { -0.72 * item->size_mm, -0.72 * item->size_mm, low, low };
   double c = cos (item->turn_rad), s = sin (item->turn_rad);
 
   for (guint i = 0; i < 4; i++)
@@ -68,7 +75,7 @@ apart_along (const SwPaperPoint a[4], const SwPaperPoint b[4], double x, double 
 }
 
 /* Separating axis theorem over the four directions of the two boxes. */
-static gboolean
+gboolean
 corners_apart (const SwPaperPoint a[4], const SwPaperPoint b[4])
 {
   const SwPaperPoint *both[2] = { a, b };
@@ -140,8 +147,7 @@ assert_tidy (const SwFigure *figure, const SwTextMeasure *measure, const char *w
     }
 }
 
-/* A strip as thin as the rounding, from @a to @b. */
-static void
+void
 strip_corners (SwPaperPoint a, SwPaperPoint b, SwPaperPoint corners[4])
 {
   double dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm, size = hypot (dx, dy);

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #undef G_DISABLE_ASSERT
-#include "boxes.h"
+#include "clearance.h"
 #include <math.h>
 
 #define NBSP "\302\240"
@@ -42,6 +42,10 @@ draw (const Fixture *fixture, Drawing drawing, double width_mm, double height_mm
     }
 }
 
+/* On less paper a face is a few millimetres wide, less than its run's number or than the
+ * name of what stands in it, and such a text lies on the outline rather than nowhere. */
+#define LEAST_ROOM_MM 150.0
+
 /* Widths inside the margins of A4 and Letter, and an awkward narrow one. */
 static void
 test_tidy (void)
@@ -64,6 +68,8 @@ test_tidy (void)
             fixture_set_up (&fixture, slope, SW_TOE_TRENCH, units, texts_path);
             figure = draw (&fixture, drawing, sizes_mm[size][0], sizes_mm[size][1]);
             assert_tidy (figure, &fixture.measure, what);
+            if (sizes_mm[size][0] >= LEAST_ROOM_MM)
+              assert_readable (figure, &fixture.measure, what);
             fixture_tear_down (&fixture);
           }
 }
