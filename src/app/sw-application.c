@@ -259,6 +259,7 @@ set_keys (GtkApplication *app)
     { "win.show-alone('all')", { "<Control>4" } },
     { "win.print", { "<Control>p" } },
     { "win.step-through", { "F5" } },
+    { "win.side", { "F9" } },
     { "window.close", { "<Control>w" } },
     { "app.help('')", { "F1" } },
   };

@@ -3,6 +3,8 @@
 
 #include <glib/gi18n.h>
 
+#include "sw-row-layout.h"
+
 #define ZOOM_STEP 1.25
 
 /* How many times as large as distances heights are drawn. */
@@ -128,6 +130,7 @@ sw_canvas_pane_class_init (SwCanvasPaneClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = sw_canvas_pane_dispose;
+  g_type_ensure (SW_TYPE_ROW_LAYOUT);
   gtk_widget_class_set_template_from_resource (
       widget_class, "/io/slopewright/Slopewright/sw-canvas-pane.ui");
   gtk_widget_class_bind_template_child (widget_class, SwCanvasPane, box);
@@ -160,6 +163,8 @@ sw_canvas_pane_new (SwCanvasView view, SwStage *stage)
   gtk_label_set_text (
       self->hint, kind->has_points ? _ ("Drag a point · double-click a line to add one")
                                    : _ ("Seen from the toe, laid flat"));
+  /* In a short head there is no room for the hint. */
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->title), gtk_label_get_text (self->hint));
   gtk_widget_set_visible (self->add, view == SW_CANVAS_PLAN);
   gtk_widget_set_visible (self->heights, kind->y_up);
   show_stretch (self);

@@ -214,6 +214,7 @@ sw_findings_list_init (SwFindingsList *self)
   self->box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
   self->head = GTK_LABEL (gtk_label_new (NULL));
   gtk_label_set_xalign (self->head, 0.0f);
+  gtk_label_set_wrap (self->head, TRUE);
   gtk_widget_add_css_class (GTK_WIDGET (self->head), "heading");
   self->list = GTK_LIST_BOX (gtk_list_box_new ());
   self->placeholder = GTK_LABEL (make_label (NULL, "dim-label"));

@@ -50,6 +50,7 @@ show_place (SwPreview *self)
       page->title != NULL ? page->title : "", sw_paper_code (self->on_paper));
 
   gtk_label_set_text (self->place, text);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->place), text);
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "preview.previous", self->shown > 0);
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "preview.next",
                                  self->shown + 1 < self->pages->len);

@@ -289,6 +289,7 @@ add_head (SwRollList *self)
   gtk_widget_add_css_class (title, "heading");
   gtk_widget_set_hexpand (title, TRUE);
   gtk_label_set_xalign (GTK_LABEL (title), 0.0f);
+  gtk_label_set_wrap (GTK_LABEL (title), TRUE);
   gtk_widget_add_css_class (self->add, "flat");
   gtk_widget_set_tooltip_text (
       self->add, _ ("Rolls or off-cuts of this width that lie ready, or another length "

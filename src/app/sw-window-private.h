@@ -6,6 +6,7 @@
 #include "sw-canvas-pane.h"
 #include "sw-dialogs.h"
 #include "sw-findings-list.h"
+#include "sw-fold.h"
 #include "sw-inspector.h"
 #include "sw-making-bar.h"
 #include "sw-preview.h"
@@ -26,10 +27,11 @@ struct _SwWindow
 
   /* from the template */
   GtkLabel *title, *subtitle, *status, *place, *problem;
-  GtkWidget *problem_bar, *undo, *redo, *side, *foot;
+  GtkWidget *problem_bar, *undo, *redo, *title_room, *foot;
   GtkStack *views;
   GtkBox *bars, *section_room, *pack_room, *tally_room, *findings_room;
-  GtkPaned *across, *lower;
+  SwFold *across;
+  GtkPaned *lower;
   SwInspector *inspector;
   GMenu *examples;
   SwCanvasView alone; /* the one view shown; SW_CANVAS_KIND_COUNT: all */
@@ -88,7 +90,7 @@ void sw_window_load_copy (SwWindow *window, GFile *file);
 /** Actions of the start page, and win.measure. */
 void sw_window_install_start_actions (GtkWidgetClass *klass);
 
-/** Actions on what is shown: show-view, show-alone; to be called once the template is set. */
+/** Actions on what is shown: show-view, show-alone, side; to be called once the template is set. */
 void sw_window_install_view_actions (GtkWidgetClass *klass);
 
 /** Actions that need a slope, or one that can be laid out, only where there is one. */

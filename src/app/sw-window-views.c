@@ -22,16 +22,12 @@ sw_window_allow_actions (SwWindow *self)
     gtk_widget_action_set_enabled (GTK_WIDGET (self), of_pack[i], free_to_make);
 }
 
-#define SIDE_PX 390
-
-/* While only one side was there, the window may have changed its size. */
+/* Where there is room for one of them only, asking for a view hides the side. */
 static void
-bring_back_side (SwWindow *self)
+show_main (SwWindow *self)
 {
-  int width = gtk_widget_get_width (GTK_WIDGET (self->across));
-
-  if (width > 2 * SIDE_PX)
-    gtk_paned_set_position (self->across, width - SIDE_PX);
+  if (sw_fold_is_folded (self->across))
+    sw_fold_set_side_shown (self->across, FALSE);
 }
 
 /* A slope that nobody measured has no numbers worth showing. */
@@ -40,23 +36,51 @@ on_view (SwWindow *self)
 {
   gboolean at_start = sw_window_is_at_start (self);
 
-  if (!at_start && !gtk_widget_get_visible (self->side))
-    bring_back_side (self);
-  gtk_widget_set_visible (self->side, !at_start);
+  sw_fold_set_side_allowed (self->across, !at_start);
+  show_main (self);
   gtk_widget_set_visible (self->foot, !at_start);
   sw_window_allow_actions (self);
 }
 
 /* So that keys mean what is looked at. */
 static void
-focus_view (SwWindow *self)
+focus_part (SwWindow *self, GtkWidget *part)
 {
-  GtkWidget *view = gtk_stack_get_visible_child (self->views);
   GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (self));
 
   if (gtk_widget_get_mapped (GTK_WIDGET (self))
-      && (focus == NULL || !gtk_widget_is_ancestor (focus, view)))
-    gtk_widget_child_focus (view, GTK_DIR_TAB_FORWARD);
+      && (focus == NULL || !gtk_widget_is_ancestor (focus, part)))
+    gtk_widget_child_focus (part, GTK_DIR_TAB_FORWARD);
+}
+
+static void
+focus_view (SwWindow *self)
+{
+  focus_part (self, gtk_stack_get_visible_child (self->views));
+}
+
+/* What had the focus may be hidden now. */
+static void
+on_side (SwWindow *self)
+{
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (self));
+
+  if (focus == NULL || !gtk_widget_get_mapped (focus))
+    {
+      if (sw_fold_side_shown (self->across))
+        focus_part (self, GTK_WIDGET (self->inspector));
+      else
+        focus_view (self);
+    }
+}
+
+static void
+side_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  sw_window_settle (self);
+  sw_fold_set_side_shown (self->across, !sw_fold_side_shown (self->across));
 }
 
 static void
@@ -66,6 +90,7 @@ show_view_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
   sw_window_settle (self);
   gtk_stack_set_visible_child_name (self->views, g_variant_get_string (parameter, NULL));
+  show_main (self);
   focus_view (self);
 }
 
@@ -105,6 +130,7 @@ show_alone_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
   sw_window_settle (self);
   gtk_stack_set_visible_child_name (self->views, "drawing");
+  show_main (self);
   show_alone (self, view == self->alone ? SW_CANVAS_KIND_COUNT : view);
   if (view != SW_CANVAS_KIND_COUNT && gtk_widget_get_mapped (widget))
     gtk_widget_grab_focus (GTK_WIDGET (sw_window_canvas (self, view)));
@@ -114,6 +140,8 @@ void
 sw_window_install_view_actions (GtkWidgetClass *klass)
 {
   gtk_widget_class_bind_template_callback (klass, on_view);
+  gtk_widget_class_bind_template_callback (klass, on_side);
+  gtk_widget_class_install_action (klass, "win.side", NULL, side_action);
   gtk_widget_class_install_action (klass, "win.show-view", "s", show_view_action);
   gtk_widget_class_install_action (klass, "win.show-alone", "s", show_alone_action);
 }

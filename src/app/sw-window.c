@@ -9,6 +9,7 @@
 #include "sw-briefing.h"
 #include "sw-file-bar.h"
 #include "sw-practices-dialog.h"
+#include "sw-row-layout.h"
 #include "sw-text-entry.h"
 #include "sw-types-dialog.h"
 #include "sw-value-entry.h"
@@ -115,14 +116,18 @@ show_title (SwWindow *self)
   GFile *file = sw_document_file (document);
   g_autofree char *title = sw_document_title (document);
   g_autofree char *base = file != NULL ? g_file_get_basename (file) : NULL;
+  const char *path = file != NULL ? g_file_peek_path (file) : NULL;
   const char *name = *title != '\0' ? title : _ ("Untitled job");
   gboolean modified = sw_document_modified (document);
   g_autofree char *shown = g_strdup_printf (modified ? "%s •" : "%s", name);
+  g_autofree char *tip =
+      g_strdup_printf ("%s\n%s", shown, path != NULL ? path : _ ("Not saved yet"));
   g_autofree char *in_window =
       g_strdup_printf (modified ? _ ("%s (changed)") : "%s", name);
 
   gtk_label_set_text (self->title, shown);
   gtk_label_set_text (self->subtitle, base != NULL ? base : _ ("Not saved yet"));
+  gtk_widget_set_tooltip_text (self->title_room, tip);
   gtk_window_set_title (GTK_WINDOW (self), in_window);
 }
 
@@ -175,10 +180,18 @@ on_changed (SwWindow *self)
   show_problem (self);
 }
 
+/* It is shortened where there is no room for it. */
+static void
+say (GtkLabel *label, const char *text)
+{
+  gtk_label_set_text (label, text);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (label), *text != '\0' ? text : NULL);
+}
+
 static void
 on_told (SwWindow *self)
 {
-  gtk_label_set_text (self->status, sw_stage_message (self->stage));
+  say (self->status, sw_stage_message (self->stage));
 }
 
 static char *
@@ -204,7 +217,7 @@ on_pointed (SwWindow *self)
                               ? place_text (self, plan, along_known)
                               : g_strdup ("");
 
-  gtk_label_set_text (self->place, text);
+  say (self->place, text);
 }
 
 static void
@@ -335,7 +348,7 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, SwWindow, findings_room);
   gtk_widget_class_bind_template_child (klass, SwWindow, inspector);
   gtk_widget_class_bind_template_child (klass, SwWindow, examples);
-  gtk_widget_class_bind_template_child (klass, SwWindow, side);
+  gtk_widget_class_bind_template_child (klass, SwWindow, title_room);
   gtk_widget_class_bind_template_child (klass, SwWindow, foot);
 }
 
@@ -360,6 +373,8 @@ sw_window_class_init (SwWindowClass *klass)
                 G_TYPE_NONE, 0);
   GTK_WINDOW_CLASS (klass)->close_request = sw_window_close_request;
   g_type_ensure (SW_TYPE_INSPECTOR);
+  g_type_ensure (SW_TYPE_FOLD);
+  g_type_ensure (SW_TYPE_ROW_LAYOUT);
   gtk_widget_class_set_template_from_resource (
       widget_class, "/io/slopewright/Slopewright/sw-window.ui");
   bind_children (widget_class);
