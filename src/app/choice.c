@@ -54,6 +54,9 @@ sw_choice_name (GtkDropDown *choice, const char *label)
 {
   GtkWidget *button = gtk_widget_get_first_child (GTK_WIDGET (choice));
 
+  /* Not by the label beside it as well, whose key letter leads here. */
+  gtk_accessible_reset_relation (GTK_ACCESSIBLE (choice),
+                                 GTK_ACCESSIBLE_RELATION_LABELLED_BY);
   gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   label, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,

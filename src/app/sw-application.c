@@ -4,6 +4,7 @@
 #include <glib/gi18n.h>
 
 #include "first-job.h"
+#include "key-letters.h"
 #include "sw-help-window.h"
 #include "sw-preferences-window.h"
 #include "sw-window.h"
@@ -275,6 +276,7 @@ sw_application_startup (GApplication *app)
   g_autoptr (GError) error = NULL;
 
   G_APPLICATION_CLASS (sw_application_parent_class)->startup (app);
+  sw_key_letters_say_once ();
   self->stock = sw_stock_new (&error);
   if (self->stock == NULL)
     {

@@ -70,13 +70,6 @@ def until(what, look):
     raise AssertionError("did not come: " + what)
 
 
-def spoken(node):
-    """Its name; GTK 4.8 says that of a button with a key letter twice, "_Save Save"."""
-    name = node.get_name() or ""
-    half = (len(name) - 1) // 2 + 1
-    return name[half + 1:] if name[:half].replace("_", "", 1) == name[half + 1:] else name
-
-
 class Program:
     def __init__(self, binary, jobs, log, **environment):
         self.process = subprocess.Popen([binary, *jobs], stdout=log, stderr=log,
@@ -100,7 +93,7 @@ class Program:
     def named(self, name, role=None):
         for node in self.everything():
             try:
-                if spoken(node) == name and role in (None, node.get_role_name()):
+                if node.get_name() == name and role in (None, node.get_role_name()):
                     return node
             except GLib.Error:
                 continue
@@ -113,7 +106,7 @@ class Program:
         """The thing of that name that has room on the screen; of two, the one above."""
         return until(f"“{name}” on the screen", lambda: next(
             (node for node in self.nodes(*roles)
-             if spoken(node) == name and extents(node)[2] > 0), None))
+             if node.get_name() == name and extents(node)[2] > 0), None))
 
     def nodes(self, *roles):
         """All things of these roles."""
@@ -133,7 +126,7 @@ class Program:
         for node in self.everything():
             try:
                 if node.get_state_set().contains(Atspi.StateType.FOCUSED):
-                    return spoken(node)
+                    return node.get_name()
             except GLib.Error:
                 continue
         return None
@@ -189,13 +182,27 @@ def origin(surface):
     return None
 
 
+def place(node):
+    """Middle of a thing on the screen, or None."""
+    surface = surface_of(node)
+    corner = origin(surface)
+    x, y, width, height = extents(node)
+    if corner is None or width <= 0:
+        return None
+    from_x, from_y, _, _ = extents(surface)
+    return corner[0] + x - from_x + width // 2, corner[1] + y - from_y + height // 2
+
+
 def middle(node):
-    """Middle of a thing on the screen, once it has a place there."""
-    left, top = until(f"a window with “{node.get_name()}”", lambda: origin(surface_of(node)))
-    from_x, from_y, _, _ = extents(surface_of(node))
-    x, y, width, height = until(f"room for “{node.get_name()}”",
-                                lambda: extents(node)[2] > 0 and extents(node))
-    return left + x - from_x + width // 2, top + y - from_y + height // 2
+    """Middle of a thing on the screen, once it has a place there and stays in it."""
+    seen = [None]
+
+    def stays():
+        seen.append(place(node))
+        return seen[-1] is not None and seen[-1] == seen[-2]
+
+    until(f"a place for “{node.get_name()}”", stays)
+    return seen[-1]
 
 
 def drag(node, dx, dy):
@@ -255,6 +262,8 @@ class Journey:
         if self.program is not None and self.program.process.poll() is None:
             if failed:
                 subprocess.run(["import", "-window", "root", "journey-failed.png"], check=False)
+                print("#", subprocess.run(["xdotool", "getmouselocation"], check=False,
+                                          capture_output=True, text=True).stdout)
             self.program.process.kill()
             self.program.process.wait()
         self.log.seek(0)

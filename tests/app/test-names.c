@@ -4,6 +4,7 @@
 #include <slopewright/store/help.h>
 #include <slopewright/store/store.h>
 
+#include "key-letters.h"
 #include "sw-briefing.h"
 #include "sw-help-window.h"
 #include "sw-measure-dialog.h"
@@ -93,6 +94,14 @@ has_name (GtkAccessible *thing)
   g_autofree char *other =
       gtk_test_accessible_check_property (thing, GTK_ACCESSIBLE_PROPERTY_LABEL, "");
   return other != NULL;
+}
+
+static void
+expect_name (GtkWidget *widget, const char *name)
+{
+  gtk_test_accessible_assert_property (widget, GTK_ACCESSIBLE_PROPERTY_LABEL, name);
+  g_assert_false (gtk_test_accessible_has_relation (GTK_ACCESSIBLE (widget),
+                                                    GTK_ACCESSIBLE_RELATION_LABELLED_BY));
 }
 
 /* Where it is, from the inside out. */
@@ -273,6 +282,27 @@ test_shortcuts (Fixture *f, gconstpointer data)
   gtk_window_destroy (GTK_WINDOW (window));
 }
 
+/* Once, without the underline, also when the words change. */
+static void
+test_key_letters (Fixture *f, gconstpointer data)
+{
+  GtkWidget *window = gtk_window_new ();
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  GtkWidget *button = gtk_button_new_with_mnemonic ("_Save");
+  GtkWidget *check = gtk_check_button_new_with_mnemonic ("N_o __ none");
+
+  sw_key_letters_say_once ();
+  gtk_box_append (GTK_BOX (box), button);
+  gtk_box_append (GTK_BOX (box), check);
+  gtk_window_set_child (GTK_WINDOW (window), box);
+  gtk_window_present (GTK_WINDOW (window));
+  expect_name (button, "Save");
+  expect_name (check, "No _ none");
+  gtk_button_set_label (GTK_BUTTON (button), "Sa_ve As");
+  expect_name (button, "Save As");
+  gtk_window_destroy (GTK_WINDOW (window));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -289,5 +319,6 @@ main (int argc, char **argv)
   ADD ("help", NULL, test_help);
   ADD ("preview", NULL, test_preview);
   ADD ("shortcuts", NULL, test_shortcuts);
+  ADD ("key-letters", NULL, test_key_letters);
   return g_test_run ();
 }
