@@ -4,7 +4,8 @@
 python=$1
 launcher=$2
 shift 2
-"$launcher" --launch-immediately &
+# What the registry says of itself is no TAP.
+"$launcher" --launch-immediately >&2 &
 bus=$!
 status=0
 "$python" "$@" || status=$?
