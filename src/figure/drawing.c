@@ -228,23 +228,39 @@ sw_drawing_callout (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
   sw_drawing_name (drawing, rank, target, spots, n_spots, 0, object, text);
 }
 
+static void
+name (SwDrawing *drawing, SwLabelRank rank, guint style, SwPaperPoint target,
+      const SwLabelSpot *spots, guint n_spots, guint n_beside, const char *object,
+      const char *text)
+{
+  sw_labels_wish (drawing->labels,
+                  &(SwLabelWish){ .rank = rank,
+                                  .role = SW_ROLE_TEXT,
+                                  .style = SW_LABEL_KNOCK_OUT | SW_LABEL_LEADER | style,
+                                  .size_mm = drawing->text_mm,
+                                  .object = object,
+                                  .text = text,
+                                  .target = target,
+                                  .spots = spots,
+                                  .n_spots = n_spots,
+                                  .n_beside = n_beside });
+}
+
 void
 sw_drawing_name (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
                  const SwLabelSpot *spots, guint n_spots, guint n_beside,
                  const char *object, const char *text)
 {
-  SwLabelWish wish = { .rank = rank,
-                       .role = SW_ROLE_TEXT,
-                       .style = SW_LABEL_KNOCK_OUT | SW_LABEL_LEADER,
-                       .size_mm = drawing->text_mm,
-                       .object = object,
-                       .text = text,
-                       .target = target,
-                       .spots = spots,
-                       .n_spots = n_spots,
-                       .n_beside = n_beside };
+  name (drawing, rank, 0, target, spots, n_spots, n_beside, object, text);
+}
 
-  sw_labels_wish (drawing->labels, &wish);
+void
+sw_drawing_name_off_lines (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
+                           const SwLabelSpot *spots, guint n_spots, guint n_beside,
+                           const char *object, const char *text)
+{
+  name (drawing, rank, SW_LABEL_OFF_LINES, target, spots, n_spots, n_beside, object,
+        text);
 }
 
 void

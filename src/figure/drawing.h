@@ -91,6 +91,11 @@ void sw_drawing_name (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
                       const SwLabelSpot *spots, guint n_spots, guint n_beside,
                       const char *object, const char *text);
 
+/** The same, but rather left out than on a line. */
+void sw_drawing_name_off_lines (SwDrawing *drawing, SwLabelRank rank, SwPaperPoint target,
+                                const SwLabelSpot *spots, guint n_spots, guint n_beside,
+                                const char *object, const char *text);
+
 void sw_drawing_dimension (SwDrawing *drawing, SwLabelRank rank, SwLabelSpan span,
                            const char *object, const char *text);
 

@@ -13,8 +13,8 @@
 #define LEAST_STRETCH 1e-3
 
 /* A word outside the face tries so many directions, and so many distances. */
-#define WAYS 32
-#define RINGS (SW_ARC_SPOTS / WAYS)
+#define WAYS 16
+#define RINGS (SW_ARC_ROUND_SPOTS / WAYS)
 #define FIRST_RING_MM 3.0
 #define RING_MM 4.5
 
@@ -173,6 +173,39 @@ sway (guint way)
   return way % 2 == 0 ? step : -step;
 }
 
+static gint
+compare_distance (gconstpointer a, gconstpointer b, gpointer target)
+{
+  const SwLabelSpot *p = a, *q = b;
+  const SwPaperPoint *at = target;
+  double to_p = hypot (p->x_mm - at->x_mm, p->y_mm - at->y_mm);
+  double to_q = hypot (q->x_mm - at->x_mm, q->y_mm - at->y_mm);
+
+  return to_p < to_q ? -1 : to_p > to_q;
+}
+
+/* Places off the face in rows and columns over the sheet, the nearest first. */
+static guint
+sheet_spots (const SwDrawing *drawing, SwBox reach, SwPaperPoint target, SwLabelBox box,
+             SwLabelSpot *spots)
+{
+  double wide_mm = drawing->view->width_mm - 2.0 * box.half_width_mm;
+  double tall_mm = drawing->view->height_mm - 2.0 * box.half_height_mm;
+  guint n = 0;
+
+  for (guint i = 0; i < SW_ARC_SHEET_COLUMNS * SW_ARC_SHEET_ROWS; i++)
+    {
+      double column = i % SW_ARC_SHEET_COLUMNS, row = i / SW_ARC_SHEET_COLUMNS;
+
+      box.x_mm = box.half_width_mm + wide_mm * column / (SW_ARC_SHEET_COLUMNS - 1);
+      box.y_mm = box.half_height_mm + tall_mm * row / (SW_ARC_SHEET_ROWS - 1);
+      if (wide_mm > 0.0 && tall_mm > 0.0 && is_clear (drawing, reach, box))
+        spots[n++] = (SwLabelSpot){ box.x_mm, box.y_mm, 0.0 };
+    }
+  g_qsort_with_data (spots, (gint) n, sizeof *spots, compare_distance, &target);
+  return n;
+}
+
 guint
 sw_arc_spots (const SwDrawing *drawing, SwBox reach, SwPaperPoint target, double way_rad,
               const char *words, SwLabelSpot spots[SW_ARC_SPOTS])
@@ -190,11 +223,12 @@ sw_arc_spots (const SwDrawing *drawing, SwBox reach, SwPaperPoint target, double
 
         box.x_mm = target.x_mm + off_mm * cos (turn);
         box.y_mm = target.y_mm - off_mm * sin (turn);
-        if (sw_label_box_is_inside (box, drawing->view->width_mm, drawing->view->height_mm)
+        if (sw_label_box_is_inside (box, drawing->view->width_mm,
+                                    drawing->view->height_mm)
             && is_clear (drawing, reach, box))
           spots[n++] = (SwLabelSpot){ box.x_mm, box.y_mm, 0.0 };
       }
-  return n;
+  return n + sheet_spots (drawing, reach, target, box, spots + n);
 }
 
 void

@@ -38,8 +38,12 @@ void sw_arc_draw (SwDrawing *drawing, SwRole role, double down_m, double from_m,
 void sw_arc_head (SwDrawing *drawing, SwRole role, double along_m, double down_m,
                   double way, double head_mm);
 
-/** Most places for a word off the face. */
-#define SW_ARC_SPOTS 288
+/** Most places for a word off the face: round what it speaks of, then all over the sheet. */
+#define SW_ARC_ROUND_SPOTS 144
+#define SW_ARC_SHEET_COLUMNS 10
+#define SW_ARC_SHEET_ROWS 12
+#define SW_ARC_SPOTS                                                                     \
+  (SW_ARC_ROUND_SPOTS + SW_ARC_SHEET_COLUMNS * SW_ARC_SHEET_ROWS)
 
 /** Places off the face for words about @target at its edge, nearest and in the direction
  * @way_rad (anticlockwise from the right) first. Returns: how many */

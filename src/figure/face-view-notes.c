@@ -4,6 +4,9 @@
 
 #define DIMENSION_ROW_MM 5.0
 #define NEXT_ROW_MM 5.4
+
+/* A bench too narrow for its name has it at its right end. */
+#define BENCH_OFF_MM 4.0
 #define ORDER_ROW_MM 4.2
 #define START_ROW_MM 9.2
 #define NARROW_MM 80.0
@@ -92,17 +95,23 @@ name_bench (SwDrawing *drawing, SwBox box, guint t)
   SwPaperPoint at = sw_face_view_at (drawing, middle_m, (from_m + to_m) / 2.0);
   SwPaperPoint end = sw_face_view_at (drawing, box.x1_m, (from_m + to_m) / 2.0);
   SwLabelSpot spots[1 + SW_ARC_SPOTS];
+  double half;
   guint n = 1;
   g_autofree char *width = sw_drawing_length (drawing, to_m - from_m);
   g_autofree char *words =
       sw_texts_fill (drawing->draw->texts, "drawing.bench", "width", width, NULL);
 
+  half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
   spots[0] = (SwLabelSpot){ at.x_mm, at.y_mm, 0.0 };
   if (sw_development_is_bent (drawing->development))
     n += sw_arc_spots (drawing, box, end, sw_face_view_turn_rad (drawing, box.x1_m),
                        words, spots + n);
-  sw_drawing_name (drawing, SW_LABEL_MAIN, end, spots, n, 1,
-                   sw_drawing_object_id (drawing, "/tier/%u", t), words);
+  else
+    for (int row = -1; row <= 1; row++)
+      spots[n++] = (SwLabelSpot){ end.x_mm + BENCH_OFF_MM + half,
+                                  end.y_mm + row * NEXT_ROW_MM, 0.0 };
+  sw_drawing_name_off_lines (drawing, SW_LABEL_MAIN, end, spots, n, 1,
+                             sw_drawing_object_id (drawing, "/tier/%u", t), words);
 }
 
 /* Width at the toe. */
@@ -210,6 +219,9 @@ note_order (SwDrawing *drawing, SwBox box)
   sw_figure_object (drawing->figure, sw_drawing_object_id (drawing, "/start"));
   sw_figure_segment (drawing->figure, SW_ROLE_FALL_LINE, lee, a.y_mm - START_ROW_MM - 1.4,
                      lee, a.y_mm - 0.6);
+  sw_labels_keep_off (
+      drawing->labels,
+      (SwPaperPoint[]){ { lee, a.y_mm - START_ROW_MM - 1.4 }, { lee, a.y_mm - 0.6 } }, 2);
   sw_drawing_note (drawing, SW_LABEL_NEEDED, SW_ROLE_TEXT,
                    lee + sign * (1.4 + start_mm / 2.0), a.y_mm - START_ROW_MM, 0.0,
                    sw_drawing_object_id (drawing, "/start"), start);

@@ -55,7 +55,6 @@ note_order (SwDrawing *drawing, SwBox reach, SwArc arc)
   g_autoptr (GArray) path = sw_face_view_path (drawing, row, 2, FALSE);
   SwLabelSpot spots[G_N_ELEMENTS (after_mm)];
 
-  sw_labels_keep_off (drawing->labels, (SwPaperPoint *) path->data, path->len);
   for (guint i = 0; i < G_N_ELEMENTS (after_mm); i++)
     {
       double word_m =
@@ -71,6 +70,7 @@ note_order (SwDrawing *drawing, SwBox reach, SwArc arc)
   sw_arc_draw (drawing, SW_ROLE_FALL_LINE, down_m, lee_m, neck_m);
   sw_arc_head (drawing, SW_ROLE_FALL_LINE, head_m, down_m, way, HEAD_MM);
   sw_drawing_label (drawing, SW_LABEL_NEEDED, spots, G_N_ELEMENTS (spots), id, words);
+  sw_labels_keep_others_off (drawing->labels, (SwPaperPoint *) path->data, path->len);
 }
 
 /* From the windward end, above the face; round a closed heap there is no such end. */

@@ -13,6 +13,9 @@
 /* Between a number and the edge of the face. */
 #define EDGE_AIR_MM 0.5
 
+/* The same in a strip that is hardly higher than the number. */
+#define LOW_AIR_MM 0.2
+
 /* Height of figures over a text's. */
 #define FIGURE_RATIO 0.72
 
@@ -132,10 +135,13 @@ number_spots (const SwDrawing *drawing, Strip strip, SwLabelBox box, double acro
           sw_face_view_beside (drawing, strip.along_m, below ? strip.to_m : strip.from_m,
                                across_mm, below ? -in_mm : in_mm);
 
-      if (on_mm <= rest_mm)
+      if (on_mm >= 0.0 && on_mm <= rest_mm)
         spots[n++] = (SwLabelSpot){ at.x_mm, at.y_mm, box.turn_rad };
     }
-  if (n == 0 && strip.tall_mm >= 2.0 * first_mm - gap_mm)
+  /* In a low strip level figures without the air over and under them. */
+  if (n == 0 && strip.tall_mm >= 2.0 * (box.half_height_mm * FIGURE_RATIO + LOW_AIR_MM)
+      && sw_label_shadow_mm (box, strip.turn_rad + G_PI_2)
+             < box.half_height_mm + LOW_AIR_MM)
     {
       SwPaperPoint at = sw_face_view_beside (drawing, strip.along_m, strip.from_m,
                                              across_mm, strip.tall_mm / 2.0);

@@ -58,6 +58,7 @@ static void
 clear_asked (gpointer data)
 {
   g_free ((char *) ((Asked *) data)->wish.text);
+  g_free ((char *) ((Asked *) data)->wish.shorter);
 }
 
 SwLabels *
@@ -112,12 +113,24 @@ keep_off (SwLabels *labels, SwLabelBox box, guint owner)
   g_array_append_val (labels->lines, line);
 }
 
+static void
+keep_off_path (SwLabels *labels, const SwPaperPoint *points, guint count, guint owner)
+{
+  for (guint i = 0; i + 1 < count; i++)
+    keep_off (labels, sw_label_strip (points[i], points[i + 1], SW_LABEL_LINE_MM), owner);
+}
+
 void
 sw_labels_keep_off (SwLabels *labels, const SwPaperPoint *points, guint count)
 {
-  for (guint i = 0; i + 1 < count; i++)
-    keep_off (labels, sw_label_strip (points[i], points[i + 1], SW_LABEL_LINE_MM),
-              NOBODY);
+  keep_off_path (labels, points, count, NOBODY);
+}
+
+void
+sw_labels_keep_others_off (SwLabels *labels, const SwPaperPoint *points, guint count)
+{
+  g_return_if_fail (labels->asked->len > 0);
+  keep_off_path (labels, points, count, labels->asked->len - 1);
 }
 
 void
@@ -126,6 +139,7 @@ sw_labels_wish (SwLabels *labels, const SwLabelWish *wish)
   Asked asked = { .wish = *wish, .first_spot = labels->spots->len };
 
   asked.wish.text = g_strdup (wish->text);
+  asked.wish.shorter = g_strdup (wish->shorter);
   g_array_append_vals (labels->spots, wish->spots, wish->n_spots);
   g_array_append_val (labels->asked, asked);
 }
@@ -283,6 +297,36 @@ try_spot (SwLabels *labels, Asked *asked, guint spot, Patience patience)
   return TRUE;
 }
 
+static gboolean
+try_spots (SwLabels *labels, Asked *asked, Patience patience)
+{
+  for (guint i = 0; i < asked->wish.n_spots; i++)
+    if (try_spot (labels, asked, i, patience))
+      return TRUE;
+  return FALSE;
+}
+
+static void
+shorten (Asked *asked)
+{
+  const char *text = asked->wish.text;
+
+  asked->wish.text = asked->wish.shorter;
+  asked->wish.shorter = text;
+}
+
+static gboolean
+try_shorter (SwLabels *labels, Asked *asked)
+{
+  if (asked->wish.shorter == NULL)
+    return FALSE;
+  shorten (asked);
+  if (try_spots (labels, asked, CLEAR_OF_ALL))
+    return TRUE;
+  shorten (asked);
+  return FALSE;
+}
+
 static void
 choose_spot (SwLabels *labels, Asked *asked)
 {
@@ -290,10 +334,11 @@ choose_spot (SwLabels *labels, Asked *asked)
 
   if (asked->is_span && !can_draw_span (labels, &asked->span))
     return;
-  for (Patience patience = CLEAR_OF_ALL; patience <= most; patience++)
-    for (guint i = 0; i < asked->wish.n_spots; i++)
-      if (try_spot (labels, asked, i, patience))
-        return;
+  if (try_spots (labels, asked, CLEAR_OF_ALL) || try_shorter (labels, asked))
+    return;
+  for (Patience patience = OVER_LINES; patience <= most; patience++)
+    if (try_spots (labels, asked, patience))
+      return;
 }
 
 static void

@@ -89,6 +89,7 @@ typedef struct
   double size_mm;
   const char *object; /* NULL: none */
   const char *text;
+  const char *shorter; /* said where @text finds no place clear of lines; NULL: nothing */
   SwPaperPoint target; /* LEADER: what the label speaks of */
   const SwLabelSpot *spots;
   guint n_spots;  /* in order of preference */
@@ -117,6 +118,10 @@ void sw_labels_reserve_rect (SwLabels *labels, double x_mm, double y_mm, double 
 /** Texts keep off the line through @points where they have another place. The lines of
  * dimensions are known without. */
 void sw_labels_keep_off (SwLabels *labels, const SwPaperPoint *points, guint count);
+
+/** The same, but for the label last asked for, which belongs there. */
+void sw_labels_keep_others_off (SwLabels *labels, const SwPaperPoint *points,
+                                guint count);
 
 void sw_labels_wish (SwLabels *labels, const SwLabelWish *wish);
 

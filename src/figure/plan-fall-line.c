@@ -56,9 +56,10 @@ name_fall_arrow (SwDrawing *drawing, SwLabelBox arrow, gboolean has_room)
                           { paper.x0_m - FALL_NAME_BELOW_MM - half, arrow.y_mm, 0.0 } };
   guint skip = has_room ? 0 : FALL_NAME_BESIDE;
 
-  sw_drawing_name (drawing, SW_LABEL_NEEDED, (SwPaperPoint){ arrow.x_mm, arrow.y_mm },
-                   spots + skip, G_N_ELEMENTS (spots) - skip, FALL_NAME_BESIDE - skip,
-                   sw_drawing_object_id (drawing, "/fall-line"), words);
+  sw_drawing_name_off_lines (drawing, SW_LABEL_NEEDED,
+                             (SwPaperPoint){ arrow.x_mm, arrow.y_mm }, spots + skip,
+                             G_N_ELEMENTS (spots) - skip, FALL_NAME_BESIDE - skip,
+                             sw_drawing_object_id (drawing, "/fall-line"), words);
 }
 
 /* Whether the words fit into @whole_mm of the face below the numbers of the runs; beside

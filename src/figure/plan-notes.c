@@ -174,6 +174,9 @@ name_bench (SwDrawing *drawing, SwBox box, guint t)
   double outs_m[2] = { laid->tiers[t - 1].reach.out_to_m,
                        laid->tiers[t].reach.out_from_m };
   SwPaperPoint at = sw_plan_at (drawing, middle_m, (outs_m[0] + outs_m[1]) / 2.0);
+  SwPaperPoint end = sw_plan_at (drawing, box.x1_m, (outs_m[0] + outs_m[1]) / 2.0);
+  SwLabelSpot spots[1 + 2 * ABREAST_ROWS];
+  double half;
   g_autofree char *width = sw_drawing_length (drawing, outs_m[1] - outs_m[0]);
   g_autofree char *words =
       sw_texts_fill (drawing->draw->texts, "drawing.bench", "width", width, NULL);
@@ -186,8 +189,11 @@ name_bench (SwDrawing *drawing, SwBox box, guint t)
 
       sw_drawing_line (drawing, SW_ROLE_BREAK, path);
     }
-  sw_drawing_note (drawing, SW_LABEL_MAIN, SW_ROLE_TEXT, at.x_mm, at.y_mm, 0.0,
-                   sw_drawing_object_id (drawing, "/tier/%u", t), words);
+  half = sw_drawing_width_mm (drawing, words, drawing->text_mm) / 2.0;
+  spots[0] = (SwLabelSpot){ at.x_mm, at.y_mm, 0.0 };
+  spots_abreast (drawing, end.y_mm, half, spots + 1);
+  sw_drawing_name_off_lines (drawing, SW_LABEL_MAIN, end, spots, G_N_ELEMENTS (spots), 1,
+                             sw_drawing_object_id (drawing, "/tier/%u", t), words);
 }
 
 /* The wind blows towards the leeward end, where the first run lies. */

@@ -100,6 +100,7 @@ note_obstacle (SwDrawing *drawing, const SwLie *lie, guint i)
 {
   const SwObstacle *obstacle = drawing->face->obstacles->pdata[i];
   g_autofree char *words = short_words (drawing, i);
+  g_autofree char *number = g_strdup_printf ("%u", i + 1);
   g_autoptr (GArray) ring =
       lie->path (drawing, obstacle->outline, obstacle->n_outline, TRUE);
   SwBoxOnPaper box = box_on_paper (ring);
@@ -116,9 +117,19 @@ note_obstacle (SwDrawing *drawing, const SwLie *lie, guint i)
   for (guint k = 0; k < RINGS; k++, n += SW_LABEL_WAYS)
     sw_label_round (box, half, drawing->text_mm / 2.0, off_mm + k * RING_MM, spots + n);
   keep_clear (drawing, box, fits ? drawing->text_mm * 0.8 : 0.0);
-  sw_drawing_name (drawing, SW_LABEL_NEEDED, middle, spots, n,
-                   n - (RINGS - 1) * SW_LABEL_WAYS,
-                   sw_drawing_object_id (drawing, "/obstacle/%s", obstacle->id), words);
+  sw_labels_wish (drawing->labels,
+                  &(SwLabelWish){ .rank = SW_LABEL_NEEDED,
+                                  .role = SW_ROLE_TEXT,
+                                  .style = SW_LABEL_KNOCK_OUT | SW_LABEL_LEADER,
+                                  .size_mm = drawing->text_mm,
+                                  .object = sw_drawing_object_id (drawing, "/obstacle/%s",
+                                                                  obstacle->id),
+                                  .text = words,
+                                  .shorter = number,
+                                  .target = middle,
+                                  .spots = spots,
+                                  .n_spots = n,
+                                  .n_beside = n - (RINGS - 1) * SW_LABEL_WAYS });
 }
 
 void

@@ -348,6 +348,48 @@ test_beside_without_leader (void)
     }
 }
 
+/* "abcdefgh" would reach from 42 to 58 and over the line at 56; "7" does not. On a sheet
+ * without that line the whole name is said. */
+static void
+test_shorter_where_the_name_has_no_place (void)
+{
+  for (guint lined = 0; lined < 2; lined++)
+    {
+      g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+      g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+      SwPaperPoint line[2] = { { 56.0, 0.0 }, { 56.0, 50.0 } };
+      SwLabelSpot spot = { 50.0, 20.0, 0.0 };
+
+      if (lined)
+        sw_labels_keep_off (labels, line, 2);
+      sw_labels_wish (labels, &(SwLabelWish){ .role = SW_ROLE_TEXT,
+                                              .size_mm = 2.0,
+                                              .text = "abcdefgh",
+                                              .shorter = "7",
+                                              .spots = &spot,
+                                              .n_spots = 1 });
+      g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+      g_assert_nonnull (figure_text (figure, lined ? "7" : "abcdefgh"));
+      g_assert_null (figure_text (figure, lined ? "abcdefgh" : "7"));
+    }
+}
+
+/* The label last asked for may stand on its own line; one that ranks before it may not. */
+static void
+test_keeps_others_off (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+  SwPaperPoint line[2] = { { 40.0, 20.0 }, { 60.0, 20.0 } };
+
+  wish_at (labels, SW_LABEL_NEEDED, "ab", 50.0, 20.0, 80.0);
+  wish_at (labels, SW_LABEL_EXTRA, "cd", 50.0, 20.0, 20.0);
+  sw_labels_keep_others_off (labels, line, 2);
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "ab"), 80.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "cd"), 50.0, 1e-9);
+}
+
 /* By hand: round a 4 x 2 thing at (10, 10), 1 mm off it, a text of 6 x 2: above it at
  * 10 - 1 - 1 - 1 = 7, to its right at 10 + 2 + 1 + 3 = 16. */
 static void
@@ -390,6 +432,9 @@ main (int argc, char **argv)
                    test_dimension_crosses_no_text);
   g_test_add_func ("/figure/label-place/beside-without-leader",
                    test_beside_without_leader);
+  g_test_add_func ("/figure/label-place/shorter-where-the-name-has-no-place",
+                   test_shorter_where_the_name_has_no_place);
+  g_test_add_func ("/figure/label-place/keeps-others-off", test_keeps_others_off);
   g_test_add_func ("/figure/label-place/round-a-thing", test_round_a_thing);
   return g_test_run ();
 }

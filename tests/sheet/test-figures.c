@@ -21,7 +21,8 @@ static const struct
   Draw *draw;
   Box *box;
   double insets_mm[4]; /* left, right, top, bottom: as the window's canvases have them */
-  double canvases_mm[3][2]; /* of a window of 1280 x 720, 1920 x 1080, and alone in one */
+  double canvases_mm[4][2]; /* of a window of 1280 x 720, 1920 x 1080, alone in one, and
+                              of the first with text twice as large */
   const char *wanted[5];    /* ids of texts that it must carry on paper */
 } views[] = {
   { "section",
@@ -29,21 +30,21 @@ static const struct
     sw_draw_section,
     sw_section_box,
     { 12.0, 16.0, 13.0, 19.0 },
-    { { 185.0, 55.0 }, { 307.0, 95.0 }, { 300.0, 170.0 } },
+    { { 185.0, 55.0 }, { 307.0, 95.0 }, { 300.0, 170.0 }, { 137.0, 41.0 } },
     { "drawing.fall-line" } },
   { "plan",
     sw_plan_fit,
     sw_draw_plan,
     sw_plan_box,
     { 17.0, 17.0, 17.0, 12.0 },
-    { { 92.6, 54.0 }, { 153.0, 95.0 }, { 300.0, 170.0 } },
+    { { 92.6, 54.0 }, { 153.0, 95.0 }, { 300.0, 170.0 }, { 68.6, 40.0 } },
     { "drawing.fall-line", "drawing.wind", "drawing.crest-line", "drawing.toe-line" } },
   { "face view",
     sw_face_view_fit,
     sw_draw_face_view,
     sw_face_view_box,
     { 17.0, 17.0, 15.0, 11.0 },
-    { { 92.6, 54.0 }, { 153.0, 95.0 }, { 300.0, 170.0 } },
+    { { 92.6, 54.0 }, { 153.0, 95.0 }, { 300.0, 170.0 }, { 68.6, 40.0 } },
     { "drawing.laying-order", "drawing.crest-line", "drawing.toe-line",
       "drawing.fall-line" } },
 };
