@@ -184,8 +184,10 @@ draw_arrow (SwDrawing *drawing, SwRole role, double x_mm, double y_mm, double le
 {
   double sign = length_mm < 0.0 ? -1.0 : 1.0, middle = x_mm + length_mm / 2.0;
   double half = sw_drawing_width_mm (drawing, text, drawing->text_mm) / 2.0;
-  double inside =
-      CLAMP (middle, half + ARROW_AIR_MM, drawing->view->width_mm - half - ARROW_AIR_MM);
+  double least = half + ARROW_AIR_MM, most = drawing->view->width_mm - least;
+  gboolean is_seen = middle > 0.0 && middle < drawing->view->width_mm;
+  /* On the sheet as long as the arrow is. */
+  double inside = is_seen ? fmax (fmin (middle, most), least) : middle;
   const char *id = sw_drawing_object_id (drawing, "%s", object);
   SwLabelSpot spots[] = {
     { x_mm + length_mm + sign * (1.8 + half), y_mm, 0.0 },

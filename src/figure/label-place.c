@@ -276,6 +276,16 @@ is_near (SwLabelBox box, SwPaperPoint target)
   return hypot (box.x_mm - target.x_mm, box.y_mm - target.y_mm) < NEAR_MM;
 }
 
+/* A leader to something out of view would say nothing. */
+static gboolean
+is_in_view (const SwLabels *labels, const SwLabelWish *wish, guint spot)
+{
+  SwLabelBox target = { wish->target.x_mm, wish->target.y_mm, 0.0, 0.0, 0.0 };
+
+  return !(wish->style & SW_LABEL_LEADER) || spot < wish->n_beside
+         || sw_label_box_is_inside (target, labels->width_mm, labels->height_mm);
+}
+
 static gboolean
 try_spot (SwLabels *labels, Asked *asked, guint spot, Patience patience)
 {
@@ -287,7 +297,7 @@ try_spot (SwLabels *labels, Asked *asked, guint spot, Patience patience)
   gboolean led = leader_box (&asked->wish, spot, box, &leader);
 
   if (!sw_label_box_is_inside (box, labels->width_mm, labels->height_mm)
-      || !meets_none (box, labels->taken)
+      || !is_in_view (labels, &asked->wish, spot) || !meets_none (box, labels->taken)
       || (patience == CLEAR_OF_ALL && !is_off_lines (labels, box, owner))
       || (patience < BESIDE_LEADER && led && !meets_none (leader, labels->texts)))
     return FALSE;

@@ -74,7 +74,7 @@ typedef enum
 {
   SW_LABEL_PLAIN,
   SW_LABEL_KNOCK_OUT = 1 << 0, /* a ground behind the text */
-  SW_LABEL_LEADER = 1 << 1,    /* a thin line from the target to the text */
+  SW_LABEL_LEADER = 1 << 1,    /* a thin line from the target, in view, to the text */
   SW_LABEL_BOLD = 1 << 2,
   SW_LABEL_OFF_LINES = 1 << 3 /* rather left out than on a line */
 } SwLabelStyle;

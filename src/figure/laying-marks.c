@@ -170,6 +170,7 @@ mark_piece (SwDrawing *drawing, const SwRun *run)
   b = sw_face_view_at (drawing, along_m, to_m - inset_m);
   sw_draft_arrow (drawing->figure, SW_ROLE_FALL_LINE, a.x_mm, a.y_mm, b.x_mm, b.y_mm,
                   fmin (HEAD_MM, hypot (b.x_mm - a.x_mm, b.y_mm - a.y_mm) / 2.0));
+  sw_labels_keep_off (drawing->labels, (SwPaperPoint[]){ a, b }, 2);
 }
 
 /* Edges alone, so that the pins within stay clear. */

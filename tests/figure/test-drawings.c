@@ -438,6 +438,8 @@ test_zoomed_in (void)
   Fixture fixture;
   g_autoptr (SwFigure) figure = NULL;
   SwView view = { 300.0, 200.0, -70.0 * 150.0, -18.0 * 150.0, 150.0, 150.0 };
+  static const char *const elsewhere[] = { "Wind", "Crest", "Toe", "Fall line",
+                                           "Laying order" };
 
   fixture_set_up (&fixture, SLOPE_WIDE, SW_TOE_TRENCH, SW_UNITS_METRIC, texts_path);
   g_assert_cmpuint (fixture.result->layout->faces[0].n_pins, >, 5000);
@@ -445,6 +447,9 @@ test_zoomed_in (void)
   figure = sw_draw_face_view (fixture.result, 0, &view, &fixture.draw);
   g_assert_cmpuint (count_role (figure, SW_ROLE_PIN), >, 0);
   g_assert_cmpuint (figure->items->len, <, 200);
+  /* Nor is anything named that is out of view. */
+  for (guint i = 0; i < G_N_ELEMENTS (elsewhere); i++)
+    g_assert_null (figure_text (figure, elsewhere[i]));
   fixture_tear_down (&fixture);
 }
 

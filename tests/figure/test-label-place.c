@@ -390,6 +390,28 @@ test_keeps_others_off (void)
   g_assert_cmpfloat_with_epsilon (text_x (figure, "cd"), 50.0, 1e-9);
 }
 
+/* What lies off the sheet has no name on it, but beside it. */
+static void
+test_nothing_named_out_of_view (void)
+{
+  for (guint n_beside = 0; n_beside < 2; n_beside++)
+    {
+      g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+      g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+      SwLabelSpot spot = { 90.0, 20.0, 0.0 };
+
+      sw_labels_wish (labels, &(SwLabelWish){ .role = SW_ROLE_TEXT,
+                                              .style = SW_LABEL_LEADER,
+                                              .size_mm = 2.0,
+                                              .text = "name",
+                                              .target = { 101.0, 20.0 },
+                                              .spots = &spot,
+                                              .n_spots = 1,
+                                              .n_beside = n_beside });
+      g_assert_cmpuint (sw_labels_place (labels, figure), ==, 1 - n_beside);
+    }
+}
+
 /* By hand: round a 4 x 2 thing at (10, 10), 1 mm off it, a text of 6 x 2: above it at
  * 10 - 1 - 1 - 1 = 7, to its right at 10 + 2 + 1 + 3 = 16. */
 static void
@@ -435,6 +457,8 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/label-place/shorter-where-the-name-has-no-place",
                    test_shorter_where_the_name_has_no_place);
   g_test_add_func ("/figure/label-place/keeps-others-off", test_keeps_others_off);
+  g_test_add_func ("/figure/label-place/nothing-named-out-of-view",
+                   test_nothing_named_out_of_view);
   g_test_add_func ("/figure/label-place/round-a-thing", test_round_a_thing);
   return g_test_run ();
 }
