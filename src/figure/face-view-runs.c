@@ -209,6 +209,9 @@ number_run (SwDrawing *drawing, guint i, guint style)
   SwLabelSpot spots[NUMBER_SPOTS];
   guint n;
 
+  /* The run in work is named wherever it can be. */
+  if (is_in_work (drawing, i))
+    style &= ~(guint) SW_LABEL_OFF_LINES;
   if (!is_numbered (run->number, every) && !is_in_work (drawing, i))
     return;
   if (!level)

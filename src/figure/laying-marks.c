@@ -12,8 +12,12 @@
 #define LEAST_PIN_MM 0.3
 #define PIN_SHARE 0.42
 
-/* The arrow of an unrolled piece keeps off its number. */
+/* The arrow of an unrolled piece keeps off its number and length: beside them, in a narrow
+ * run below its middle, where the length stands. */
 #define ARROW_SHARE 0.28
+#define ARROW_INSET 0.08
+#define BELOW_LENGTH 0.7
+#define ARROW_AIR_MM 0.4
 #define HEAD_MM 3.4
 
 /* Seed is shown as grains so far apart. */
@@ -152,6 +156,17 @@ mark_filled (SwDrawing *drawing, const SwRun *run, SwTrenchKind kind)
     }
 }
 
+/* Whether arrow and words have no room side by side in the run. */
+static gboolean
+is_narrow (const SwDrawing *drawing, const SwRun *run, double down_m)
+{
+  double wide_mm = (run->along_to_m - run->along_from_m)
+                   * sw_development_stretch (drawing->development, down_m)
+                   * fabs (drawing->view->x_mm_per_m);
+
+  return ARROW_SHARE * wide_mm < drawing->text_mm / 2.0 + ARROW_AIR_MM;
+}
+
 static void
 mark_piece (SwDrawing *drawing, const SwRun *run)
 {
@@ -162,12 +177,14 @@ mark_piece (SwDrawing *drawing, const SwRun *run)
   double to_m = last ? run->down_to_m : piece->down_to_m;
   double along_m = (run->along_from_m + run->along_to_m) / 2.0
                    + ARROW_SHARE * (run->along_to_m - run->along_from_m);
-  double inset_m = (to_m - from_m) * 0.08;
+  double long_m = to_m - from_m;
+  double begin =
+      is_narrow (drawing, run, (from_m + to_m) / 2.0) ? BELOW_LENGTH : ARROW_INSET;
   SwPaperPoint quad[4], a, b;
 
   mark_strip (drawing, SW_ROLE_NEW, run, from_m, to_m, quad);
-  a = sw_face_view_at (drawing, along_m, from_m + inset_m);
-  b = sw_face_view_at (drawing, along_m, to_m - inset_m);
+  a = sw_face_view_at (drawing, along_m, from_m + long_m * begin);
+  b = sw_face_view_at (drawing, along_m, to_m - long_m * ARROW_INSET);
   sw_draft_arrow (drawing->figure, SW_ROLE_FALL_LINE, a.x_mm, a.y_mm, b.x_mm, b.y_mm,
                   fmin (HEAD_MM, hypot (b.x_mm - a.x_mm, b.y_mm - a.y_mm) / 2.0));
   sw_labels_keep_off (drawing->labels, (SwPaperPoint[]){ a, b }, 2);
