@@ -415,6 +415,17 @@ by_rank (SwLabels *labels)
   return order;
 }
 
+static void
+draw_span (SwFigure *figure, const Asked *asked)
+{
+  SwPaperPoint from, to;
+
+  sw_draft_dimension (figure, &asked->span,
+                      2.0 * asked->box.half_width_mm + 2.0 * SW_ARROW_MM);
+  if (sw_span_tail (&asked->span, asked->box, &from, &to))
+    sw_figure_segment (figure, SW_ROLE_DIMENSION, from.x_mm, from.y_mm, to.x_mm, to.y_mm);
+}
+
 /* Lines first, then white, then text: a line that has to cross a text goes behind it. */
 static void
 draw_layer (const GPtrArray *order, SwFigure *figure, guint layer)
@@ -427,8 +438,7 @@ draw_layer (const GPtrArray *order, SwFigure *figure, guint layer)
         continue;
       sw_figure_object (figure, asked->wish.object ? asked->wish.object : "");
       if (layer == 0 && asked->is_span)
-        sw_draft_dimension (figure, &asked->span,
-                            2.0 * asked->box.half_width_mm + 2.0 * SW_ARROW_MM);
+        draw_span (figure, asked);
       if (layer == 0 && asked->led)
         draw_leader (figure, asked);
       if (layer == 1 && asked->wish.style & SW_LABEL_KNOCK_OUT)

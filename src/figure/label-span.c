@@ -112,6 +112,26 @@ sw_span_lines (const SwLabelSpan *span, SwLabelBox lines[SW_SPAN_LINES])
 }
 
 gboolean
+sw_span_tail (const SwLabelSpan *span, SwLabelBox box, SwPaperPoint *from,
+              SwPaperPoint *to)
+{
+  double half = sw_span_length_mm (span) / 2.0;
+  SwLabelSpot middle = spot_at (span, 0.0, 0.0, 0.0);
+  double ux = (span->x1_mm - span->x0_mm) / half / 2.0;
+  double uy = (span->y1_mm - span->y0_mm) / half / 2.0;
+  double along = (box.x_mm - middle.x_mm) * ux + (box.y_mm - middle.y_mm) * uy;
+  double sign = along < 0.0 ? -1.0 : 1.0, begins = fabs (along) - box.half_width_mm;
+
+  if (begins <= half)
+    return FALSE;
+  *from =
+      (SwPaperPoint){ middle.x_mm + sign * half * ux, middle.y_mm + sign * half * uy };
+  *to = (SwPaperPoint){ middle.x_mm + sign * begins * ux,
+                        middle.y_mm + sign * begins * uy };
+  return TRUE;
+}
+
+gboolean
 sw_span_is_inside (const SwLabelSpan *span, double width_mm, double height_mm)
 {
   SwLabelBox lines[SW_SPAN_LINES];

@@ -37,5 +37,16 @@ guint sw_span_spots (const SwLabelSpan *span, double width_mm, double size_mm,
 /** The strips of paper that its line and its extension lines take. */
 void sw_span_lines (const SwLabelSpan *span, SwLabelBox lines[SW_SPAN_LINES]);
 
+/**
+ * sw_span_tail:
+ * @box: of its text
+ * @from: (out): the end of its line
+ * @to: (out): where the text begins
+ *
+ * Returns: whether the text stands beyond an end of the line, which then goes on to it
+ */
+gboolean sw_span_tail (const SwLabelSpan *span, SwLabelBox box, SwPaperPoint *from,
+                       SwPaperPoint *to);
+
 /** Whether its line lies on a sheet of this size. */
 gboolean sw_span_is_inside (const SwLabelSpan *span, double width_mm, double height_mm);

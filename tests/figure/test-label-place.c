@@ -183,6 +183,30 @@ test_dimension_upright (void)
   g_assert_cmpfloat (sw_figure_item_points (figure, item)->y_mm, <, 27.0);
 }
 
+/* A text beyond the end of a short dimension is reached by its line. By hand: the line goes
+ * from 20 to 24; "abcdef" is 15 mm wide, so its middle lies 2 + 7.5 + 2 x 1.6 + 2 x 0.5 =
+ * 13.7 from that of the line, at 35.7, and with its air it begins at 35.7 - 8 = 27.7. */
+static void
+test_dimension_reaches_its_text (void)
+{
+  g_autoptr (SwFigure) figure = sw_figure_new (100.0, 50.0);
+  g_autoptr (SwLabels) labels = sw_labels_new (100.0, 50.0, &measure);
+  double furthest = 0.0;
+
+  sw_labels_dimension (labels, SW_LABEL_NEEDED,
+                       (SwLabelSpan){ 20.0, 30.0, 24.0, 30.0, 5.0 }, 2.5, NULL, "abcdef");
+  g_assert_cmpuint (sw_labels_place (labels, figure), ==, 0);
+  g_assert_cmpfloat_with_epsilon (text_x (figure, "abcdef"), 35.7, 1e-9);
+  for (guint i = 0; i < figure->items->len; i++)
+    {
+      const SwItem *item = &g_array_index (figure->items, SwItem, i);
+
+      if (item->kind == SW_ITEM_LINE)
+        furthest = fmax (furthest, sw_figure_item_points (figure, item)[1].x_mm);
+    }
+  g_assert_cmpfloat_with_epsilon (furthest, 27.7, 1e-9);
+}
+
 /* "wall" lies at (50, 30), 8 mm wide. A leader from (50, 20) to a label at (50, 40) would go
  * through it, one to (80, 40) passes it by. */
 static void
@@ -439,6 +463,8 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/label-place/crowd", test_crowd);
   g_test_add_func ("/figure/label-place/dimension-whole", test_dimension_whole);
   g_test_add_func ("/figure/label-place/dimension-upright", test_dimension_upright);
+  g_test_add_func ("/figure/label-place/dimension-reaches-its-text",
+                   test_dimension_reaches_its_text);
   g_test_add_func ("/figure/label-place/leader-round-a-text",
                    test_leader_goes_round_a_text);
   g_test_add_func ("/figure/label-place/leader-behind-a-text",
