@@ -423,6 +423,7 @@ add_drawings (SwBriefingWindow *self)
   self->view = SW_LAYING_VIEW (sw_laying_view_new (stock));
   gtk_box_append (self->view_room, GTK_WIDGET (self->view));
   self->picture = sw_page_view_new (stock, PICTURE_PX);
+  sw_page_view_follow_style (SW_PAGE_VIEW (self->picture));
   self->near = SW_LAYING_VIEW (sw_laying_view_new (stock));
   sw_laying_view_set_close (self->near, TRUE);
   gtk_widget_set_focusable (GTK_WIDGET (self->near), FALSE);

@@ -4,6 +4,8 @@
 #include <math.h>
 #include <slopewright/paint/paint.h>
 
+#include "canvas-paint.h"
+
 struct _SwPageView
 {
   GtkWidget parent_instance;
@@ -12,6 +14,7 @@ struct _SwPageView
   guint index;
   int natural_px;
   double px_per_mm; /* 0: as large as the room allows */
+  gboolean follows_style;
 };
 
 G_DEFINE_FINAL_TYPE (SwPageView, sw_page_view, GTK_TYPE_WIDGET)
@@ -85,17 +88,19 @@ sw_page_view_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   const SwFigure *page = page_of (self);
   double px_per_mm;
   graphene_rect_t rect;
-  cairo_t *cr;
+  SwCanvasPaint paint = { .palette = self->stock->palette,
+                          .theme = self->follows_style ? sw_canvas_theme (widget)
+                                                       : SW_THEME_PAPER };
 
   if (page == NULL)
     return;
   rect = paper (self, &px_per_mm);
-  gtk_snapshot_append_color (snapshot, &(GdkRGBA){ 1.0f, 1.0f, 1.0f, 1.0f }, &rect);
-  cr = gtk_snapshot_append_cairo (snapshot, &rect);
-  cairo_translate (cr, rect.origin.x, rect.origin.y);
-  cairo_scale (cr, px_per_mm, px_per_mm);
-  sw_paint_cairo (page, cr, self->stock->palette, SW_THEME_PAPER);
-  cairo_destroy (cr);
+  paint.cr = gtk_snapshot_append_cairo (snapshot, &rect);
+  sw_canvas_paint_ground (&paint);
+  cairo_translate (paint.cr, rect.origin.x, rect.origin.y);
+  cairo_scale (paint.cr, px_per_mm, px_per_mm);
+  sw_paint_cairo (page, paint.cr, paint.palette, paint.theme);
+  cairo_destroy (paint.cr);
 }
 
 static void
@@ -163,4 +168,11 @@ sw_page_view_scale (SwPageView *self)
   if (page_of (self) != NULL)
     paper (self, &px_per_mm);
   return px_per_mm;
+}
+
+void
+sw_page_view_follow_style (SwPageView *self)
+{
+  self->follows_style = TRUE;
+  gtk_widget_queue_draw (GTK_WIDGET (self));
 }

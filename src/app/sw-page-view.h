@@ -23,3 +23,6 @@ void sw_page_view_set_scale (SwPageView *view, double px_per_mm);
 
 /** Pixels to a millimetre of paper, as drawn now. */
 double sw_page_view_scale (SwPageView *view);
+
+/** Not on paper, but on the ground of the canvas, dark where the window is. */
+void sw_page_view_follow_style (SwPageView *view);
