@@ -121,10 +121,11 @@ sw_practices_dialog_class_init (SwPracticesDialogClass *klass)
 static GtkWidget *
 make_head (SwPracticesDialog *self)
 {
-  GtkWidget *head = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+  GtkWidget *head = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
 
   self->now = GTK_LABEL (gtk_label_new (NULL));
   gtk_label_set_wrap (self->now, TRUE);
+  gtk_label_set_xalign (self->now, 0.0f);
   self->other = GTK_DROP_DOWN (sw_choice_new (_ ("The other practice")));
   gtk_widget_set_hexpand (GTK_WIDGET (self->other), TRUE);
   gtk_box_append (GTK_BOX (head), GTK_WIDGET (self->now));
