@@ -6,6 +6,7 @@
 #include "choice.h"
 #include "export.h"
 #include "sw-page-view.h"
+#include "sw-row-layout.h"
 
 /* How much of the width the drawing takes of the words. */
 #define VIEW_SHARE 0.6
@@ -397,6 +398,7 @@ sw_briefing_window_class_init (SwBriefingWindowClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = sw_briefing_window_dispose;
+  g_type_ensure (SW_TYPE_ROW_LAYOUT);
   gtk_widget_class_set_template_from_resource (
       widget_class, "/io/slopewright/Slopewright/sw-briefing.ui");
   bind_children (widget_class);

@@ -281,12 +281,29 @@ make_header (SwMeasureDialog *self)
   gtk_window_set_titlebar (GTK_WINDOW (self), header);
 }
 
+/* As high as all of it where the screen is; what comes of the numbers stays in sight. */
+static GtkWidget *
+make_questions (SwMeasureDialog *self)
+{
+  GtkWidget *scrolled = gtk_scrolled_window_new ();
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
+
+  self->sketch = make_sketch (self);
+  gtk_box_append (GTK_BOX (box), make_grid (self));
+  gtk_box_append (GTK_BOX (box), self->sketch);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), box);
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER,
+                                  GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scrolled), TRUE);
+  gtk_widget_set_vexpand (scrolled, TRUE);
+  return scrolled;
+}
+
 static void
 make_contents (SwMeasureDialog *self)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
 
-  self->sketch = make_sketch (self);
   self->message = GTK_LABEL (gtk_label_new (NULL));
   gtk_label_set_wrap (self->message, TRUE);
   gtk_label_set_xalign (self->message, 0.0f);
@@ -295,8 +312,7 @@ make_contents (SwMeasureDialog *self)
   gtk_widget_set_margin_bottom (box, 18);
   gtk_widget_set_margin_start (box, 18);
   gtk_widget_set_margin_end (box, 18);
-  gtk_box_append (GTK_BOX (box), make_grid (self));
-  gtk_box_append (GTK_BOX (box), self->sketch);
+  gtk_box_append (GTK_BOX (box), make_questions (self));
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->message));
   gtk_window_set_child (GTK_WINDOW (self), box);
 }

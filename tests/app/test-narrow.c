@@ -6,9 +6,16 @@
 #include <locale.h>
 
 #include "language.h"
+#include "sw-briefing.h"
 #include "sw-fold.h"
 #include "sw-form.h"
+#include "sw-help-window.h"
+#include "sw-measure-dialog.h"
+#include "sw-practices-dialog.h"
+#include "sw-preferences-window.h"
 #include "sw-row-layout.h"
+#include "sw-soil-dialog.h"
+#include "sw-types-dialog.h"
 #include "window-fixture.h"
 
 typedef WindowFixture Fixture;
@@ -22,10 +29,10 @@ typedef struct
 } Screen;
 
 static const Screen screens[] = {
-  { "/app/narrow/window/960x540", 960, 540, "Sans 10" },
-  { "/app/narrow/window/1024x600", 1024, 600, "Sans 10" },
-  { "/app/narrow/window/1280x720", 1280, 720, "Sans 10" },
-  { "/app/narrow/window/1366x768-double", 1366, 768, "Sans 20" },
+  { "/app/narrow/960x540", 960, 540, "Sans 10" },
+  { "/app/narrow/1024x600", 1024, 600, "Sans 10" },
+  { "/app/narrow/1280x720", 1280, 720, "Sans 10" },
+  { "/app/narrow/1366x768-double", 1366, 768, "Sans 20" },
 };
 
 static void
@@ -199,6 +206,39 @@ test_one_at_a_time (Fixture *f, gconstpointer data)
   g_assert_false (sw_fold_side_shown (fold));
 }
 
+#define TITLE_BAR_PX 30 /* of a window manager, above a window that has none of its own */
+
+/* All other windows need no more room than the screen has. */
+static void
+test_dialogs (Fixture *f, gconstpointer data)
+{
+  const Screen *screen = data;
+  GtkWindow *window = GTK_WINDOW (f->window);
+  GtkWidget *dialogs[] = {
+    sw_measure_dialog_new (window, f->stage, SW_OBTAINED_TAPED_SHAPE),
+    sw_soil_dialog_new (window, f->stage),
+    sw_practices_dialog_new (window, f->stage),
+    sw_types_dialog_new (window, f->stage),
+    sw_preferences_window_new (window, f->preferences, f->stock),
+    sw_help_window_new (f->stock, SW_UNITS_METRIC),
+    sw_briefing_window_new (window, f->stage),
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (dialogs); i++)
+    {
+      int width, height;
+
+      gtk_widget_measure (dialogs[i], GTK_ORIENTATION_HORIZONTAL, -1, &width, NULL, NULL,
+                          NULL);
+      gtk_widget_measure (dialogs[i], GTK_ORIENTATION_VERTICAL, width, &height, NULL,
+                          NULL, NULL);
+      g_test_message ("%s needs %d × %d", G_OBJECT_TYPE_NAME (dialogs[i]), width, height);
+      g_assert_cmpint (width, <=, screen->width_px);
+      g_assert_cmpint (height, <=, screen->height_px - TITLE_BAR_PX);
+      gtk_window_destroy (GTK_WINDOW (dialogs[i]));
+    }
+}
+
 static GtkWidget *
 add_room (GtkWidget *row, int width_px, const char *property, guint number)
 {
@@ -260,11 +300,17 @@ main (int argc, char *argv[])
       return g_test_run ();
     }
   sw_language_begin ();
-  for (gsize i = 0; i < G_N_ELEMENTS (screens); i++)
-    g_test_add (screens[i].path, Fixture, &screens[i], set_up, test_window, tear_down);
   static const Screen small = { NULL, 800, 540, "Sans 10" };
   g_test_add ("/app/narrow/one-at-a-time", Fixture, &small, set_up, test_one_at_a_time,
               tear_down);
+  for (gsize i = 0; i < G_N_ELEMENTS (screens); i++)
+    {
+      g_autofree char *window = g_strconcat (screens[i].path, "/window", NULL);
+      g_autofree char *dialogs = g_strconcat (screens[i].path, "/dialogs", NULL);
+
+      g_test_add (window, Fixture, &screens[i], set_up, test_window, tear_down);
+      g_test_add (dialogs, Fixture, &screens[i], set_up, test_dialogs, tear_down);
+    }
   g_test_add_func ("/app/narrow/row", test_row);
   return g_test_run ();
 }
