@@ -14,7 +14,8 @@ import subprocess
 import sys
 import time
 
-from journeys import Journey, click, drag, every, extents, keys, travel, until, write, xdotool
+from journeys import (Journey, choose, click, drag, every, extents, keys, travel, until,
+                      write, xdotool)
 
 TOE = "Section point 3 of 4, toe"
 
@@ -179,7 +180,7 @@ class Pointer(Journey):
         until("the obstacle again", lambda: self.program.says(self.OBSTACLE) == self.placed)
 
     def looks_at_the_pack(self):
-        click(self.program.shown("Pack", "page tab"))
+        choose(self.program.shown("Pack", "page tab"))
         until("the first page", lambda: any(text.startswith("Page 1 of ")
                                             for text in self.program.all_labels()))
 
