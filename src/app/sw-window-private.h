@@ -28,6 +28,7 @@ struct _SwWindow
   /* from the template */
   GtkLabel *title, *subtitle, *status, *place, *problem;
   GtkWidget *problem_bar, *undo, *redo, *title_room, *foot;
+  GtkMenuButton *menu_button;
   GtkStack *views;
   GtkBox *bars, *section_room, *pack_room, *tally_room, *findings_room;
   SwFold *across;
@@ -73,6 +74,9 @@ void sw_window_ask_to_close (SwWindow *window);
 
 /** Hold the end of the user's session, or let go of it. */
 void sw_window_hold_session (SwWindow *window, gboolean hold);
+
+/** Keys go to the view again once the menu has closed. */
+void sw_window_watch_menu (SwWindow *window);
 
 /** Show all of the drawings, and leave the start page. */
 void sw_window_fit (SwWindow *window);

@@ -59,6 +59,35 @@ focus_view (SwWindow *self)
   focus_part (self, gtk_stack_get_visible_child (self->views));
 }
 
+/* GTK leaves the focus in a submenu that was gone through by keys, where it is lost. */
+static gboolean
+find_focus (gpointer data)
+{
+  SwWindow *self = data;
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (self));
+
+  if (gtk_widget_get_mapped (GTK_WIDGET (self))
+      && (focus == NULL || !gtk_widget_get_mapped (focus)))
+    focus_view (self);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+on_menu_closed (SwWindow *self)
+{
+  g_idle_add_full (G_PRIORITY_DEFAULT_IDLE, find_focus, g_object_ref (self),
+                   g_object_unref);
+}
+
+void
+sw_window_watch_menu (SwWindow *self)
+{
+  GtkPopover *popover = gtk_menu_button_get_popover (self->menu_button);
+
+  g_signal_connect_object (popover, "closed", G_CALLBACK (on_menu_closed), self,
+                           G_CONNECT_SWAPPED);
+}
+
 /* What had the focus may be hidden now. */
 static void
 on_side (SwWindow *self)

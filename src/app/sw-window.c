@@ -350,6 +350,7 @@ bind_children (GtkWidgetClass *klass)
   gtk_widget_class_bind_template_child (klass, SwWindow, examples);
   gtk_widget_class_bind_template_child (klass, SwWindow, title_room);
   gtk_widget_class_bind_template_child (klass, SwWindow, foot);
+  gtk_widget_class_bind_template_child (klass, SwWindow, menu_button);
 }
 
 static void
@@ -434,6 +435,7 @@ add_parts (SwWindow *self)
   gtk_box_append (self->pack_room, sw_preview_new (self->stage));
   sw_inspector_set_stage (self->inspector, self->stage);
   sw_window_list_examples (self);
+  sw_window_watch_menu (self);
 }
 
 static void
