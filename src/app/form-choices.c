@@ -273,7 +273,8 @@ sw_choice_pin_names (SwStage *stage, gsize which)
   for (guint i = 0; i < pins->len; i++)
     {
       const SwPin *pin = g_ptr_array_index (pins, i);
-      g_autofree char *length = sw_quantity_text (pin->length_m, SW_UNIT_SMALL_M, style);
+      g_autofree char *length =
+          sw_quantity_limit_text (pin->length_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, style);
       names[i + 1] =
           g_strdup_printf ("%s %s", text_of (stage, sw_pin_name_id (pin)), length);
     }

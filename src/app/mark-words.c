@@ -35,8 +35,10 @@ trench_text (const SwTrench *trench, SwNumberStyle style)
     [SW_TRENCH_TOE] = N_ ("Toe trench: %s long, %s deep, %s wide"),
   };
   g_autofree char *length = sw_quantity_text (trench->length_m, SW_UNIT_M, style);
-  g_autofree char *depth = sw_quantity_text (trench->depth_m, SW_UNIT_SMALL_M, style);
-  g_autofree char *width = sw_quantity_text (trench->width_m, SW_UNIT_SMALL_M, style);
+  g_autofree char *depth =
+      sw_quantity_limit_text (trench->depth_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, style);
+  g_autofree char *width =
+      sw_quantity_limit_text (trench->width_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, style);
 
   return g_strdup_printf (_ (words[trench->kind]), length, depth, width);
 }

@@ -292,6 +292,21 @@ sw_quantity_per_si (SwUnit unit, SwUnitSystem units)
 #define MARK_SLACK 1e-6
 /* Below half an inch there are hundredths, not marks. */
 #define FEWEST_MARKS 4.0
+/* Trenches are dug and pins sold in half inches. */
+#define EIGHTHS_OF_SIZE 4.0
+
+/* The whole number of marks that @marks are read as. */
+static double
+marks_read (double marks, SwUnit unit, SwLimit limit)
+{
+  double enough = ceil (marks - MARK_SLACK);
+
+  if (limit == SW_LIMIT_MOST)
+    return floor (marks + MARK_SLACK);
+  if (limit == SW_LIMIT_LEAST && unit == SW_UNIT_SMALL_M && enough > marks + MARK_SLACK)
+    return EIGHTHS_OF_SIZE * ceil (enough / EIGHTHS_OF_SIZE);
+  return enough;
+}
 
 double
 sw_limit_length_m (double length_m, SwUnit unit, SwLimit limit, SwUnitSystem units)
@@ -302,9 +317,7 @@ sw_limit_length_m (double length_m, SwUnit unit, SwLimit limit, SwUnitSystem uni
   if (limit == SW_LIMIT_NONE || units != SW_UNITS_US || !isfinite (length_m)
       || fabs (length_m) >= LARGEST_TAPE_M || marks < FEWEST_MARKS)
     return length_m;
-  return mark_m
-         * (limit == SW_LIMIT_LEAST ? ceil (marks - MARK_SLACK)
-                                    : floor (marks + MARK_SLACK));
+  return mark_m * marks_read (marks, unit, limit);
 }
 
 char *

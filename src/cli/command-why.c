@@ -14,15 +14,6 @@ const SlopepackCommand slopepack_why = {
   run,
 };
 
-/* A gradient is never shown one way only. */
-static char *
-value_text (const SwWorking *working, SwNumberStyle style)
-{
-  if (working->unit == SW_UNIT_RAD)
-    return sw_gradient_text (working->value, style);
-  return sw_quantity_text (working->value, working->unit, style);
-}
-
 static SlopepackExit
 list_names (const SlopepackJob *opened)
 {
@@ -39,7 +30,7 @@ list_names (const SlopepackJob *opened)
     {
       const SwWorking *working = g_ptr_array_index (workings, i);
       g_autofree char *title = sw_report_working_title (working, opened->texts);
-      g_autofree char *value = value_text (working, opened->style);
+      g_autofree char *value = sw_report_working_value (working, opened->style);
 
       g_string_append_printf (text, "%-*s  %s: %s\n", (int) widest, working->name, title,
                               value);

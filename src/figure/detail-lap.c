@@ -55,9 +55,10 @@ sw_detail_side_lap (const SwResult *result, guint face_index, double width_mm,
     sw_drawing_object (&sheet.drawing, "/run/1");
     sw_detail_line (&sheet, SW_ROLE_BLANKET, second, 4);
     sw_detail_pin (&sheet, (SwPaperPoint){ middle, high - 0.5 }, 0.0, 1.0);
-    sw_detail_dimension (&sheet, (SwPaperPoint){ middle - lap / 2.0, high },
-                         (SwPaperPoint){ middle + lap / 2.0, high }, 5.5,
-                         sw_drawing_small (&sheet.drawing, lap_m));
+    sw_detail_dimension (
+        &sheet, (SwPaperPoint){ middle - lap / 2.0, high },
+        (SwPaperPoint){ middle + lap / 2.0, high }, 5.5,
+        sw_quantity_limit_text (lap_m, SW_UNIT_SMALL_M, SW_LIMIT_LAID, draw->style));
     sw_detail_callout (&sheet, (SwPaperPoint){ middle - sign * middle * 0.6, low },
                        sw_detail_words (&sheet, "drawing.detail.first-run"));
     sw_detail_callout (&sheet, (SwPaperPoint){ middle + sign * middle * 0.6, low },

@@ -59,7 +59,7 @@ const char *sw_drawing_text (const SwDrawing *drawing, const char *id);
 
 /** (transfer full): "13.42 m", "150 mm". */
 char *sw_drawing_length (const SwDrawing *drawing, double length_m);
-/** A depth or lap in US units is rounded up to the tape's mark, a spacing down. */
+/** What has to be enough is rounded up in US units, a spacing down. */
 char *sw_drawing_small (const SwDrawing *drawing, double length_m);
 char *sw_drawing_spacing (const SwDrawing *drawing, double length_m);
 

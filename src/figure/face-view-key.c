@@ -8,12 +8,12 @@
 
 /* "104 mm", or "100 mm to 104 mm" when tiers differ. */
 static char *
-range_text (double low_m, double high_m, const SwDraw *draw)
+range_text (double low_m, double high_m, SwLimit limit, const SwDraw *draw)
 {
   g_autofree char *low =
-      sw_quantity_limit_text (low_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
+      sw_quantity_limit_text (low_m, SW_UNIT_SMALL_M, limit, draw->style);
   g_autofree char *high =
-      sw_quantity_limit_text (high_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, draw->style);
+      sw_quantity_limit_text (high_m, SW_UNIT_SMALL_M, limit, draw->style);
 
   if (strcmp (low, high) == 0)
     return g_steal_pointer (&low);
@@ -30,7 +30,7 @@ sw_side_lap_text (const SwFaceLayout *laid, const SwDraw *draw)
       low = fmin (low, laid->tiers[t].side_lap_m);
       high = fmax (high, laid->tiers[t].side_lap_m);
     }
-  return range_text (low, high, draw);
+  return range_text (low, high, SW_LIMIT_LAID, draw);
 }
 
 char *
@@ -43,7 +43,7 @@ sw_end_lap_text (const SwFaceLayout *laid, const SwDraw *draw)
       low = fmin (low, laid->tiers[t].end_lap_m);
       high = fmax (high, laid->tiers[t].end_lap_m);
     }
-  return range_text (low, high, draw);
+  return range_text (low, high, SW_LIMIT_LEAST, draw);
 }
 
 static char *

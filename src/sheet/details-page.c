@@ -96,7 +96,7 @@ static const char *
 side_lap_words (const SwSheet *sheet, guint face, guint tier)
 {
   return sw_sheet_limit (sheet, sheet->layout->faces[face].tiers[tier].side_lap_m,
-                         SW_LIMIT_LEAST);
+                         SW_LIMIT_LAID);
 }
 
 static gboolean
@@ -126,7 +126,7 @@ add_side_laps (const SwSheet *sheet, SwTable *table)
         const char *working =
             sw_sheet_format (sheet, "%s.%u.side-lap", face->face->id, t + 1);
 
-        as_laid_row (sheet, table, label, face->tiers[t].side_lap_m, SW_LIMIT_LEAST,
+        as_laid_row (sheet, table, label, face->tiers[t].side_lap_m, SW_LIMIT_LAID,
                      see_working (sheet, working));
       }
 }

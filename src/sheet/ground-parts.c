@@ -102,9 +102,9 @@ sw_sheet_soils (const SwSheet *sheet, SwFlow *flow, guint face_index)
                        : sw_sheet_get (sheet, "pack.zone.rest"),
           sw_sheet_fill (sheet, loose ? "pack.soil.loose" : "pack.soil.firm", "soil",
                          sw_sheet_get (sheet, soil->name_id), NULL),
-          sw_sheet_quantity (sheet,
-                             length->pin != NULL ? length->pin->length_m : length->need_m,
-                             SW_UNIT_SMALL_M),
+          sw_sheet_limit (sheet,
+                          length->pin != NULL ? length->pin->length_m : length->need_m,
+                          SW_LIMIT_LEAST),
           sw_sheet_count (sheet, (double) length->count), NULL);
     }
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.zones.title"));

@@ -122,7 +122,7 @@ add_order (const SwSheet *sheet, SwFlow *flow, guint face_index)
                                                       : "pack.layout.laps-whole",
                          "place", sw_sheet_place (sheet, face_index, t), "runs",
                          sw_sheet_count (sheet, tier->n_runs), "lap",
-                         sw_sheet_limit (sheet, tier->side_lap_m, SW_LIMIT_LEAST),
+                         sw_sheet_limit (sheet, tier->side_lap_m, SW_LIMIT_LAID),
                          "end_lap",
                          sw_sheet_limit (sheet, tier->end_lap_m, SW_LIMIT_LEAST), NULL));
       add_infill (sheet, flow, face_index, t);

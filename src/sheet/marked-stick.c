@@ -43,7 +43,7 @@ lengths_of (const SwSheet *sheet)
   SwToeKind toe = sheet->practice->toe_kind;
   const Length all[] = {
     { "side-lap", SW_LIMIT_LEAST, values[SW_PRACTICE_SIDE_LAP_M].value },
-    { "side-lap-laid", SW_LIMIT_LEAST, tier->side_lap_m },
+    { "side-lap-laid", SW_LIMIT_LAID, tier->side_lap_m },
     { "end-lap", SW_LIMIT_LEAST, sheet->tally->joints > 0 ? tier->end_lap_m : 0.0 },
     { "trench", SW_LIMIT_LEAST, values[SW_PRACTICE_TRENCH_DEPTH_M].value },
     { "slot", SW_LIMIT_LEAST,

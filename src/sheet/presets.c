@@ -131,8 +131,11 @@ add_overrides (const SwSheet *sheet, SwFlow *flow)
       sw_table_row (table,
                     sw_sheet_get (sheet, sw_sheet_format (sheet, "practice.%s",
                                                           sw_practice_keys[value].key)),
-                    sw_sheet_quantity (sheet, own->values[value].value,
-                                       sw_practice_keys[value].unit),
+                    sw_sheet_keep (sheet, sw_quantity_limit_text (
+                                              own->values[value].value,
+                                              sw_practice_keys[value].unit,
+                                              sw_practice_limit (value),
+                                              sheet->draw->style)),
                     sw_sheet_format (sheet, "*%s*", sw_sheet_practice (sheet, value)),
                     sw_sheet_plain (sheet, why != NULL && *why != '\0'
                                                ? why

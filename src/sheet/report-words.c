@@ -88,31 +88,47 @@ sw_report_calculator (double value, SwUnit unit, SwNumberStyle style)
   return sw_report_quantity (value, unit, style);
 }
 
+/* A value of the practice as everywhere, others by what their place is called. */
+static SwLimit
+limit_of (const SwInput *input)
+{
+  static const char *const spacings[] = { "spacing", "every", NULL };
+  static const char *const sizes[] = { "depth", "trench", "set_back", "end_lap",
+                                       "fold",  "need",   "least",    "overlap",
+                                       "pin",   "length", "by_soil",  "collar",
+                                       NULL };
+  static const char *const laid[] = { "side_lap", "lap", NULL };
+  SwPracticeValue value = input->origin == SW_ORIGIN_PRACTICE
+                              ? sw_practice_value_from_key (input->name)
+                              : SW_PRACTICE_VALUE_COUNT;
+
+  if (value < SW_PRACTICE_VALUE_COUNT)
+    return sw_practice_limit (value);
+  return g_strv_contains (spacings, input->symbol) ? SW_LIMIT_MOST
+         : g_strv_contains (sizes, input->symbol)  ? SW_LIMIT_LEAST
+         : g_strv_contains (laid, input->symbol)   ? SW_LIMIT_LAID
+                                                   : SW_LIMIT_NONE;
+}
+
 char *
 sw_report_limit (const SwInput *input, SwNumberStyle style)
 {
-  static const char *const spacings[] = { "spacing", "every", NULL };
-  static const char *const depths[] = { "depth",   "trench",  "set_back", "side_lap",
-                                        "end_lap", "overlap", "fold",     "need",
-                                        "least",   "pin",     "length",   NULL };
-  SwLimit limit = g_strv_contains (spacings, input->symbol) ? SW_LIMIT_MOST
-                  : g_strv_contains (depths, input->symbol) ? SW_LIMIT_LEAST
-                                                            : SW_LIMIT_NONE;
-
   if (input->unit == SW_UNIT_SMALL_M)
-    return sw_quantity_limit_text (input->value, input->unit, limit, style);
+    return sw_quantity_limit_text (input->value, input->unit, limit_of (input), style);
   return sw_report_quantity (input->value, input->unit, style);
 }
 
 char *
 sw_report_working_value (const SwWorking *working, SwNumberStyle style)
 {
-  static const char *const least[] = { "pin_length", "pin_length_zone", "lap_round",
-                                       "lap_kept",   "lap_narrow",      "lap_spread",
-                                       NULL };
+  static const char *const sizes[] = { "pin_length", "pin_length_zone", NULL };
+  static const char *const laid[] = { "lap_round", "lap_kept", "lap_narrow", "lap_spread",
+                                      NULL };
 
-  if (g_strv_contains (least, working->formula))
+  if (g_strv_contains (sizes, working->formula))
     return sw_quantity_limit_text (working->value, working->unit, SW_LIMIT_LEAST, style);
+  if (g_strv_contains (laid, working->formula))
+    return sw_quantity_limit_text (working->value, working->unit, SW_LIMIT_LAID, style);
   return sw_report_quantity (working->value, working->unit, style);
 }
 

@@ -42,11 +42,9 @@ char *sw_report_soil_known (const SwSoilTest *test, const SwTexts *texts,
 /** What one reading of the soil means: pins, K, friction. */
 char *sw_report_soil_reading (const SwSoilReading *reading, gboolean itself,
                               const SwTexts *texts, SwNumberStyle style);
-/** A number of a finding or a check as read: a depth or a lap never too small, a spacing
- * never too large. */
+/** A number of a finding, a check or a working as read: a depth or a lap never too small, a
+ * spacing never too large. */
 char *sw_report_limit (const SwInput *input, SwNumberStyle style);
-/** What a working comes to, as read: a lap or a pin never too short. */
-char *sw_report_working_value (const SwWorking *working, SwNumberStyle style);
 /** Name of an input: "side lap". */
 char *sw_report_input_words (const SwInput *input, const SwTexts *texts);
 /** The source alone, without its evidence. Returns: (transfer none) (nullable): like @source */

@@ -144,7 +144,7 @@ append_inputs (GString *report, const SwWorking *working, const SwTexts *texts,
       const SwInput *input = &g_array_index (working->inputs, SwInput, i);
 
       g_ptr_array_add (cells, sw_report_input_words (input, texts));
-      g_ptr_array_add (cells, sw_report_quantity (input->value, input->unit, style));
+      g_ptr_array_add (cells, sw_report_limit (input, style));
       g_ptr_array_add (cells, sw_report_input_origin (input, texts));
       for (guint column = 0; column < 2; column++)
         widest[column] =

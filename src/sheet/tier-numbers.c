@@ -116,7 +116,7 @@ put_tier (const SwSheet *sheet, GHashTable *places, const SwTier *tier,
   put_quantity (sheet, places, "gradient", tier->mean_rad, SW_UNIT_RAD);
   put_quantity (sheet, places, "net", tier->net_m2, SW_UNIT_M2);
   put_quantity (sheet, places, "runs", tier->n_runs, SW_UNIT_COUNT);
-  put (places, "side_lap", sw_sheet_limit (sheet, tier->side_lap_m, SW_LIMIT_LEAST));
+  put (places, "side_lap", sw_sheet_limit (sheet, tier->side_lap_m, SW_LIMIT_LAID));
   put (places, "end_lap", sw_sheet_limit (sheet, tier->end_lap_m, SW_LIMIT_LEAST));
   put_quantity (sheet, places, "slots", tier->slots, SW_UNIT_COUNT);
   put (places, "down", sw_sheet_limit (sheet, tier->pin_down_m, SW_LIMIT_MOST));

@@ -35,12 +35,12 @@ inputs_words (const SwSheet *sheet, const SwWorking *working)
           sw_sheet_keep (sheet, sw_report_input_words (input, sheet->texts));
       const char *origin =
           sw_sheet_keep (sheet, sw_report_input_origin (input, sheet->texts));
+      const char *value =
+          sw_sheet_keep (sheet, sw_report_limit (input, sheet->draw->style));
 
-      g_string_append_printf (
-          words, "%s%s", i > 0 ? "; " : "",
-          sw_sheet_fill (sheet, "pack.workings.input", "name", name, "value",
-                         sw_sheet_quantity (sheet, input->value, input->unit), "origin",
-                         origin, NULL));
+      g_string_append_printf (words, "%s%s", i > 0 ? "; " : "",
+                              sw_sheet_fill (sheet, "pack.workings.input", "name", name,
+                                             "value", value, "origin", origin, NULL));
     }
   return sw_sheet_format (sheet, "%s", words->str);
 }

@@ -294,7 +294,9 @@ test_exact_round_trip (void)
 }
 
 /* By hand: 150 / 25.4 = 5.906 in, 47.2 eighths; 1000 / 25.4 = 39.37 in, 314.96 eighths;
- * 0.1524 m is exactly 6 in; 3 m is 9 ft 10.11 in, 472.4 quarters. */
+ * 0.1524 m is exactly 6 in; 3 m is 9 ft 10.11 in, 472.4 quarters. 200, 300 and 600 mm are
+ * 7.874, 11.811 and 23.622 in, the 8, 12 and 24 in of the trade (common practice, no
+ * source); 104 mm is 4.094 in. 3.375 in is 0.085725 m. */
 static void
 test_limits (void)
 {
@@ -309,6 +311,14 @@ test_limits (void)
     { 0.150, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "6" NBSP "in" },
     { 0.100, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "4" NBSP "in" },
     { 0.1524, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "6" NBSP "in" },
+    { 0.200, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "8" NBSP "in" },
+    { 0.300, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "12" NBSP "in" },
+    { 0.600, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "24" NBSP "in" },
+    { 0.104, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "4½" NBSP "in" },
+    { 0.104, SW_UNIT_SMALL_M, SW_LIMIT_LAID, "4⅛" NBSP "in" },
+    { 0.300, SW_UNIT_SMALL_M, SW_LIMIT_LAID, "11⅞" NBSP "in" },
+    { 0.085725, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, "3⅜" NBSP "in" },
+    { 0.085725, SW_UNIT_SMALL_M, SW_LIMIT_LAID, "3⅜" NBSP "in" },
     { 0.1524, SW_UNIT_SMALL_M, SW_LIMIT_MOST, "6" NBSP "in" },
     { 0.300, SW_UNIT_SMALL_M, SW_LIMIT_MOST, "11¾" NBSP "in" },
     { 1.000, SW_UNIT_SMALL_M, SW_LIMIT_MOST, "39¼" NBSP "in" },

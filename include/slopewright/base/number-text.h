@@ -37,7 +37,8 @@ char *sw_quantity_text (double value, SwUnit unit, SwNumberStyle style);
 typedef enum
 {
   SW_LIMIT_NONE,  /* the nearest */
-  SW_LIMIT_LEAST, /* a depth or a lap: what is read is enough */
+  SW_LIMIT_LEAST, /* a depth, a pin, a lap called for: what is read is enough */
+  SW_LIMIT_LAID,  /* the same of a lap that all runs share: no more than it has to be */
   SW_LIMIT_MOST   /* a spacing: what is read is not too far */
 } SwLimit;
 
@@ -45,8 +46,10 @@ typedef enum
  * sw_quantity_limit_text:
  *
  * As sw_quantity_text(), but a US length is rounded to the tape's mark on the side of
- * @limit: at least 150 mm is "6 in", not the 5⅞ in that would fall short of it. Lengths
- * that are exact in inches stay what they are, and metric lengths too.
+ * @limit: at least 150 mm is "6 in", not the 5⅞ in that would fall short of it. What has
+ * to be enough is dug, bought and told in half inches: pins of 300 mm are "12 in". A
+ * lap as laid keeps to eighths, since half an inch too much in each of twenty leaves the
+ * edge bare. Lengths that are exact in eighths stay what they are, and metric ones too.
  *
  * Returns: (transfer full)
  */

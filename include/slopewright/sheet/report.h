@@ -74,6 +74,8 @@ char *sw_report_dates (const SwResult *result, const SwTexts *texts);
 
 /** Parts of the above, for pages and windows. */
 char *sw_report_working_title (const SwWorking *working, const SwTexts *texts);
+/** What a working comes to, as read: a lap or a pin never too short. */
+char *sw_report_working_value (const SwWorking *working, SwNumberStyle style);
 char *sw_report_working_check (const SwWorking *working, const SwTexts *texts,
                                SwNumberStyle style);
 /**
