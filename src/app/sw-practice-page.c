@@ -39,6 +39,62 @@ static const SwField practice_fields[] = {
   { .kind = SW_FIELD_END },
 };
 
+static char **
+ways_of (SwStage *stage, const char *const *ids, guint count)
+{
+  char **names = g_new0 (char *, count + 2);
+
+  names[0] = g_strdup (_ ("As the practice has it"));
+  for (guint i = 0; i < count; i++)
+    names[i + 1] = g_strdup (sw_texts_get (sw_stage_stock (stage)->texts, ids[i]));
+  return names;
+}
+
+static char **
+toe_kind_names (SwStage *stage, gsize which)
+{
+  static const char *const ids[] = { "toe-kind.trench", "toe-kind.fold", "toe-kind.row" };
+
+  return ways_of (stage, ids, G_N_ELEMENTS (ids));
+}
+
+static char **
+lining_names (SwStage *stage, gsize which)
+{
+  static const char *const ids[] = { "lining.down", "lining.down-across",
+                                     "lining.down-across-up" };
+
+  return ways_of (stage, ids, G_N_ELEMENTS (ids));
+}
+
+/* A toe that is no trench has nothing to line. */
+static gboolean
+toe_may_be_trench (const SwJob *job, const SwFace *face)
+{
+  return job->own.toe_kind == 0 || job->own.toe_kind == 1 + SW_TOE_TRENCH;
+}
+
+#define WAY(member, id, members)                                                         \
+  .kind = SW_FIELD_ENUM, .label_id = id, .step = N_ ("Change Own Practice"),             \
+  .names = members, .offset = G_STRUCT_OFFSET (SwJob, own.member)
+
+static const SwField own_fields[] = {
+  { .kind = SW_FIELD_HEADING, .label = N_ ("Own Copy"), .help = "blanket#own-values" },
+  { .kind = SW_FIELD_TEXT,
+    .label = N_ ("Name"),
+    .step = N_ ("Change Own Practice"),
+    .offset = G_STRUCT_OFFSET (SwJob, own.name) },
+  { .kind = SW_FIELD_TEXT,
+    .label = N_ ("Source"),
+    .step = N_ ("Change Own Practice"),
+    .offset = G_STRUCT_OFFSET (SwJob, own.source) },
+  { WAY (toe_kind, "practice.toe_kind", toe_kind_names) },
+  { WAY (trench_lining, "practice.trench_lining", lining_names) },
+  { WAY (toe_lining, "practice.toe_lining", lining_names),
+    .applies = toe_may_be_trench },
+  { .kind = SW_FIELD_END },
+};
+
 static const SwOverride *
 override_of (const SwJob *job, SwPracticeValue value)
 {
@@ -244,6 +300,7 @@ sw_practice_page_new (SwStage *stage)
   gtk_widget_add_css_class (GTK_WIDGET (self->source), "dim-label");
   gtk_box_append (GTK_BOX (self->box), GTK_WIDGET (self->source));
   gtk_box_append (GTK_BOX (self->box), make_compare ());
+  gtk_box_append (GTK_BOX (self->box), sw_form_new (stage, own_fields));
   gtk_grid_set_row_spacing (grid, 4);
   gtk_grid_set_column_spacing (grid, 8);
   for (guint i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)

@@ -42,14 +42,15 @@ show_line (SwPracticesDialog *self, guint row, const SwPracticeLine *line)
 }
 
 static void
-show_now (SwPracticesDialog *self, const char *practice_id)
+show_now (SwPracticesDialog *self)
 {
   const SwStock *stock = sw_stage_stock (self->stage);
-  const SwPractice *practice = sw_catalogue_practice (stock->catalogue, practice_id);
-  g_autofree char *text =
-      g_strdup_printf (_ ("%s, as in the job, and"),
-                       practice != NULL ? sw_texts_get (stock->texts, practice->name_id)
-                                        : _ ("An unknown practice"));
+  g_autoptr (SwPractice) practice =
+      sw_job_practice (sw_stage_job (self->stage), stock->catalogue);
+  g_autofree char *name =
+      practice != NULL ? sw_report_practice_name (practice, stock->texts)
+                       : g_strdup (_ ("An unknown practice"));
+  g_autofree char *text = g_strdup_printf (_ ("%s, as in the job, and"), name);
 
   gtk_label_set_text (self->now, text);
 }
@@ -63,7 +64,7 @@ refresh (SwPracticesDialog *self)
   g_autoptr (SwResult) other = NULL;
   g_autoptr (GPtrArray) words = NULL;
 
-  show_now (self, practice_id);
+  show_now (self);
   if (practice == NULL)
     return;
   other = sw_result_of_practice (result, practice->id);

@@ -69,6 +69,13 @@ on_key (SwTextEntry *self, guint keyval)
   return GDK_EVENT_STOP;
 }
 
+/* The field alone has the focus; the widget round it would take it back from Shift+Tab. */
+static gboolean
+sw_text_entry_focus (GtkWidget *widget, GtkDirectionType direction)
+{
+  return gtk_widget_child_focus (GTK_WIDGET (SW_TEXT_ENTRY (widget)->field), direction);
+}
+
 static gboolean
 sw_text_entry_grab_focus (GtkWidget *widget)
 {
@@ -100,6 +107,7 @@ sw_text_entry_class_init (SwTextEntryClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = sw_text_entry_dispose;
   G_OBJECT_CLASS (klass)->finalize = sw_text_entry_finalize;
+  widget_class->focus = sw_text_entry_focus;
   widget_class->grab_focus = sw_text_entry_grab_focus;
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "text-entry");

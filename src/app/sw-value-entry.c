@@ -249,6 +249,13 @@ on_key (SwValueEntry *self, guint keyval)
   return GDK_EVENT_STOP;
 }
 
+/* The field alone has the focus; the widget round it would take it back from Shift+Tab. */
+static gboolean
+sw_value_entry_focus (GtkWidget *widget, GtkDirectionType direction)
+{
+  return gtk_widget_child_focus (GTK_WIDGET (SW_VALUE_ENTRY (widget)->field), direction);
+}
+
 static gboolean
 sw_value_entry_grab_focus (GtkWidget *widget)
 {
@@ -309,6 +316,7 @@ sw_value_entry_class_init (SwValueEntryClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = sw_value_entry_dispose;
   G_OBJECT_CLASS (klass)->finalize = sw_value_entry_finalize;
+  widget_class->focus = sw_value_entry_focus;
   widget_class->grab_focus = sw_value_entry_grab_focus;
   widget_class->size_allocate = sw_value_entry_size_allocate;
   widget_class->measure = sw_value_entry_measure;

@@ -164,6 +164,8 @@ sw_practice_copy (const SwPractice *practice)
   copy->agency_id = g_strdup (practice->agency_id);
   copy->edition_id = g_strdup (practice->edition_id);
   copy->source_id = g_strdup (practice->source_id);
+  copy->own_name = g_strdup (practice->own_name);
+  copy->own_source = g_strdup (practice->own_source);
   for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     copy->values[i].source = g_strdup (practice->values[i].source);
   copy->density =
@@ -183,6 +185,8 @@ sw_practice_free (SwPractice *practice)
   g_free (practice->agency_id);
   g_free (practice->edition_id);
   g_free (practice->source_id);
+  g_free (practice->own_name);
+  g_free (practice->own_source);
   for (int i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     g_free (practice->values[i].source);
   for (guint i = 0; i < practice->n_density; i++)

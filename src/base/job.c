@@ -58,6 +58,8 @@ static const gsize text_offsets[] = {
   G_STRUCT_OFFSET (SwJob, card.sow_to),
   G_STRUCT_OFFSET (SwJob, language),
   G_STRUCT_OFFSET (SwJob, practice_id),
+  G_STRUCT_OFFSET (SwJob, own.name),
+  G_STRUCT_OFFSET (SwJob, own.source),
   G_STRUCT_OFFSET (SwJob, blanket_id),
   G_STRUCT_OFFSET (SwJob, product.name),
   G_STRUCT_OFFSET (SwJob, product.source),
@@ -222,6 +224,13 @@ same_overrides (const SwJob *a, const SwJob *b)
 }
 
 static gboolean
+same_ways (const SwOwnPractice *a, const SwOwnPractice *b)
+{
+  return a->toe_kind == b->toe_kind && a->trench_lining == b->trench_lining
+         && a->toe_lining == b->toe_lining;
+}
+
+static gboolean
 same_product (const SwProduct *a, const SwProduct *b)
 {
   return same_number (a->life_months, b->life_months)
@@ -285,7 +294,8 @@ sw_job_equal (const SwJob *a, const SwJob *b)
     if (!sw_face_equal (a->faces->pdata[i], b->faces->pdata[i]))
       return FALSE;
   return a->units == b->units && a->paper == b->paper && same_materials (a, b)
-         && same_overrides (a, b) && memcmp (a->site, b->site, sizeof a->site) == 0
+         && same_overrides (a, b) && same_ways (&a->own, &b->own)
+         && memcmp (a->site, b->site, sizeof a->site) == 0
          && same_site_numbers (&a->numbers, &b->numbers);
 }
 
@@ -309,13 +319,15 @@ sw_job_practice (const SwJob *job, const SwCatalogue *catalogue)
   if (shipped == NULL)
     return NULL;
   SwPractice *practice = sw_practice_copy (shipped);
+  sw_own_practice_lay_over (&job->own, practice);
   for (guint i = 0; i < job->n_overrides; i++)
     {
       const SwOverride *override = &job->overrides[i];
       SwSourced *sourced = &practice->values[override->value];
       sourced->value = override->number;
       sourced->evidence = SW_EVIDENCE_USER;
-      sw_text_set (&sourced->source, override->why);
+      sw_text_set (&sourced->source,
+                   *override->why != '\0' ? override->why : job->own.source);
     }
   return practice;
 }
@@ -369,6 +381,16 @@ sw_job_set_override (SwJob *job, SwPracticeValue value, double number, const cha
     }
   job->overrides[i].number = number;
   sw_text_set (&job->overrides[i].why, why);
+}
+
+void
+sw_job_clear_own_practice (SwJob *job)
+{
+  while (job->n_overrides > 0)
+    sw_job_clear_override (job, job->overrides[job->n_overrides - 1].value);
+  sw_text_set (&job->own.name, "");
+  sw_text_set (&job->own.source, "");
+  job->own.toe_kind = job->own.trench_lining = job->own.toe_lining = 0;
 }
 
 void

@@ -295,7 +295,7 @@ details_flow (const SwSheet *sheet, const GArray *details, Heights heights,
 
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "pack.details.practice", "name",
-                               sw_sheet_get (sheet, sheet->practice->name_id), "edition",
+                               sw_sheet_practice_name (sheet), "edition",
                                sw_sheet_get (sheet, sheet->practice->edition_id),
                                "agency", sw_sheet_get (sheet, sheet->practice->agency_id),
                                NULL));

@@ -187,7 +187,7 @@ add_basis (const SwSheet *sheet, SwFlow *flow)
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.basis.title"));
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "pack.basis.practice", "name",
-                               sw_sheet_get (sheet, practice->name_id), "edition",
+                               sw_sheet_practice_name (sheet), "edition",
                                sw_sheet_get (sheet, practice->edition_id), "agency",
                                sw_sheet_get (sheet, practice->agency_id), NULL));
   sw_flow_text (

@@ -177,7 +177,7 @@ practice_words (const SwSheet *sheet, const char *id)
 {
   const SwPractice *practice = sheet->practice;
 
-  return sw_sheet_fill (sheet, id, "practice", sw_sheet_get (sheet, practice->name_id),
+  return sw_sheet_fill (sheet, id, "practice", sw_sheet_practice_name (sheet),
                         "edition", sw_sheet_get (sheet, practice->edition_id), "agency",
                         sw_sheet_get (sheet, practice->agency_id), NULL);
 }

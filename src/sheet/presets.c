@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet.h"
 
+#include <slopewright/sheet/practices.h>
+
 static gboolean
 is_overridden (const SwJob *job, SwPracticeValue value)
 {
@@ -13,6 +15,7 @@ is_overridden (const SwJob *job, SwPracticeValue value)
 static void
 add_practice (const SwSheet *sheet, SwFlow *flow)
 {
+  guint changed = sheet->job->n_overrides + sw_own_practice_ways (&sheet->job->own);
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.preset"), SW_CELL_TEXT, 58.0 },
     { sw_sheet_get (sheet, "pack.column.value"), SW_CELL_NUMBER, 38.0 },
@@ -37,11 +40,11 @@ add_practice (const SwSheet *sheet, SwFlow *flow)
     }
   sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                 sw_sheet_fill (sheet, "pack.presets.practice", "name",
-                               sw_sheet_get (sheet, sheet->practice->name_id), "edition",
+                               sw_sheet_practice_name (sheet), "edition",
                                sw_sheet_get (sheet, sheet->practice->edition_id),
                                "agency", sw_sheet_get (sheet, sheet->practice->agency_id),
                                "source", sw_sheet_get (sheet, sheet->practice->source_id),
-                               "changed", sw_sheet_count (sheet, sheet->job->n_overrides),
+                               "changed", sw_sheet_count (sheet, changed),
                                NULL));
   sw_flow_tie (flow);
   sw_flow_space (flow, 1.5);
@@ -108,11 +111,59 @@ add_origin (const SwSheet *sheet, SwFlow *flow)
                                "fingerprint", sheet->fingerprint, NULL));
 }
 
+static const char *
+reason_words (const SwSheet *sheet, const char *why)
+{
+  return sw_sheet_plain (
+      sheet, why != NULL && *why != '\0' ? why : sw_sheet_get (sheet, "pack.not-given"));
+}
+
+static void
+add_override_rows (const SwSheet *sheet, const SwPractice *published, SwTable *table)
+{
+  for (guint i = 0; i < sheet->job->n_overrides; i++)
+    {
+      SwPracticeValue value = sheet->job->overrides[i].value;
+      const char *id =
+          sw_sheet_format (sheet, "practice.%s", sw_practice_keys[value].key);
+      const char *before = sw_sheet_keep (
+          sheet, sw_quantity_limit_text (
+                     published->values[value].value, sw_practice_keys[value].unit,
+                     sw_practice_limit (value), sheet->draw->style));
+
+      sw_table_row (table, sw_sheet_get (sheet, id), before,
+                    sw_sheet_format (sheet, "*%s*", sw_sheet_practice (sheet, value)),
+                    reason_words (sheet, sheet->practice->values[value].source), NULL);
+    }
+}
+
+static void
+add_way_rows (const SwSheet *sheet, const SwPractice *published, SwTable *table)
+{
+  const SwOwnPractice *own = &sheet->job->own;
+  const guint changed[SW_WAY_COUNT] = { [SW_WAY_TOE_KIND] = own->toe_kind,
+                                        [SW_WAY_TRENCH_LINING] = own->trench_lining,
+                                        [SW_WAY_TOE_LINING] = own->toe_lining };
+
+  for (int i = 0; i < SW_WAY_COUNT; i++)
+    {
+      SwPracticeWay way = (SwPracticeWay) i;
+
+      if (changed[i] > 0)
+        sw_table_row (
+            table, sw_sheet_get (sheet, sw_practice_way_id (way)),
+            sw_report_practice_way (published, way, sheet->texts),
+            sw_sheet_format (sheet, "*%s*", sw_report_practice_way (sheet->practice, way,
+                                                                    sheet->texts)),
+            reason_words (sheet, own->source), NULL);
+    }
+}
+
 /* What the user put in the place of the practice's values, with the reason typed. */
 static void
 add_overrides (const SwSheet *sheet, SwFlow *flow)
 {
-  const SwPractice *own =
+  const SwPractice *published =
       sw_catalogue_practice (sheet->layout->catalogue, sheet->job->practice_id);
   const SwColumn columns[] = {
     { sw_sheet_get (sheet, "pack.column.preset"), SW_CELL_TEXT, 58.0 },
@@ -123,29 +174,16 @@ add_overrides (const SwSheet *sheet, SwFlow *flow)
   SwTable *table =
       sw_table_new (&sheet->pen, SW_STYLE_SMALL, columns, G_N_ELEMENTS (columns));
 
-  for (guint i = 0; i < sheet->job->n_overrides; i++)
-    {
-      SwPracticeValue value = sheet->job->overrides[i].value;
-      const char *why = sheet->practice->values[value].source;
-
-      sw_table_row (table,
-                    sw_sheet_get (sheet, sw_sheet_format (sheet, "practice.%s",
-                                                          sw_practice_keys[value].key)),
-                    sw_sheet_keep (sheet, sw_quantity_limit_text (
-                                              own->values[value].value,
-                                              sw_practice_keys[value].unit,
-                                              sw_practice_limit (value),
-                                              sheet->draw->style)),
-                    sw_sheet_format (sheet, "*%s*", sw_sheet_practice (sheet, value)),
-                    sw_sheet_plain (sheet, why != NULL && *why != '\0'
-                                               ? why
-                                               : sw_sheet_get (sheet, "pack.not-given")),
-                    NULL);
-    }
+  add_override_rows (sheet, published, table);
+  add_way_rows (sheet, published, table);
   sw_flow_heading (flow, sw_sheet_get (sheet, "pack.overrides.title"));
   if (sw_table_n_rows (table) == 0)
     sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
                   sw_sheet_get (sheet, "pack.overrides.none"));
+  if (*sheet->job->own.source != '\0')
+    sw_flow_text (flow, SW_STYLE_BODY, SW_ROLE_TEXT,
+                  sw_sheet_fill (sheet, "pack.overrides.source", "source",
+                                 sheet->job->own.source, NULL));
   sw_flow_table (flow, table);
 }
 

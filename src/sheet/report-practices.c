@@ -168,13 +168,10 @@ findings_words (const Pair *pair, int side, gsize which)
 }
 
 static char *
-toe_words (const Pair *pair, int side, gsize which)
+way_words (const Pair *pair, int side, gsize which)
 {
-  static const char *const ids[] = { [SW_TOE_TRENCH] = "toe-kind.trench",
-                                     [SW_TOE_FOLD] = "toe-kind.fold",
-                                     [SW_TOE_ROW] = "toe-kind.row" };
-
-  return g_strdup (sw_texts_get (pair->texts, ids[pair->practices[side]->toe_kind]));
+  return g_strdup (sw_report_practice_way (pair->practices[side], (SwPracticeWay) which,
+                                           pair->texts));
 }
 
 static char *
@@ -231,7 +228,8 @@ add_values (Pair *pair)
   add_heading (pair, "compare.values");
   add_line (pair, "compare.agency", agency_words, 0);
   add_line (pair, "compare.evidence", evidence_words, 0);
-  add_line (pair, "compare.toe", toe_words, 0);
+  for (gsize i = 0; i < SW_WAY_COUNT; i++)
+    add_line (pair, sw_practice_way_id ((SwPracticeWay) i), way_words, i);
   add_line (pair, "compare.density", density_words, 0);
   for (gsize i = 0; i < SW_PRACTICE_VALUE_COUNT; i++)
     {
@@ -246,6 +244,8 @@ sw_result_of_practice (const SwResult *result, const char *practice_id)
 {
   g_autoptr (SwJob) job = sw_job_copy (result->job);
 
+  if (g_str_equal (job->practice_id, practice_id))
+    sw_job_clear_own_practice (job);
   sw_text_set (&job->practice_id, practice_id);
   return sw_result_new (job, result->catalogue);
 }
@@ -302,19 +302,18 @@ sw_report_practices_text (const SwResult *now, const SwResult *other,
                           const SwTexts *texts, SwNumberStyle style)
 {
   g_autoptr (GPtrArray) lines = sw_report_practices (now, other, texts, style);
-  const SwPractice *first = sw_catalogue_practice (now->catalogue, now->job->practice_id);
-  const SwPractice *second =
-      sw_catalogue_practice (now->catalogue, other->job->practice_id);
+  g_autoptr (SwPractice) first = sw_job_practice (now->job, now->catalogue);
+  g_autoptr (SwPractice) second = sw_job_practice (other->job, other->catalogue);
   glong label = widest (lines, G_STRUCT_OFFSET (SwPracticeLine, label));
   glong middle = widest (lines, G_STRUCT_OFFSET (SwPracticeLine, now));
-  g_autofree char *title = NULL;
+  g_autofree char *own = NULL, *theirs = NULL, *title = NULL;
   GString *report;
 
   if (first == NULL || second == NULL)
     return g_strdup ("");
-  title = sw_texts_fill (texts, "compare.practices", "now",
-                         sw_texts_get (texts, first->name_id), "other",
-                         sw_texts_get (texts, second->name_id), NULL);
+  own = sw_report_practice_name (first, texts);
+  theirs = sw_report_practice_name (second, texts);
+  title = sw_texts_fill (texts, "compare.practices", "now", own, "other", theirs, NULL);
   report = g_string_new (title);
   g_string_append_c (report, '\n');
   for (guint i = 0; i < lines->len; i++)

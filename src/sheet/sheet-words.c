@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include "sheet.h"
+
+#include <slopewright/sheet/practices.h>
 #include <stdarg.h>
 
 #define NO_BREAK_SPACE "\xc2\xa0"
@@ -111,6 +113,12 @@ const char *
 sw_sheet_count (const SwSheet *sheet, double value)
 {
   return sw_sheet_number (sheet, value, SW_UNIT_COUNT);
+}
+
+const char *
+sw_sheet_practice_name (const SwSheet *sheet)
+{
+  return sw_sheet_keep (sheet, sw_report_practice_name (sheet->practice, sheet->texts));
 }
 
 const char *

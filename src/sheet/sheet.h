@@ -83,6 +83,8 @@ const char *sw_sheet_finding (const SwSheet *sheet, const SwFinding *finding,
                               const char *places);
 const char *sw_sheet_number (const SwSheet *sheet, double value, SwUnit unit);
 const char *sw_sheet_count (const SwSheet *sheet, double value);
+/** The practice by name, or the job's own copy of it; not markup. */
+const char *sw_sheet_practice_name (const SwSheet *sheet);
 /** A practice value as read; its source as words. */
 const char *sw_sheet_practice (const SwSheet *sheet, SwPracticeValue value);
 const char *sw_sheet_practice_source (const SwSheet *sheet, SwPracticeValue value);

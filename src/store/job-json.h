@@ -12,6 +12,8 @@
 extern const char *const sw_unit_system_words[];
 extern const char *const sw_paper_words[];
 extern const char *const sw_surplus_words[];
+extern const char *const sw_own_toe_words[];
+extern const char *const sw_own_lining_words[];
 extern const char *const sw_stock_source_words[];
 extern const char *const sw_joints_words[];
 extern const char *const sw_crest_form_words[];

@@ -71,11 +71,27 @@ read_override (const SwJsonPlace *place, SwJob *job)
 }
 
 static void
+read_own_practice (const SwJsonPlace *practice, SwOwnPractice *own)
+{
+  SwJsonPlace place = sw_json_member (practice, "own");
+
+  if (place.value == NULL)
+    return;
+  sw_read_text (&place, "name", &own->name);
+  sw_read_text (&place, "source", &own->source);
+  own->toe_kind = (guint) sw_read_option (&place, "toe_kind", sw_own_toe_words);
+  own->trench_lining =
+      (guint) sw_read_option (&place, "trench_lining", sw_own_lining_words);
+  own->toe_lining = (guint) sw_read_option (&place, "toe_lining", sw_own_lining_words);
+}
+
+static void
 read_practice (const SwJsonPlace *root, SwJob *job)
 {
   SwJsonPlace place = sw_json_member (root, "practice");
 
   sw_read_words (&place, "id", &job->practice_id);
+  read_own_practice (&place, &job->own);
   SwJsonPlace overrides = sw_json_member (&place, "overrides");
   if (overrides.value == NULL)
     return;

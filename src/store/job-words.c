@@ -9,6 +9,9 @@ const char *const sw_joints_words[] = { "long-runs", "save-rolls", NULL };
 const char *const sw_zone_rule_words[] = { "worse", "split", NULL };
 const char *const sw_surplus_words[] = { "spread", "trim", "narrow", NULL };
 const char *const sw_stock_source_words[] = { "on-hand", "order", NULL };
+const char *const sw_own_toe_words[] = { "as-practice", "trench", "fold", "row", NULL };
+const char *const sw_own_lining_words[] = { "as-practice", "down", "down-across",
+                                            "down-across-up", NULL };
 const char *const sw_crest_form_words[] = { "straight", "nose", "bowl", NULL };
 const char *const sw_fan_words[] = { "full-runs", "infill", NULL };
 const char *const sw_side_words[] = { "left", "right", NULL };

@@ -15,12 +15,26 @@ card_tree (const SwJobCard *card)
 }
 
 static json_t *
+own_practice_tree (const SwOwnPractice *own)
+{
+  json_t *tree = json_object ();
+
+  sw_put_text (tree, "name", own->name);
+  sw_put_text (tree, "source", own->source);
+  sw_put_text (tree, "toe_kind", sw_own_toe_words[own->toe_kind]);
+  sw_put_text (tree, "trench_lining", sw_own_lining_words[own->trench_lining]);
+  sw_put_text (tree, "toe_lining", sw_own_lining_words[own->toe_lining]);
+  return tree;
+}
+
+static json_t *
 practice_tree (const SwJob *job)
 {
   json_t *tree = json_object ();
   json_t *overrides = json_array ();
 
   sw_put_text (tree, "id", job->practice_id);
+  json_object_set_new (tree, "own", own_practice_tree (&job->own));
   for (guint i = 0; i < job->n_overrides; i++)
     {
       json_t *override = json_object ();

@@ -179,6 +179,44 @@ test_overrides (void)
   g_assert_cmpint (job->overrides[0].value, ==, SW_PRACTICE_COVER);
 }
 
+/* The copy's source stands for every change without a reason of its own. */
+static void
+test_own_practice (void)
+{
+  g_autoptr (SwCatalogue) catalogue = small_catalogue ();
+  g_autoptr (SwJob) job = sw_job_new_default ();
+  g_autoptr (SwJob) same = NULL;
+  g_autoptr (SwPractice) practice = NULL, published = NULL;
+
+  sw_text_set (&job->own.name, "County drawing D-14");
+  sw_text_set (&job->own.source, "County drawings, 2024");
+  job->own.toe_kind = 1 + SW_TOE_FOLD;
+  job->own.trench_lining = 1 + SW_LINING_DOWN_ACROSS_UP;
+  sw_job_set_override (job, SW_PRACTICE_SIDE_LAP_M, 0.15, "windy ridge");
+  sw_job_set_override (job, SW_PRACTICE_COVER, 0.8, "");
+  g_assert_cmpuint (sw_own_practice_ways (&job->own), ==, 2);
+  practice = sw_job_practice (job, catalogue);
+  g_assert_cmpstr (practice->own_name, ==, "County drawing D-14");
+  g_assert_cmpint (practice->toe_kind, ==, SW_TOE_FOLD);
+  g_assert_cmpint (practice->trench_lining, ==, SW_LINING_DOWN_ACROSS_UP);
+  g_assert_cmpint (practice->toe_lining, ==,
+                   sw_catalogue_practice (catalogue, "common")->toe_lining);
+  g_assert_cmpstr (practice->values[SW_PRACTICE_SIDE_LAP_M].source, ==, "windy ridge");
+  g_assert_cmpstr (practice->values[SW_PRACTICE_COVER].source, ==,
+                   "County drawings, 2024");
+
+  same = sw_job_copy (job);
+  g_assert_true (sw_job_equal (job, same));
+  same->own.toe_lining = 1 + SW_LINING_DOWN;
+  g_assert_false (sw_job_equal (job, same));
+  sw_job_clear_own_practice (job);
+  g_assert_cmpuint (job->n_overrides, ==, 0);
+  published = sw_job_practice (job, catalogue);
+  g_assert_cmpstr (published->own_name, ==, "");
+  g_assert_cmpint (published->toe_kind, ==,
+                   sw_catalogue_practice (catalogue, "common")->toe_kind);
+}
+
 static void
 test_unknown_practice (void)
 {
@@ -257,6 +295,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/base/job/copy-is-deep", test_copy_is_deep);
   g_test_add_func ("/base/job/equal-sees-every-change", test_equal_sees_every_change);
   g_test_add_func ("/base/job/overrides", test_overrides);
+  g_test_add_func ("/base/job/own-practice", test_own_practice);
   g_test_add_func ("/base/job/unknown-practice", test_unknown_practice);
   g_test_add_func ("/base/catalogue/codes", test_codes);
   g_test_add_func ("/base/catalogue/accepts", test_accepts);

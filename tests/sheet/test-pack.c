@@ -602,6 +602,27 @@ test_overrides_are_listed (void)
   g_assert_nonnull (strstr (plain_words, "the practice’s own"));
 }
 
+static void
+copy_practice (SwJob *job)
+{
+  sw_text_set (&job->own.name, "County <D-14> & *");
+  sw_text_set (&job->own.source, "County drawings, 2024");
+  job->own.toe_kind = 1 + SW_TOE_ROW;
+}
+
+/* A copy is named before the practice it comes from, with its source and its ways. */
+static void
+test_own_practice_is_named (void)
+{
+  g_autoptr (Example) example = example_new_changed ("kelpie-lane", copy_practice);
+  g_autoptr (GPtrArray) pages = example_pack (example, SW_PAPER_A4);
+  g_autofree char *words = pack_words (pages);
+
+  g_assert_nonnull (strstr (words, "County <D-14> & *, own copy of"));
+  g_assert_nonnull (strstr (words, "One pinned row, nothing buried"));
+  g_assert_nonnull (strstr (words, "\nCounty drawings, 2024\n"));
+}
+
 /* Nothing here may be taken for a verdict; the page's name is the one exception. */
 static void
 test_no_verdict (void)
@@ -708,6 +729,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/sheet/pack/stick-is-full-size", test_stick_is_full_size);
   g_test_add_func ("/sheet/pack/dates", test_dates);
   g_test_add_func ("/sheet/pack/overrides-are-listed", test_overrides_are_listed);
+  g_test_add_func ("/sheet/pack/own-practice-is-named", test_own_practice_is_named);
   g_test_add_func ("/sheet/pack/no-verdict", test_no_verdict);
   g_test_add_func ("/sheet/pack/every-glyph-is-in-the-font",
                    test_every_glyph_is_in_the_font);

@@ -93,6 +93,11 @@ full_job (void)
   job->paper = SW_PAPER_TABLOID;
   sw_job_set_override (job, SW_PRACTICE_SIDE_LAP_M, 0.15, "windy");
   sw_job_set_override (job, SW_PRACTICE_COVER, 0.8, "");
+  sw_text_set (&job->own.name, "County drawing D-14");
+  sw_text_set (&job->own.source, "County standard drawings, 2024");
+  job->own.toe_kind = 1 + SW_TOE_FOLD;
+  job->own.trench_lining = 1 + SW_LINING_DOWN;
+  job->own.toe_lining = 1 + SW_LINING_DOWN_ACROSS_UP;
   job->roll_width_m = 1.2192;
   job->blanket_mass_kg_per_m2 = 0.271;
   job->blanket_thickness_m = 0.0065;

@@ -136,6 +136,7 @@ typedef struct
   char *name_id, *agency_id, *edition_id; /* text ids "practice-name.<id>" and so on */
   char *source_id;                        /* text id "source.<…>", as in every entry */
   SwEvidence evidence;                    /* of values that do not say their own */
+  char *own_name, *own_source;            /* of a job's own copy; else NULL or "" */
   SwLining trench_lining, toe_lining;
   SwToeKind toe_kind;
   SwSourced values[SW_PRACTICE_VALUE_COUNT];

@@ -5,6 +5,7 @@
 #include <slopewright/base/catalogue.h>
 #include <slopewright/base/pack-plan.h>
 #include <slopewright/base/polygon.h>
+#include <slopewright/base/own-practice.h>
 #include <slopewright/base/product.h>
 #include <slopewright/base/seed.h>
 #include <slopewright/base/site-numbers.h>
@@ -245,6 +246,7 @@ typedef struct
   SwPaper paper;
   char *language; /* of the pack: "en" */
   char *practice_id;
+  SwOwnPractice own; /* the copy of that practice that this job is laid by */
   SwOverride *overrides;
   guint n_overrides;
   char *blanket_id;
@@ -336,8 +338,9 @@ double sw_job_roll_length_m (const SwJob *job, gboolean narrow);
  * @job: a job
  * @catalogue: where its practice stands
  *
- * Returns: (transfer full) (nullable): the practice with the job's overrides
- *   laid over it (evidence "user", source the reason); NULL for an unknown id.
+ * Returns: (transfer full) (nullable): the practice with the job's own copy and overrides
+ *   laid over it (evidence "user", source the reason, or that of the copy); NULL for an
+ *   unknown id.
  */
 SwPractice *sw_job_practice (const SwJob *job, const SwCatalogue *catalogue);
 
@@ -362,3 +365,5 @@ SwSourced sw_job_site_number (const SwJob *job, const SwCatalogue *catalogue,
 void sw_job_set_override (SwJob *job, SwPracticeValue value, double number,
                           const char *why);
 void sw_job_clear_override (SwJob *job, SwPracticeValue value);
+/** The practice as published: no copy, no override. */
+void sw_job_clear_own_practice (SwJob *job);

@@ -13,13 +13,32 @@ typedef struct
   gboolean differs;  /* as read, so what rounds to the same is the same */
 } SwPracticeLine;
 
+/** What of a practice is a way to lay it, not a number. */
+typedef enum
+{
+  SW_WAY_TOE_KIND,
+  SW_WAY_TRENCH_LINING,
+  SW_WAY_TOE_LINING,
+  SW_WAY_COUNT
+} SwPracticeWay;
+
+/** Id of the text that names @way: "End at the toe". */
+const char *sw_practice_way_id (SwPracticeWay way);
+/** "Toe trench". Returns: (transfer none) */
+const char *sw_report_practice_way (const SwPractice *practice, SwPracticeWay way,
+                                    const SwTexts *texts);
+/** "County drawing D-14, own copy of Common practice", or the practice's name alone.
+ * (transfer full) */
+char *sw_report_practice_name (const SwPractice *practice, const SwTexts *texts);
+
 /**
  * sw_result_of_practice:
  * @result: of any status
  * @practice_id: of a practice in the result's catalogue
  *
  * Returns: (transfer full): what follows for the same job under that practice. The job's
- *   own values stand for what they replace in either; read its status
+ *   own copy stands for what it replaces in either; but of the job's own practice it is
+ *   what follows as published, so that the copy can be held against it. Read its status
  */
 SwResult *sw_result_of_practice (const SwResult *result, const char *practice_id);
 
