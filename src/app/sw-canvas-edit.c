@@ -52,6 +52,17 @@ sw_canvas_nudge (SwCanvas *self, SwSpot spot, double dx, double dy)
   sw_document_commit (sw_stage_document (self->stage), job, label, key);
 }
 
+/* The keyboard goes on where it was, at the point that was typed. */
+static void
+on_typed (SwCanvas *self)
+{
+  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (GTK_WIDGET (self)));
+
+  if (focus == NULL || gtk_widget_is_ancestor (focus, GTK_WIDGET (self))
+      || focus == GTK_WIDGET (self))
+    sw_canvas_focus_spot (self, self->typed);
+}
+
 void
 sw_canvas_edit_point (SwCanvas *self, SwSpot spot)
 {
@@ -62,7 +73,10 @@ sw_canvas_edit_point (SwCanvas *self, SwSpot spot)
     {
       self->popover = sw_point_popover_new (self->stage, self->kind);
       gtk_widget_set_parent (self->popover, GTK_WIDGET (self));
+      g_signal_connect_object (self->popover, "closed", G_CALLBACK (on_typed), self,
+                               G_CONNECT_SWAPPED);
     }
+  self->typed = spot;
   sw_stage_select (self->stage, spot.list, spot.index);
   sw_point_popover_open (SW_POINT_POPOVER (self->popover), spot.list, spot.index, at);
 }

@@ -25,6 +25,7 @@ struct _SwCanvas
   GPtrArray *handles; /* (element-type SwHandle), one for each */
   GPtrArray *marks;   /* (element-type SwMark): runs and trenches of the face view */
   GtkWidget *popover; /* SwPointPopover, NULL until first wanted */
+  SwSpot typed;       /* whose numbers it has */
 
   /* a drag lasts */
   GtkGesture *drag;

@@ -256,7 +256,10 @@ sw_canvas_unroot (GtkWidget *widget)
   SwCanvas *self = SW_CANVAS (widget);
 
   if (self->popover != NULL)
-    gtk_popover_popdown (GTK_POPOVER (self->popover));
+    {
+      g_signal_handlers_disconnect_by_data (self->popover, self);
+      gtk_popover_popdown (GTK_POPOVER (self->popover));
+    }
   g_clear_pointer (&self->popover, gtk_widget_unparent);
   if (self->adder != NULL)
     gtk_popover_popdown (GTK_POPOVER (self->adder));

@@ -53,10 +53,19 @@ struct _SwMeasureDialog
   Row rows[G_N_ELEMENTS (questions)];
   GtkDropDown *how;
   GtkWidget *sketch, *use;
-  GtkLabel *message;
+  GtkLabel *message, *lost;
 };
 
 G_DEFINE_FINAL_TYPE (SwMeasureDialog, sw_measure_dialog, GTK_TYPE_WINDOW)
+
+/* What is measured here has one gradient from crest to toe. */
+static gboolean
+has_break (SwStage *stage)
+{
+  const SwFace *face = sw_stage_face (stage);
+
+  return face->toe > face->crest + 1;
+}
 
 static void
 refresh (SwMeasureDialog *self)
@@ -66,6 +75,7 @@ refresh (SwMeasureDialog *self)
   g_autofree char *text = sw_measured_text (&self->measured, style, &fits);
 
   gtk_label_set_text (self->message, text);
+  gtk_widget_set_visible (GTK_WIDGET (self->lost), has_break (self->stage));
   gtk_widget_set_sensitive (self->use, fits);
   gtk_widget_set_visible (self->sketch, self->measured.how == SW_OBTAINED_TAPED_SHAPE);
   gtk_widget_queue_draw (self->sketch);
@@ -123,6 +133,12 @@ take_fields (SwMeasureDialog *self)
     if (questions[i].of[self->measured.how])
       sense &= sw_value_entry_commit (SW_VALUE_ENTRY (self->rows[i].entry));
   return sense && gtk_widget_get_sensitive (self->use);
+}
+
+gboolean
+sw_measure_dialog_warns (SwMeasureDialog *self)
+{
+  return gtk_widget_get_visible (GTK_WIDGET (self->lost));
 }
 
 void
@@ -308,12 +324,20 @@ make_contents (SwMeasureDialog *self)
   gtk_label_set_wrap (self->message, TRUE);
   gtk_label_set_xalign (self->message, 0.0f);
   gtk_label_set_max_width_chars (self->message, 44);
+  self->lost = GTK_LABEL (gtk_label_new (
+      _ ("This face has a bench or another break between crest and toe. The shape "
+         "measured here has none and takes its place.")));
+  gtk_label_set_wrap (self->lost, TRUE);
+  gtk_label_set_xalign (self->lost, 0.0f);
+  gtk_label_set_max_width_chars (self->lost, 44);
+  gtk_widget_add_css_class (GTK_WIDGET (self->lost), "heading");
   gtk_widget_set_margin_top (box, 18);
   gtk_widget_set_margin_bottom (box, 18);
   gtk_widget_set_margin_start (box, 18);
   gtk_widget_set_margin_end (box, 18);
   gtk_box_append (GTK_BOX (box), make_questions (self));
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->message));
+  gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->lost));
   gtk_window_set_child (GTK_WINDOW (self), box);
 }
 

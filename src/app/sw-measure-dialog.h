@@ -27,5 +27,8 @@ GtkWidget *sw_measure_dialog_field (SwMeasureDialog *dialog, guint index);
 /** What it says about the numbers. (transfer none) */
 const char *sw_measure_dialog_message (SwMeasureDialog *dialog);
 
+/** Whether it says that a bench of the face goes, for tests. */
+gboolean sw_measure_dialog_warns (SwMeasureDialog *dialog);
+
 /** One step of the document, and away; nothing when the numbers make no shape. */
 void sw_measure_dialog_use (SwMeasureDialog *dialog);

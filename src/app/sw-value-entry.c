@@ -17,6 +17,7 @@ struct _SwValueEntry
   double value, least, most;
   gboolean or_zero;  /* 0 is taken too, below the least */
   gboolean optional; /* nothing typed is 0: not given */
+  char *label;       /* what it is called; NULL for nothing yet */
   char *shown;       /* text of the value, as put into the field */
   gboolean showing;  /* the text changes because we put it there */
   char *gradient;    /* as it was typed, and its value; NULL for none */
@@ -208,6 +209,12 @@ sw_value_entry_commit (SwValueEntry *self)
   return TRUE;
 }
 
+gboolean
+sw_value_entry_is_refused (SwValueEntry *self)
+{
+  return gtk_widget_has_css_class (GTK_WIDGET (self->field), "error");
+}
+
 void
 sw_value_entry_restore (SwValueEntry *self)
 {
@@ -304,6 +311,7 @@ sw_value_entry_dispose (GObject *object)
 static void
 sw_value_entry_finalize (GObject *object)
 {
+  g_free (SW_VALUE_ENTRY (object)->label);
   g_free (SW_VALUE_ENTRY (object)->shown);
   g_free (SW_VALUE_ENTRY (object)->gradient);
   G_OBJECT_CLASS (sw_value_entry_parent_class)->finalize (object);
@@ -398,8 +406,16 @@ sw_value_entry_new (SwUnit unit)
 void
 sw_value_entry_set_label (SwValueEntry *self, const char *label)
 {
+  g_free (self->label);
+  self->label = g_strdup (label);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->field),
                                   GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+}
+
+const char *
+sw_value_entry_label (SwValueEntry *self)
+{
+  return self->label != NULL ? self->label : "";
 }
 
 void

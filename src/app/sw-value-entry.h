@@ -19,6 +19,7 @@ GtkWidget *sw_value_entry_new (SwUnit unit);
 
 /** What assistive tools call it. */
 void sw_value_entry_set_label (SwValueEntry *entry, const char *label);
+const char *sw_value_entry_label (SwValueEntry *entry);
 
 /** Smallest and largest value taken, SI. */
 void sw_value_entry_set_range (SwValueEntry *entry, double least, double most);
@@ -37,6 +38,8 @@ double sw_value_entry_value (SwValueEntry *entry);
 gboolean sw_value_entry_commit (SwValueEntry *entry);
 void sw_value_entry_restore (SwValueEntry *entry);
 gboolean sw_value_entry_is_edited (SwValueEntry *entry);
+/** Whether it was left with a text that made no sense, and is marked so. */
+gboolean sw_value_entry_is_refused (SwValueEntry *entry);
 
 /** The text field itself, to focus or to type into. (transfer none) */
 GtkEntry *sw_value_entry_field (SwValueEntry *entry);

@@ -4,9 +4,52 @@
 #include "export.h"
 #include "print.h"
 #include "sw-dialogs.h"
+#include "sw-value-entry.h"
 #include "sw-window-private.h"
 
 static const SwFileKind pdf_kinds[] = { { N_ ("PDF files"), "*.pdf" }, { NULL, NULL } };
+
+/* A field whose text made no sense: on paper its value before would pass for it. */
+static SwValueEntry *
+refused_in (GtkWidget *widget)
+{
+  SwValueEntry *found = NULL;
+
+  if (SW_IS_VALUE_ENTRY (widget))
+    return sw_value_entry_is_refused (SW_VALUE_ENTRY (widget)) ? SW_VALUE_ENTRY (widget)
+                                                               : NULL;
+  for (GtkWidget *child = gtk_widget_get_first_child (widget);
+       child != NULL && found == NULL; child = gtk_widget_get_next_sibling (child))
+    found = refused_in (child);
+  return found;
+}
+
+static void
+bring_up (GtkWidget *widget)
+{
+  for (GtkWidget *at = widget; at != NULL; at = gtk_widget_get_parent (at))
+    if (GTK_IS_STACK (gtk_widget_get_parent (at)))
+      gtk_stack_set_visible_child (GTK_STACK (gtk_widget_get_parent (at)), at);
+  gtk_widget_grab_focus (widget);
+}
+
+static gboolean
+has_refused (SwWindow *self)
+{
+  SwValueEntry *entry = refused_in (GTK_WIDGET (self->inspector));
+  g_autofree char *text = NULL;
+
+  if (entry == NULL)
+    return FALSE;
+  text = g_strdup_printf (
+      /* Translators: the name of a field, and what was typed into it */
+      _ ("“%s” was not understood: “%s”. Correct it first, or take it back with Escape."),
+      sw_value_entry_label (entry),
+      gtk_editable_get_text (GTK_EDITABLE (sw_value_entry_field (entry))));
+  bring_up (GTK_WIDGET (entry));
+  sw_stage_tell (self->stage, text);
+  return TRUE;
+}
 
 /* One at a time: the actions that begin another wait for the end of this. */
 static void
@@ -106,6 +149,8 @@ export_pack_action (GtkWidget *widget, const char *name, GVariant *parameter)
   g_autofree char *start = NULL;
 
   sw_window_settle (self);
+  if (has_refused (self))
+    return;
   stem = sw_export_stem (self->stage);
   start = g_strconcat (stem, ".pdf", NULL);
   sw_dialogs_choose_file (GTK_WINDOW (self), _ ("Export Pack"), TRUE, start,
@@ -133,7 +178,8 @@ print_action (GtkWidget *widget, const char *name, GVariant *parameter)
   SwWindow *self = SW_WINDOW (widget);
 
   sw_window_settle (self);
-  begin (self, NULL, G_CALLBACK (on_pages_to_print));
+  if (!has_refused (self))
+    begin (self, NULL, G_CALLBACK (on_pages_to_print));
 }
 
 void

@@ -3,6 +3,12 @@
 
 #include <slopewright/base/job.h>
 
+gboolean
+sw_own_practice_given (const SwOwnPractice *own)
+{
+  return *own->name != '\0' || *own->source != '\0' || sw_own_practice_ways (own) > 0;
+}
+
 guint
 sw_own_practice_ways (const SwOwnPractice *own)
 {

@@ -34,7 +34,8 @@ practice_tree (const SwJob *job)
   json_t *overrides = json_array ();
 
   sw_put_text (tree, "id", job->practice_id);
-  json_object_set_new (tree, "own", own_practice_tree (&job->own));
+  if (sw_own_practice_given (&job->own)) /* else as files of before have it */
+    json_object_set_new (tree, "own", own_practice_tree (&job->own));
   for (guint i = 0; i < job->n_overrides; i++)
     {
       json_t *override = json_object ();

@@ -160,6 +160,7 @@ test_typing_on_a_point (Fixture *f, gconstpointer view)
   gtk_editable_set_text (GTK_EDITABLE (field), "12");
   g_signal_emit_by_name (field, "activate");
   g_assert_cmpfloat_with_epsilon (face_of (f)->section[1].x_m, 12.0, 1e-12);
+  g_assert_true (gtk_root_get_focus (GTK_ROOT (f->window)) == handle_at (f, 1));
 }
 
 /* Zoomed out of fit, the view is left alone; fitted again, the face is in it. */

@@ -4,6 +4,7 @@
 
 #include "sw-making-bar.h"
 #include "sw-preview.h"
+#include "sw-value-entry.h"
 #include "sw-window-private.h"
 #include "window-fixture.h"
 
@@ -116,6 +117,37 @@ test_is_of_the_job_asked_for (Fixture *f, gconstpointer data)
   wait_for_window (f->w);
   assert_file_is (f->path, expected, length);
   g_assert_nonnull (strstr (sw_stage_message (f->window.stage), "changed"));
+}
+
+static SwValueEntry *
+first_entry (GtkWidget *widget)
+{
+  SwValueEntry *found = SW_IS_VALUE_ENTRY (widget) ? SW_VALUE_ENTRY (widget) : NULL;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (widget);
+       child != NULL && found == NULL; child = gtk_widget_get_next_sibling (child))
+    found = first_entry (child);
+  return found;
+}
+
+/* No paper of the value before, as if it were the one typed. */
+static void
+test_refused_field_stops_it (Fixture *f, gconstpointer data)
+{
+  SwValueEntry *entry = first_entry (GTK_WIDGET (f->w->inspector));
+  GtkEditable *field = GTK_EDITABLE (sw_value_entry_field (entry));
+
+  gtk_editable_set_text (field, "abc");
+  g_assert_false (sw_value_entry_commit (entry));
+  gtk_widget_activate_action (GTK_WIDGET (f->w), "win.print", NULL);
+  g_assert_null (f->w->making);
+  g_assert_nonnull (strstr (sw_stage_message (f->window.stage), "abc"));
+  g_assert_nonnull (
+      strstr (sw_stage_message (f->window.stage), sw_value_entry_label (entry)));
+  sw_value_entry_restore (entry);
+  gtk_widget_activate_action (GTK_WIDGET (f->w), "win.print", NULL);
+  g_assert_nonnull (f->w->making);
+  sw_window_stop_making (f->w);
 }
 
 static void
@@ -277,6 +309,7 @@ main (int argc, char *argv[])
   g_test_add ("/app/making/" name, Fixture, NULL, set_up, function, tear_down)
   ADD ("writes-the-pack", test_writes_the_pack);
   ADD ("is-of-the-job-asked-for", test_is_of_the_job_asked_for);
+  ADD ("refused-field-stops-it", test_refused_field_stops_it);
   ADD ("cancel-keeps-the-old-file", test_cancel_keeps_the_old_file);
   ADD ("cancel-leaves-no-file", test_cancel_leaves_no_file);
   ADD ("closing-cancels", test_closing_cancels);

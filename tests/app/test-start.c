@@ -109,6 +109,21 @@ test_begins_with_the_face (void)
   sw_face_free (again);
 }
 
+/* One measured gradient takes the place of a bench: not without a word. */
+static void
+test_bench_is_not_lost_silently (Fixture *f, gconstpointer data)
+{
+  g_autoptr (SwJob) job = sw_points_add (sw_document_committed (f->document), 0,
+                                         SW_POINTS_SECTION, 0, (SwPoint){ 4.0, 2.0 });
+  SwMeasureDialog *dialog;
+
+  sw_document_commit (f->document, job, "Add Point", NULL);
+  dialog = SW_MEASURE_DIALOG (
+      sw_measure_dialog_new (GTK_WINDOW (f->window), f->stage, SW_OBTAINED_TAPED_ANGLE));
+  g_assert_true (sw_measure_dialog_warns (dialog));
+  gtk_window_destroy (GTK_WINDOW (dialog));
+}
+
 /* Tapes that do not meet are told, and nothing changes. */
 static void
 test_tapes_do_not_meet (Fixture *f, gconstpointer data)
@@ -118,6 +133,7 @@ test_tapes_do_not_meet (Fixture *f, gconstpointer data)
 
   type (dialog, 6, "100");
   g_assert_nonnull (strstr (sw_measure_dialog_message (dialog), "do not meet"));
+  g_assert_false (sw_measure_dialog_warns (dialog));
   sw_measure_dialog_use (dialog);
   g_assert_false (sw_document_can_undo (f->document));
   gtk_window_destroy (GTK_WINDOW (dialog));
@@ -237,6 +253,7 @@ main (int argc, char *argv[])
   ADD ("taped", test_taped);
   ADD ("enter-goes-on", test_enter_goes_on);
   ADD ("tapes-do-not-meet", test_tapes_do_not_meet);
+  ADD ("bench-is-not-lost-silently", test_bench_is_not_lost_silently);
   ADD ("examples", test_examples);
   g_test_add_func ("/app/start/templates", test_templates);
   ADD ("blank-form", test_blank_form);

@@ -59,6 +59,26 @@ press_enter (Fixture *f)
   g_signal_emit_by_name (sw_value_entry_field (SW_VALUE_ENTRY (f->entry)), "activate");
 }
 
+/* Tab goes in and on, Shift+Tab back out: the entry has the focus in its field alone. */
+static void
+test_tab_both_ways (Fixture *f, gconstpointer data)
+{
+  GtkWidget *window = gtk_window_new (), *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  GtkWidget *before = gtk_button_new ();
+
+  gtk_box_append (GTK_BOX (box), before);
+  gtk_box_append (GTK_BOX (box), f->entry);
+  gtk_window_set_child (GTK_WINDOW (window), box);
+  gtk_window_present (GTK_WINDOW (window));
+  gtk_widget_grab_focus (before);
+  g_assert_true (gtk_widget_child_focus (box, GTK_DIR_TAB_FORWARD));
+  g_assert_true (gtk_widget_is_ancestor (gtk_root_get_focus (GTK_ROOT (window)), f->entry));
+  g_assert_true (gtk_widget_child_focus (box, GTK_DIR_TAB_BACKWARD));
+  g_assert_true (gtk_root_get_focus (GTK_ROOT (window)) == before);
+  gtk_box_remove (GTK_BOX (box), f->entry);
+  gtk_window_destroy (GTK_WINDOW (window));
+}
+
 static void
 test_shows (Fixture *f, gconstpointer data)
 {
@@ -228,6 +248,7 @@ main (int argc, char *argv[])
 #define ADD(path, function)                                                              \
   g_test_add ("/app/value-entry/" path, Fixture, NULL, set_up, function, tear_down)
   ADD ("shows", test_shows);
+  ADD ("tab-both-ways", test_tab_both_ways);
   ADD ("point-and-comma", test_point_and_comma);
   ADD ("nothing-while-typing", test_nothing_while_typing);
   ADD ("nonsense-stays", test_nonsense_stays);

@@ -195,6 +195,7 @@ test_own_practice (void)
   sw_job_set_override (job, SW_PRACTICE_SIDE_LAP_M, 0.15, "windy ridge");
   sw_job_set_override (job, SW_PRACTICE_COVER, 0.8, "");
   g_assert_cmpuint (sw_own_practice_ways (&job->own), ==, 2);
+  g_assert_true (sw_own_practice_given (&job->own));
   practice = sw_job_practice (job, catalogue);
   g_assert_cmpstr (practice->own_name, ==, "County drawing D-14");
   g_assert_cmpint (practice->toe_kind, ==, SW_TOE_FOLD);
@@ -211,6 +212,7 @@ test_own_practice (void)
   g_assert_false (sw_job_equal (job, same));
   sw_job_clear_own_practice (job);
   g_assert_cmpuint (job->n_overrides, ==, 0);
+  g_assert_false (sw_own_practice_given (&job->own));
   published = sw_job_practice (job, catalogue);
   g_assert_cmpstr (published->own_name, ==, "");
   g_assert_cmpint (published->toe_kind, ==,

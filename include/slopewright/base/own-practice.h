@@ -18,6 +18,9 @@ typedef struct
   guint toe_lining;    /* likewise */
 } SwOwnPractice;
 
+/** Whether there is a copy: a name, a source or a way of its own. */
+gboolean sw_own_practice_given (const SwOwnPractice *own);
+
 /** How many of the ways it is laid in are not the practice's: 0 to 3. */
 guint sw_own_practice_ways (const SwOwnPractice *own);
 
