@@ -147,7 +147,8 @@ test_refused_field_stops_it (Fixture *f, gconstpointer data)
   sw_value_entry_restore (entry);
   gtk_widget_activate_action (GTK_WIDGET (f->w), "win.print", NULL);
   g_assert_nonnull (f->w->making);
-  sw_window_stop_making (f->w);
+  gtk_widget_activate_action (GTK_WIDGET (f->w->making_bar), "making.cancel", NULL);
+  wait_for_window (f->w);
 }
 
 static void
