@@ -17,6 +17,8 @@ sw_canvas_set_measuring (SwCanvas *self, gboolean measuring)
 {
   if (measuring == self->measuring)
     return;
+  if (!measuring && self->n_measured < 2) /* what was asked for is not wanted any more */
+    sw_stage_tell (self->stage, "");
   self->measuring = measuring;
   self->n_measured = 0;
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), measuring ? "crosshair" : NULL);

@@ -296,9 +296,8 @@ on_clipboard (GObject *source, GAsyncResult *result, gpointer data)
     }
   points =
       sw_points_from_text (text, sw_stage_style (self->stage), list_of (self), &problem);
-  if (points == NULL)
-    sw_stage_tell (self->stage, problem);
-  else
+  sw_stage_tell (self->stage, points == NULL ? problem : "");
+  if (points != NULL)
     paste (self, points);
 }
 

@@ -44,7 +44,7 @@ ways_of (SwStage *stage, const char *const *ids, guint count)
 {
   char **names = g_new0 (char *, count + 2);
 
-  names[0] = g_strdup (_ ("As the practice has it"));
+  names[0] = g_strdup (_ ("Unchanged"));
   for (guint i = 0; i < count; i++)
     names[i + 1] = g_strdup (sw_texts_get (sw_stage_stock (stage)->texts, ids[i]));
   return names;
@@ -92,6 +92,7 @@ static const SwField own_fields[] = {
   { WAY (trench_lining, "practice.trench_lining", lining_names) },
   { WAY (toe_lining, "practice.toe_lining", lining_names),
     .applies = toe_may_be_trench },
+  { .kind = SW_FIELD_HEADING, .label = N_ ("Values") },
   { .kind = SW_FIELD_END },
 };
 

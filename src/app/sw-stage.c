@@ -16,6 +16,7 @@ struct _SwStage
   gboolean pointed, along_known;
   SwPoint plan;
   char *message;
+  SwJob *told_of; /* the job as it stood when the message was told; NULL for none */
 };
 
 enum
@@ -42,6 +43,7 @@ sw_stage_finalize (GObject *object)
   g_free (stage->marked);
   g_free (stage->hovered);
   g_free (stage->message);
+  g_clear_pointer (&stage->told_of, sw_job_unref);
   G_OBJECT_CLASS (sw_stage_parent_class)->finalize (object);
 }
 
@@ -72,6 +74,15 @@ sw_stage_init (SwStage *stage)
   forget_lists (stage);
 }
 
+/* What was told of the job before is no longer to be read beside this one. */
+static void
+forget_message (SwStage *stage)
+{
+  if (stage->told_of != NULL
+      && stage->told_of != sw_document_committed (stage->document))
+    sw_stage_tell (stage, "");
+}
+
 /* Undo may take away the face shown, the list or the point selected. */
 static void
 on_document_changed (SwStage *stage)
@@ -86,6 +97,7 @@ on_document_changed (SwStage *stage)
   if (!sw_points_exist (sw_stage_face (stage), stage->list)
       || stage->selected >= (int) sw_points_count (sw_stage_face (stage), stage->list))
     sw_stage_select (stage, stage->lists[stage->list.kind == SW_LIST_SECTION], -1);
+  forget_message (stage);
   g_signal_emit (stage, signals[CHANGED], 0);
 }
 
@@ -252,6 +264,9 @@ sw_stage_tell (SwStage *stage, const char *message)
 {
   g_free (stage->message);
   stage->message = g_strdup (message);
+  g_clear_pointer (&stage->told_of, sw_job_unref);
+  if (*message != '\0')
+    stage->told_of = sw_job_ref (sw_document_committed (stage->document));
   g_signal_emit (stage, signals[TOLD], 0);
 }
 

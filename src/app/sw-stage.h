@@ -16,7 +16,8 @@
  * "marked": another object is marked
  * "hovered": the pointer is over another object
  * "pointed": the pointer is elsewhere on the face, or left it
- * "told": there is something to say in the status line: sw_stage_message()
+ * "told": there is something to say in the status line: sw_stage_message(), until the
+ *   next step of the document
  */
 #define SW_TYPE_STAGE (sw_stage_get_type ())
 G_DECLARE_FINAL_TYPE (SwStage, sw_stage, SW, STAGE, GObject)

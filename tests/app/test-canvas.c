@@ -137,6 +137,10 @@ test_add_and_remove (Fixture *f, gconstpointer view)
   gtk_widget_activate_action (handle_at (f, 1), "handle.remove", NULL);
   g_assert_cmpuint (face_of (f)->n_section, ==, 2);
   g_assert_cmpstr (sw_stage_message (f->stage), !=, "");
+  /* What was said stands until the next step. */
+  gtk_widget_activate_action (handle_at (f, 0), "handle.add", NULL);
+  g_assert_cmpuint (face_of (f)->n_section, ==, 3);
+  g_assert_cmpstr (sw_stage_message (f->stage), ==, "");
 }
 
 static void
