@@ -260,6 +260,8 @@ set_keys (GtkApplication *app)
     { "win.show-alone('all')", { "<Control>4" } },
     { "win.print", { "<Control>p" } },
     { "win.step-through", { "F5" } },
+    { "win.step-part(1)", { "F6" } },
+    { "win.step-part(-1)", { "<Shift>F6" } },
     { "win.side", { "F9" } },
     { "window.close", { "<Control>w" } },
     { "app.help('')", { "F1" } },

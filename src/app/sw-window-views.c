@@ -165,12 +165,49 @@ show_alone_action (GtkWidget *widget, const char *name, GVariant *parameter)
     gtk_widget_grab_focus (GTK_WIDGET (sw_window_canvas (self, view)));
 }
 
+/* Into a part: a view of the drawing itself, elsewhere what Tab would come to first. */
+static gboolean
+enter_part (SwWindow *self, GtkWidget *part)
+{
+  for (guint i = 0; part == GTK_WIDGET (self->views) && i < SW_CANVAS_KIND_COUNT; i++)
+    {
+      GtkWidget *canvas = GTK_WIDGET (sw_window_canvas (self, (SwCanvasView) i));
+
+      if (gtk_widget_get_mapped (canvas))
+        return gtk_widget_grab_focus (canvas);
+    }
+  return gtk_widget_get_mapped (part)
+         && gtk_widget_child_focus (part, GTK_DIR_TAB_FORWARD);
+}
+
+/* Drawing or pack, form, findings, quantities, and round again. */
+static void
+step_part_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  SwWindow *self = SW_WINDOW (widget);
+  GtkWidget *const parts[] = { GTK_WIDGET (self->views), GTK_WIDGET (self->inspector),
+                               GTK_WIDGET (self->findings_room),
+                               GTK_WIDGET (self->tally_room) };
+  const guint count = G_N_ELEMENTS (parts);
+  guint step = g_variant_get_int32 (parameter) > 0 ? 1 : count - 1;
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (self));
+  guint now = 0;
+
+  for (guint i = 0; i < count && focus != NULL; i++)
+    if (focus == parts[i] || gtk_widget_is_ancestor (focus, parts[i]))
+      now = i;
+  for (guint tried = 1; tried <= count; tried++)
+    if (enter_part (self, parts[(now + tried * step) % count]))
+      return;
+}
+
 void
 sw_window_install_view_actions (GtkWidgetClass *klass)
 {
   gtk_widget_class_bind_template_callback (klass, on_view);
   gtk_widget_class_bind_template_callback (klass, on_side);
   gtk_widget_class_install_action (klass, "win.side", NULL, side_action);
+  gtk_widget_class_install_action (klass, "win.step-part", "i", step_part_action);
   gtk_widget_class_install_action (klass, "win.show-view", "s", show_view_action);
   gtk_widget_class_install_action (klass, "win.show-alone", "s", show_alone_action);
 }

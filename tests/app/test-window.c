@@ -16,6 +16,7 @@
 #include "sw-species-list.h"
 #include "sw-types-dialog.h"
 #include "sw-value-entry.h"
+#include "sw-window-private.h"
 #include "window-fixture.h"
 
 typedef WindowFixture Fixture;
@@ -196,6 +197,31 @@ test_forms_only_look (Fixture *f, gconstpointer data)
   GtkWidget *practice = g_object_ref_sink (sw_practice_page_new (f->stage));
   g_assert_false (sw_document_can_undo (f->document));
   g_assert_finalize_object (practice);
+}
+
+/* F6 goes round the parts of the window, Shift+F6 back. */
+static void
+test_keyboard_goes_round_the_parts (Fixture *f, gconstpointer data)
+{
+  GtkWidget *parts[] = { GTK_WIDGET (f->window->inspector),
+                         GTK_WIDGET (f->window->findings_room),
+                         GTK_WIDGET (f->window->tally_room),
+                         GTK_WIDGET (f->window->views) };
+
+  load_example (f, "pinfold-cutting.slope.json");
+  gtk_window_present (GTK_WINDOW (f->window));
+  while (!gtk_widget_get_mapped (GTK_WIDGET (sw_window_canvas (f->window, SW_CANVAS_PLAN))))
+    g_main_context_iteration (NULL, TRUE);
+  gtk_widget_grab_focus (GTK_WIDGET (sw_window_canvas (f->window, SW_CANVAS_PLAN)));
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    {
+      gtk_widget_activate_action (GTK_WIDGET (f->window), "win.step-part", "i", 1);
+      g_assert_true (
+          gtk_widget_is_ancestor (gtk_root_get_focus (GTK_ROOT (f->window)), parts[i]));
+    }
+  gtk_widget_activate_action (GTK_WIDGET (f->window), "win.step-part", "i", -1);
+  g_assert_true (
+      gtk_widget_is_ancestor (gtk_root_get_focus (GTK_ROOT (f->window)), parts[2]));
 }
 
 static void
@@ -593,6 +619,7 @@ main (int argc, char *argv[])
   ADD ("exports-quantities", test_exports_quantities);
   ADD ("drawing-is-written", test_drawing_is_written);
   ADD ("two-windows", test_two_windows);
+  ADD ("keyboard-goes-round-the-parts", test_keyboard_goes_round_the_parts);
   ADD ("faces", test_faces);
 #undef ADD
   return g_test_run ();
