@@ -165,10 +165,14 @@ add_overrides (const SwSheet *sheet, SwFlow *flow)
 {
   const SwPractice *published =
       sw_catalogue_practice (sheet->layout->catalogue, sheet->job->practice_id);
+  /* Numbers stand close; a way to lay is a sentence and has to wrap. */
+  gboolean sentences = sw_own_practice_ways (&sheet->job->own) > 0;
+  SwCellKind kind = sentences ? SW_CELL_TEXT : SW_CELL_NUMBER;
+  double width_mm = sentences ? 40.0 : 0.0;
   const SwColumn columns[] = {
-    { sw_sheet_get (sheet, "pack.column.preset"), SW_CELL_TEXT, 58.0 },
-    { sw_sheet_get (sheet, "pack.column.value-practice"), SW_CELL_NUMBER, 0.0 },
-    { sw_sheet_get (sheet, "pack.column.value-here"), SW_CELL_NUMBER, 0.0 },
+    { sw_sheet_get (sheet, "pack.column.preset"), SW_CELL_TEXT, 50.0 },
+    { sw_sheet_get (sheet, "pack.column.value-practice"), kind, width_mm },
+    { sw_sheet_get (sheet, "pack.column.value-here"), kind, width_mm },
     { sw_sheet_get (sheet, "pack.column.reason"), SW_CELL_TEXT, 0.0 },
   };
   SwTable *table =

@@ -140,7 +140,7 @@ boxes_words (const Pair *pair, int side, gsize which)
       g_autofree char *count =
           sw_report_quantity ((double) order->order, SW_UNIT_COUNT, pair->style);
       g_autofree char *length =
-          sw_report_quantity (length_m, SW_UNIT_SMALL_M, pair->style);
+          sw_quantity_limit_text (length_m, SW_UNIT_SMALL_M, SW_LIMIT_LEAST, pair->style);
 
       g_string_append_printf (words, "%s%s × %s", i > 0 ? "; " : "", count, length);
     }
