@@ -67,7 +67,7 @@ const SwField sw_face_fields[] = {
     .offset = G_STRUCT_OFFSET (SwFace, loose) },
   FACE_VALUE (topsoil_m, N_ ("Loose topsoil"), N_ ("Change Topsoil"), SW_UNIT_SMALL_M,
               0.0, 2.0),
-  FACE_ENUM (leeward, N_ ("First run at"), N_ ("Change Leeward End"), leeward),
+  FACE_ENUM (leeward, N_ ("Leeward end"), N_ ("Change Leeward End"), leeward),
   FACE_ENUM (bench, N_ ("At benches"), N_ ("Change Bench Rule"), bench),
   CHOICE (N_ ("Crest line"), N_ ("Change Crest Line"), crest),
   { .kind = SW_FIELD_VALUE,
