@@ -232,6 +232,7 @@ make_row (SwPracticePage *self, GtkGrid *grid, SwPracticeValue value)
   sw_value_entry_set_label (row->entry, name_of (row));
   sw_value_entry_set_range (row->entry, key->least, key->most);
   sw_value_entry_set_or_zero (row->entry, key->or_zero);
+  sw_value_entry_set_limit (row->entry, sw_practice_limit (value));
   gtk_widget_set_valign (GTK_WIDGET (row->entry), GTK_ALIGN_CENTER);
   row->reset = gtk_button_new_from_icon_name ("edit-clear-symbolic");
   gtk_widget_add_css_class (row->reset, "flat");

@@ -17,6 +17,7 @@ struct _SwValueEntry
   double value, least, most;
   gboolean or_zero;  /* 0 is taken too, below the least */
   gboolean optional; /* nothing typed is 0: not given */
+  SwLimit limit;     /* how a US length is read */
   char *label;       /* what it is called; NULL for nothing yet */
   char *shown;       /* text of the value, as put into the field */
   gboolean showing;  /* the text changes because we put it there */
@@ -66,6 +67,8 @@ text_of (SwValueEntry *self, double value)
     return g_strdup ("");
   if (self->gradient != NULL && fabs (value - self->gradient_value) <= RANGE_TOLERANCE)
     return g_strdup (self->gradient);
+  if (self->unit == SW_UNIT_M || self->unit == SW_UNIT_SMALL_M)
+    value = sw_limit_length_m (value, self->unit, self->limit, self->style.units);
   return sw_value_edit_text (value, self->unit, self->style);
 }
 
@@ -429,6 +432,12 @@ void
 sw_value_entry_set_or_zero (SwValueEntry *self, gboolean or_zero)
 {
   self->or_zero = or_zero;
+}
+
+void
+sw_value_entry_set_limit (SwValueEntry *self, SwLimit limit)
+{
+  self->limit = limit;
 }
 
 void

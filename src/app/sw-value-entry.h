@@ -30,6 +30,9 @@ void sw_value_entry_set_or_zero (SwValueEntry *entry, gboolean or_zero);
 /** Whether an empty field stands for 0, which means "not given" and is shown so. */
 void sw_value_entry_set_optional (SwValueEntry *entry, gboolean optional);
 
+/** Read a US length as the pack does: 150 mm as 6 in where it is a least depth. */
+void sw_value_entry_set_limit (SwValueEntry *entry, SwLimit limit);
+
 /** Show @value, nothing for NAN; what is just being typed is left alone. */
 void sw_value_entry_set_value (SwValueEntry *entry, double value, SwNumberStyle style);
 double sw_value_entry_value (SwValueEntry *entry);

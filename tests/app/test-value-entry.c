@@ -185,6 +185,21 @@ test_units_of_the_reader (Fixture *f, gconstpointer data)
   g_assert_cmpfloat_with_epsilon (f->last, 3.5052, 1e-12); /* 138 in x 25.4 mm */
 }
 
+/* 3 m are 9 ft 10.11 in (118.11 in): at least 3 m read off a tape of quarter inches is
+ * 9 ft 10¼ in. Reading it is not typing it: nothing is committed. */
+static void
+test_reads_as_the_pack (Fixture *f, gconstpointer data)
+{
+  sw_value_entry_set_limit (SW_VALUE_ENTRY (f->entry), SW_LIMIT_LEAST);
+  sw_value_entry_set_value (SW_VALUE_ENTRY (f->entry), 3.0,
+                            (SwNumberStyle){ SW_UNITS_US, '.', NULL });
+  g_assert_cmpstr (text_of (f), ==, "9\u00a0ft\u00a010¼\u00a0in");
+  press_enter (f);
+  g_assert_cmpint (f->commits, ==, 0);
+  g_assert_cmpfloat_with_epsilon (sw_value_entry_value (SW_VALUE_ENTRY (f->entry)), 3.0,
+                                  1e-12);
+}
+
 static void
 on_text (GtkWidget *entry, const char *text, char **last)
 {
@@ -257,6 +272,7 @@ main (int argc, char *argv[])
   ADD ("untouched-is-untouched", test_untouched_is_untouched);
   ADD ("same-value-is-no-change", test_same_value_is_no_change);
   ADD ("units-of-the-reader", test_units_of_the_reader);
+  ADD ("reads-as-the-pack", test_reads_as_the_pack);
   ADD ("gradients-stay-as-typed", test_gradients_stay_as_typed);
 #undef ADD
   g_test_add_func ("/app/text-entry/manners", test_text_entry);
