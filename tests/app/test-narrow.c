@@ -51,15 +51,6 @@ tear_down (Fixture *f, gconstpointer data)
   gtk_settings_reset_property (gtk_settings_get_default (), "gtk-font-name");
 }
 
-static void
-wait_a_moment (void)
-{
-  gint64 end_us = g_get_monotonic_time () + G_USEC_PER_SEC / 2;
-
-  while (g_get_monotonic_time () < end_us)
-    g_main_context_iteration (NULL, FALSE);
-}
-
 static GtkWidget *
 child_of_type (GtkWidget *widget, GType type)
 {
@@ -170,13 +161,13 @@ test_window (Fixture *f, gconstpointer data)
       gtk_widget_activate_action (window, "win.show-view", "s", views[i]);
       for (int turn = 0; turn < 2; turn++) /* with the side and without it */
         {
-          wait_a_moment ();
+          window_fixture_settle (f);
           expect_fits (window, screen);
           gtk_widget_activate_action (window, "win.side", NULL);
         }
     }
   sw_window_show_start (f->window);
-  wait_a_moment ();
+  window_fixture_settle (f);
   expect_fits (window, screen);
 }
 
@@ -192,16 +183,16 @@ test_one_at_a_time (Fixture *f, gconstpointer data)
 
   gtk_window_set_default_size (GTK_WINDOW (window), screen->width_px, screen->height_px);
   gtk_window_present (GTK_WINDOW (window));
-  wait_a_moment ();
+  window_fixture_settle (f);
   g_assert_true (sw_fold_is_folded (fold));
   g_assert_true (gtk_widget_get_mapped (canvas));
   gtk_widget_activate_action (window, "win.side", NULL);
-  wait_a_moment ();
+  window_fixture_settle (f);
   g_assert_false (gtk_widget_get_mapped (canvas));
   g_assert_nonnull (form);
   g_assert_nonnull (gtk_root_get_focus (GTK_ROOT (window)));
   gtk_widget_activate_action (window, "win.show-alone", "s", "plan");
-  wait_a_moment ();
+  window_fixture_settle (f);
   g_assert_true (gtk_widget_get_mapped (canvas));
   g_assert_false (sw_fold_side_shown (fold));
 }

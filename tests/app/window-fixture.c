@@ -14,6 +14,26 @@ window_fixture_set_up (WindowFixture *f)
   f->document = sw_stage_document (f->stage);
 }
 
+#define SETTLING_US (G_USEC_PER_SEC / 2)
+#define SETTLING_FRAMES 10
+
+static gboolean
+count_frame (GtkWidget *widget, GdkFrameClock *clock, gpointer left)
+{
+  return --*(int *) left > 0 ? G_SOURCE_CONTINUE : G_SOURCE_REMOVE;
+}
+
+void
+window_fixture_settle (WindowFixture *f)
+{
+  gint64 end_us = g_get_monotonic_time () + SETTLING_US;
+  int left = SETTLING_FRAMES;
+
+  gtk_widget_add_tick_callback (GTK_WIDGET (f->window), count_frame, &left, NULL);
+  while (left > 0 || g_get_monotonic_time () < end_us)
+    g_main_context_iteration (NULL, left > 0);
+}
+
 GPtrArray *
 window_fixture_pages (WindowFixture *f)
 {

@@ -16,6 +16,10 @@ typedef struct
 
 void window_fixture_set_up (WindowFixture *fixture);
 
+/* Until the window stands as it will: half a second, and as many frames as a change of
+ * its layout may take, however slow the machine. */
+void window_fixture_settle (WindowFixture *fixture);
+
 /* The pack of the job shown, made while the caller waits. (transfer full) */
 GPtrArray *window_fixture_pages (WindowFixture *fixture);
 
