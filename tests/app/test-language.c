@@ -138,15 +138,6 @@ test_room (Fixture *f, gconstpointer data)
   g_assert_cmpint (least, <=, SCREEN_HEIGHT_PX);
 }
 
-static void
-wait_a_moment (void)
-{
-  gint64 end_us = g_get_monotonic_time () + G_USEC_PER_SEC / 2;
-
-  while (g_get_monotonic_time () < end_us)
-    g_main_context_iteration (NULL, FALSE);
-}
-
 /* Hints give way to titles and choices show a beginning; every other label is whole. */
 static void
 expect_whole (GtkWidget *widget, gpointer data)
@@ -164,7 +155,7 @@ test_nothing_clipped (Fixture *f, gconstpointer data)
 {
   gtk_window_set_default_size (GTK_WINDOW (f->window), SCREEN_WIDTH_PX, SCREEN_HEIGHT_PX);
   gtk_window_present (GTK_WINDOW (f->window));
-  wait_a_moment ();
+  window_settle (GTK_WIDGET (f->window));
   g_assert_cmpint (gtk_widget_get_width (GTK_WIDGET (f->window)), <=, SCREEN_WIDTH_PX);
   look_at_all (GTK_WIDGET (f->window), expect_whole, NULL);
 }
@@ -267,7 +258,7 @@ test_key_letters (Fixture *f, gconstpointer data)
   gtk_window_present (GTK_WINDOW (soil));
   while (!g_str_equal (sw_soil_dialog_page (soil), "result"))
     {
-      wait_a_moment ();
+      window_settle (GTK_WIDGET (soil));
       expect_own_letters (GTK_WIDGET (soil));
       if (g_str_equal (sw_soil_dialog_page (soil), "ribbon"))
         sw_value_entry_set_value (SW_VALUE_ENTRY (sw_soil_dialog_field (soil, 0)), 0.03,
@@ -276,7 +267,7 @@ test_key_letters (Fixture *f, gconstpointer data)
         sw_soil_dialog_choose (soil, 0);
       sw_soil_dialog_next (soil);
     }
-  wait_a_moment ();
+  window_settle (GTK_WIDGET (soil));
   expect_own_letters (GTK_WIDGET (soil));
   gtk_window_destroy (GTK_WINDOW (soil));
 }

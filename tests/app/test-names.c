@@ -29,15 +29,6 @@ tear_down (Fixture *f, gconstpointer data)
   window_fixture_tear_down (f);
 }
 
-static void
-wait_a_moment (void)
-{
-  gint64 end_us = g_get_monotonic_time () + G_USEC_PER_SEC / 2;
-
-  while (g_get_monotonic_time () < end_us)
-    g_main_context_iteration (NULL, FALSE);
-}
-
 static gboolean
 is_of (GtkAccessible *thing, const GtkAccessibleRole *roles, gsize count)
 {
@@ -151,15 +142,6 @@ expect_names_once (GtkWidget *window)
 }
 
 static void
-load_example (Fixture *f, const char *name)
-{
-  g_autofree char *path = g_build_filename (EXAMPLES_DIR, name, NULL);
-  g_autoptr (GFile) file = g_file_new_for_path (path);
-
-  g_assert_true (sw_window_load (f->window, file));
-}
-
-static void
 test_start (Fixture *f, gconstpointer data)
 {
   sw_window_show_start (f->window);
@@ -170,7 +152,7 @@ test_start (Fixture *f, gconstpointer data)
 static void
 test_drawing (Fixture *f, gconstpointer data)
 {
-  load_example (f, data);
+  window_fixture_load_example (f, data);
   for (SwCanvasView view = SW_CANVAS_SECTION; view <= SW_CANVAS_FACE_VIEW; view++)
     {
       SwCanvas *canvas = sw_window_canvas (f->window, view);
@@ -211,9 +193,9 @@ test_pop_ups (Fixture *f, gconstpointer data)
 {
   GtkWidget *plan = GTK_WIDGET (sw_window_canvas (f->window, SW_CANVAS_PLAN));
 
-  load_example (f, "halter-brook.slope.json");
+  window_fixture_load_example (f, "halter-brook.slope.json");
   gtk_window_present (GTK_WINDOW (f->window));
-  wait_a_moment ();
+  window_settle (GTK_WIDGET (f->window));
   g_assert_cmpuint (count_in_pop_ups (GTK_WIDGET (f->window)), ==, 0);
   sw_canvas_add_shape (SW_CANVAS (plan), SW_LIST_OBSTACLE);
   expect_names (plan);
@@ -228,7 +210,7 @@ test_dialogs (Fixture *f, gconstpointer data)
 {
   GtkWindow *window = GTK_WINDOW (f->window);
 
-  load_example (f, "pinfold-cutting.slope.json");
+  window_fixture_load_example (f, "pinfold-cutting.slope.json");
   for (SwObtained how = SW_OBTAINED_TAPED_ANGLE; how < SW_OBTAINED_COUNT; how++)
     expect_names_once (sw_measure_dialog_new (window, f->stage, how));
   expect_names_once (sw_soil_dialog_new (window, f->stage));

@@ -161,13 +161,13 @@ test_window (Fixture *f, gconstpointer data)
       gtk_widget_activate_action (window, "win.show-view", "s", views[i]);
       for (int turn = 0; turn < 2; turn++) /* with the side and without it */
         {
-          window_fixture_settle (f);
+          window_settle (window);
           expect_fits (window, screen);
           gtk_widget_activate_action (window, "win.side", NULL);
         }
     }
   sw_window_show_start (f->window);
-  window_fixture_settle (f);
+  window_settle (window);
   expect_fits (window, screen);
 }
 
@@ -183,16 +183,16 @@ test_one_at_a_time (Fixture *f, gconstpointer data)
 
   gtk_window_set_default_size (GTK_WINDOW (window), screen->width_px, screen->height_px);
   gtk_window_present (GTK_WINDOW (window));
-  window_fixture_settle (f);
+  window_settle (window);
   g_assert_true (sw_fold_is_folded (fold));
   g_assert_true (gtk_widget_get_mapped (canvas));
   gtk_widget_activate_action (window, "win.side", NULL);
-  window_fixture_settle (f);
+  window_settle (window);
   g_assert_false (gtk_widget_get_mapped (canvas));
   g_assert_nonnull (form);
   g_assert_nonnull (gtk_root_get_focus (GTK_ROOT (window)));
   gtk_widget_activate_action (window, "win.show-alone", "s", "plan");
-  window_fixture_settle (f);
+  window_settle (window);
   g_assert_true (gtk_widget_get_mapped (canvas));
   g_assert_false (sw_fold_side_shown (fold));
 }

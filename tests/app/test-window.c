@@ -33,15 +33,6 @@ tear_down (Fixture *f, gconstpointer data)
   window_fixture_tear_down (f);
 }
 
-static void
-load_example (Fixture *f, const char *name)
-{
-  g_autofree char *path = g_build_filename (EXAMPLES_DIR, name, NULL);
-  g_autoptr (GFile) file = g_file_new_for_path (path);
-
-  g_assert_true (sw_window_load (f->window, file));
-}
-
 /* Fits a screen 1280 wide, in every language a little longer too. */
 static void
 test_room (Fixture *f, gconstpointer data)
@@ -65,7 +56,7 @@ test_examples_open (Fixture *f, gconstpointer data)
 
   for (gsize i = 0; i < G_N_ELEMENTS (names); i++)
     {
-      load_example (f, names[i]);
+      window_fixture_load_example (f, names[i]);
       g_assert_cmpint (sw_stage_result (f->stage)->status, ==, SW_OK);
       g_assert_cmpstr (sw_tally_bar_text (sw_window_tally (f->window), "rolls"), !=, "–");
       g_assert_false (sw_document_modified (f->document));
@@ -81,7 +72,7 @@ test_tally_is_true (Fixture *f, gconstpointer data)
   g_autoptr (SwJob) job = NULL;
   g_autofree char *now = NULL;
 
-  load_example (f, "sandlark-bluff-road.slope.json");
+  window_fixture_load_example (f, "sandlark-bluff-road.slope.json");
   before = g_strdup (sw_tally_bar_text (bar, "net-area"));
   job = sw_points_move (sw_document_committed (f->document), 0, SW_POINTS_OUTLINE, 1,
                         (SwPoint){ 30.0, 0.0 });
@@ -187,7 +178,7 @@ test_forms_only_look (Fixture *f, gconstpointer data)
     sw_fertiliser_fields, sw_haul_fields,    sw_crew_fields, sw_price_fields
   };
 
-  load_example (f, "pinfold-cutting.slope.json");
+  window_fixture_load_example (f, "pinfold-cutting.slope.json");
   for (gsize i = 0; i < G_N_ELEMENTS (forms); i++)
     {
       GtkWidget *form = g_object_ref_sink (sw_form_new (f->stage, forms[i]));
@@ -208,7 +199,7 @@ test_keyboard_goes_round_the_parts (Fixture *f, gconstpointer data)
                          GTK_WIDGET (f->window->tally_room),
                          GTK_WIDGET (f->window->views) };
 
-  load_example (f, "pinfold-cutting.slope.json");
+  window_fixture_load_example (f, "pinfold-cutting.slope.json");
   gtk_window_present (GTK_WINDOW (f->window));
   while (!gtk_widget_get_mapped (GTK_WIDGET (sw_window_canvas (f->window, SW_CANVAS_PLAN))))
     g_main_context_iteration (NULL, TRUE);
@@ -446,7 +437,7 @@ test_types_dialog (Fixture *f, gconstpointer data)
 {
   SwTypesDialog *dialog;
 
-  load_example (f, "sandlark-bluff-road.slope.json");
+  window_fixture_load_example (f, "sandlark-bluff-road.slope.json");
   dialog = SW_TYPES_DIALOG (sw_types_dialog_new (GTK_WINDOW (f->window), f->stage));
   g_assert_nonnull (strstr (sw_types_dialog_text (dialog, 1, 1), "1.5"));
   g_assert_cmpuint (sw_stage_stock (f->stage)->catalogue->blankets->len, >=, 2);
@@ -462,7 +453,7 @@ test_practices_dialog (Fixture *f, gconstpointer data)
   GtkWidget *dialog;
   g_autofree char *before = NULL;
 
-  load_example (f, "sallow-bank.slope.json");
+  window_fixture_load_example (f, "sallow-bank.slope.json");
   before = g_strdup (sw_stage_job (f->stage)->practice_id);
   dialog = sw_practices_dialog_new (GTK_WINDOW (f->window), f->stage);
   sw_practices_dialog_choose (SW_PRACTICES_DIALOG (dialog), 3);
@@ -555,7 +546,7 @@ test_prints_true_pages (Fixture *f, gconstpointer data)
   g_autofree char *about = NULL;
   g_autofree char *count = NULL;
 
-  load_example (f, "sandlark-bluff-road.slope.json");
+  window_fixture_load_example (f, "sandlark-bluff-road.slope.json");
   pages = window_fixture_pages (f);
   print = sw_print_new (f->stage, pages, sw_stage_job (f->stage)->paper);
   gtk_print_operation_set_export_filename (print, path);
@@ -580,7 +571,7 @@ test_exports_quantities (Fixture *f, gconstpointer data)
   g_autoptr (GFile) file = g_file_new_for_path (path);
   g_autofree char *table = NULL;
 
-  load_example (f, "sandlark-bluff-road.slope.json");
+  window_fixture_load_example (f, "sandlark-bluff-road.slope.json");
   g_assert_true (sw_export_quantities (f->stage, file, NULL));
   g_assert_true (g_file_get_contents (path, &table, NULL, NULL));
   g_assert_true (g_str_has_prefix (table, "name,title,value,unit"));

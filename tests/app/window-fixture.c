@@ -14,6 +14,15 @@ window_fixture_set_up (WindowFixture *f)
   f->document = sw_stage_document (f->stage);
 }
 
+void
+window_fixture_load_example (WindowFixture *f, const char *name)
+{
+  g_autofree char *path = g_build_filename (EXAMPLES_DIR, name, NULL);
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+
+  g_assert_true (sw_window_load (f->window, file));
+}
+
 #define SETTLING_US (G_USEC_PER_SEC / 2)
 #define SETTLING_FRAMES 10
 
@@ -24,7 +33,7 @@ count_frame (GtkWidget *widget, GdkFrameClock *clock, gpointer left)
 }
 
 void
-window_fixture_settle (WindowFixture *f)
+window_settle (GtkWidget *window)
 {
   gint64 end_us = g_get_monotonic_time () + SETTLING_US;
   int left = SETTLING_FRAMES;
@@ -32,7 +41,7 @@ window_fixture_settle (WindowFixture *f)
   while (g_get_monotonic_time () < end_us)
     g_main_context_iteration (NULL, FALSE);
   /* With a frame at the end: what has come up since the last is not laid out yet. */
-  gtk_widget_add_tick_callback (GTK_WIDGET (f->window), count_frame, &left, NULL);
+  gtk_widget_add_tick_callback (window, count_frame, &left, NULL);
   while (left > 0)
     g_main_context_iteration (NULL, TRUE);
 }

@@ -16,9 +16,12 @@ typedef struct
 
 void window_fixture_set_up (WindowFixture *fixture);
 
-/* Until the window stands as it will: half a second, and as many frames as a change of
- * its layout may take, however slow the machine. */
-void window_fixture_settle (WindowFixture *fixture);
+/* Opens a file of the examples in it. */
+void window_fixture_load_example (WindowFixture *fixture, const char *name);
+
+/* Until @window, of the fixture or a dialog, stands as it will: half a second, and as many
+ * frames as a change of its layout may take, however slow the machine. It is shown. */
+void window_settle (GtkWidget *window);
 
 /* The pack of the job shown, made while the caller waits. (transfer full) */
 GPtrArray *window_fixture_pages (WindowFixture *fixture);
