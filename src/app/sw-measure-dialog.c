@@ -315,21 +315,26 @@ make_questions (SwMeasureDialog *self)
   return scrolled;
 }
 
+static GtkLabel *
+make_words (const char *words)
+{
+  GtkLabel *label = GTK_LABEL (gtk_label_new (words));
+
+  gtk_label_set_wrap (label, TRUE);
+  gtk_label_set_xalign (label, 0.0f);
+  gtk_label_set_max_width_chars (label, 44);
+  return label;
+}
+
 static void
 make_contents (SwMeasureDialog *self)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
 
-  self->message = GTK_LABEL (gtk_label_new (NULL));
-  gtk_label_set_wrap (self->message, TRUE);
-  gtk_label_set_xalign (self->message, 0.0f);
-  gtk_label_set_max_width_chars (self->message, 44);
-  self->lost = GTK_LABEL (gtk_label_new (
-      _ ("This face has a bench or another break between crest and toe. The shape "
-         "measured here has none and takes its place.")));
-  gtk_label_set_wrap (self->lost, TRUE);
-  gtk_label_set_xalign (self->lost, 0.0f);
-  gtk_label_set_max_width_chars (self->lost, 44);
+  self->message = make_words (NULL);
+  self->lost =
+      make_words (_ ("This face has a bench or another break between crest and toe. The "
+                     "shape measured here has none and takes its place."));
   gtk_widget_add_css_class (GTK_WIDGET (self->lost), "heading");
   gtk_widget_set_margin_top (box, 18);
   gtk_widget_set_margin_bottom (box, 18);

@@ -2,6 +2,7 @@
 #include "sw-practice-page.h"
 
 #include <glib/gi18n.h>
+#include <slopewright/sheet/practices.h>
 #include <slopewright/sheet/report.h>
 
 #include "form-choices.h"
@@ -39,32 +40,18 @@ static const SwField practice_fields[] = {
   { .kind = SW_FIELD_END },
 };
 
+/* @which: a SwPracticeWay */
 static char **
-ways_of (SwStage *stage, const char *const *ids, guint count)
+way_names (SwStage *stage, gsize which)
 {
+  guint count;
+  const char *const *ids = sw_practice_way_values ((SwPracticeWay) which, &count);
   char **names = g_new0 (char *, count + 2);
 
   names[0] = g_strdup (_ ("Unchanged"));
   for (guint i = 0; i < count; i++)
     names[i + 1] = g_strdup (sw_texts_get (sw_stage_stock (stage)->texts, ids[i]));
   return names;
-}
-
-static char **
-toe_kind_names (SwStage *stage, gsize which)
-{
-  static const char *const ids[] = { "toe-kind.trench", "toe-kind.fold", "toe-kind.row" };
-
-  return ways_of (stage, ids, G_N_ELEMENTS (ids));
-}
-
-static char **
-lining_names (SwStage *stage, gsize which)
-{
-  static const char *const ids[] = { "lining.down", "lining.down-across",
-                                     "lining.down-across-up" };
-
-  return ways_of (stage, ids, G_N_ELEMENTS (ids));
 }
 
 /* A toe that is no trench has nothing to line. */
@@ -74,9 +61,9 @@ toe_may_be_trench (const SwJob *job, const SwFace *face)
   return job->own.toe_kind == 0 || job->own.toe_kind == 1 + SW_TOE_TRENCH;
 }
 
-#define WAY(member, id, members)                                                         \
+#define WAY(member, id, way)                                                             \
   .kind = SW_FIELD_ENUM, .label_id = id, .step = N_ ("Change Own Practice"),             \
-  .names = members, .offset = G_STRUCT_OFFSET (SwJob, own.member)
+  .names = way_names, .which = way, .offset = G_STRUCT_OFFSET (SwJob, own.member)
 
 static const SwField own_fields[] = {
   { .kind = SW_FIELD_HEADING, .label = N_ ("Own Copy"), .help = "blanket#own-values" },
@@ -88,9 +75,9 @@ static const SwField own_fields[] = {
     .label = N_ ("Source"),
     .step = N_ ("Change Own Practice"),
     .offset = G_STRUCT_OFFSET (SwJob, own.source) },
-  { WAY (toe_kind, "practice.toe_kind", toe_kind_names) },
-  { WAY (trench_lining, "practice.trench_lining", lining_names) },
-  { WAY (toe_lining, "practice.toe_lining", lining_names),
+  { WAY (toe_kind, "practice.toe_kind", SW_WAY_TOE_KIND) },
+  { WAY (trench_lining, "practice.trench_lining", SW_WAY_TRENCH_LINING) },
+  { WAY (toe_lining, "practice.toe_lining", SW_WAY_TOE_LINING),
     .applies = toe_may_be_trench },
   { .kind = SW_FIELD_HEADING, .label = N_ ("Values") },
   { .kind = SW_FIELD_END },

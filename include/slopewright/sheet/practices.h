@@ -24,6 +24,8 @@ typedef enum
 
 /** Id of the text that names @way: "End at the toe". */
 const char *sw_practice_way_id (SwPracticeWay way);
+/** Ids of the texts for what @way can be, in the order of its enumeration. */
+const char *const *sw_practice_way_values (SwPracticeWay way, guint *count);
 /** "Toe trench". Returns: (transfer none) */
 const char *sw_report_practice_way (const SwPractice *practice, SwPracticeWay way,
                                     const SwTexts *texts);
